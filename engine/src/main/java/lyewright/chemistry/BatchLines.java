@@ -1,0 +1,80 @@
+package lyewright.chemistry;
+
+import java.util.List;
+import lyewright.formula.Linear;
+import lyewright.formula.ResolvedFormula;
+import lyewright.material.Alkali;
+import lyewright.measure.Outcome;
+
+/**
+ * Everything weighed for a formula, each line a straight line in the mass of its oils. Fixed amounts and shares of the
+ * batch apart, the whole batch therefore scales with one number.
+ *
+ * @param formula what it was made from
+ * @param lines in the order oils, additions each followed by its dispersing liquid, plain water, alkali
+ * @param total everything weighed
+ * @param waterByRule the water the formula's rule asks for: plain, dispersing, replaced by liquids, and a stock lye's
+ * @param alkaliMoles all alkali
+ */
+public record BatchLines(
+        ResolvedFormula formula, List<BatchLine> lines, Linear total, Linear waterByRule, Linear alkaliMoles) {
+
+    /** Takes its list as it is: only {@link BatchBuilder} makes one. */
+    public BatchLines {}
+
+    /**
+     * Lays a formula out.
+     *
+     * @param formula resolved
+     * @return its lines, or why they make no batch: additions over 100 % of the batch
+     */
+    public static Outcome<BatchLines> of(ResolvedFormula formula) {
+        return new BatchBuilder(formula).build();
+    }
+
+    /**
+     * The mass of everything weighed for a mass of oils.
+     *
+     * @param oils grams of oils
+     * @return grams
+     */
+    public double batchAt(double oils) {
+        return (total.perOils() * oils + total.fixed()) / (1 - total.perBatch());
+    }
+
+    /**
+     * The mass of oils for a mass of everything weighed.
+     *
+     * @param batch grams of everything weighed
+     * @return grams of oils; 0 or less where fixed amounts alone are heavier
+     */
+    public double oilsFor(double batch) {
+        return (batch * (1 - total.perBatch()) - total.fixed()) / total.perOils();
+    }
+
+    /**
+     * Each line's mass.
+     *
+     * @param oils grams of oils
+     * @return grams by line
+     */
+    public double[] massesAt(double oils) {
+        double batch = batchAt(oils);
+        double[] masses = new double[lines.size()];
+        for (int i = 0; i < masses.length; i++) {
+            masses[i] = lines.get(i).mass().at(oils, batch);
+        }
+        return masses;
+    }
+
+    /**
+     * Pure alkali in a mole of the formula's alkali.
+     *
+     * @param alkali which
+     * @return grams of it for each mole of both
+     */
+    public double pureGramsPerMole(Alkali alkali) {
+        double potassium = formula.alkali().potassium();
+        return (alkali == Alkali.POTASSIUM ? potassium : 1 - potassium) * alkali.molarMass();
+    }
+}

@@ -1,0 +1,45 @@
+package lyewright.chemistry;
+
+import java.util.Map;
+import lyewright.material.AcidShare;
+import lyewright.material.FattyAcidProfile;
+
+/**
+ * Iodine value computed from fatty acids by AOCS Cd 1c-85 (reapproved 2009), triglyceride coefficients. Acids it gives no
+ * coefficient for are taken by the same stoichiometry, two atoms of iodine a double bond.
+ */
+public final class IodineValue {
+
+    /** Coefficients of AOCS Cd 1c-85 for triglycerides, g iodine/100 g for each percent of the acid. */
+    private static final Map<String, Double> CD_1C_85 = Map.of(
+            "C16:1", 0.950, "C18:1", 0.860, "C18:2", 1.732, "C18:3", 2.616, "C20:1", 0.785, "C22:1", 0.723);
+
+    /** Molar mass of I2 in g/mol (IUPAC abridged atomic weight 126.904, from memory). */
+    private static final double IODINE = 2 * 126.90447;
+
+    private IodineValue() {}
+
+    /**
+     * Of triglycerides with these acids, middles scaled to 100.
+     *
+     * @param acids the acids, at least one known
+     * @return g iodine/100 g
+     */
+    public static double ofTriglycerides(FattyAcidProfile acids) {
+        double sum = 0;
+        for (AcidShare share : acids.acids()) {
+            sum += coefficient(share) * share.share().middle();
+        }
+        return 100 * sum / acids.sumOfMiddles();
+    }
+
+    private static double coefficient(AcidShare share) {
+        Double published = CD_1C_85.get(share.acid().code());
+        if (published != null) {
+            return published;
+        }
+        double triglyceride =
+                3 * share.acid().molarMass() + Stoichiometry.GLYCEROL - 3 * Stoichiometry.WATER;
+        return 3 * share.acid().doubleBonds() * IODINE / triglyceride;
+    }
+}

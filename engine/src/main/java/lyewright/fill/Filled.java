@@ -1,0 +1,24 @@
+package lyewright.fill;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much oil a fill takes, before anything is rounded to a balance.
+ *
+ * @param oilsGrams mass of all oils
+ * @param targetGrams mould mass asked for; empty where oils were asked for or the formula stands as written
+ * @param mouldSays what each known figure of the mould would take of this batter
+ * @param cut the bars, if the mould is cut
+ */
+public record Filled(
+        double oilsGrams, Optional<Double> targetGrams, List<MouldSays> mouldSays, Optional<CutPlan.Cut> cut) {
+
+    /**
+     * What one figure of a mould comes to.
+     *
+     * @param figure which: usual mass, water fill, shape
+     * @param grams mould mass it stands for
+     */
+    public record MouldSays(String figure, double grams) {}
+}

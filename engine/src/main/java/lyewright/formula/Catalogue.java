@@ -1,0 +1,90 @@
+package lyewright.formula;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lyewright.material.Additive;
+import lyewright.material.Oil;
+import lyewright.material.OilBlend;
+import lyewright.material.StockLye;
+import lyewright.material.Tables;
+import lyewright.measure.Problem;
+import org.jspecify.annotations.Nullable;
+
+/** The materials one formula may name: its own first, then the tables'. A missing one is a problem and null. */
+final class Catalogue {
+
+    private final Tables tables;
+    private final List<Problem> problems;
+    private final Map<String, OilBlend> ownOils = new HashMap<>(0);
+    private final Map<String, Additive> ownAdditives = new HashMap<>(0);
+    private final Map<String, StockLye> ownLyes = new HashMap<>(0);
+
+    Catalogue(Formula formula, Tables tables, List<Problem> problems) {
+        this.tables = tables;
+        this.problems = problems;
+        if (!formula.materials().isEmpty()) {
+            new OwnMaterials(tables, problems, ownOils, ownAdditives, ownLyes).read(formula.materials());
+        }
+    }
+
+    /** An oil, or premixed oils, as a blend of one or more. */
+    @Nullable OilBlend oils(String key, String path) {
+        OilBlend own = ownOils.get(key);
+        if (own != null) {
+            return own;
+        }
+        Oil oil = tables.oil(key).orElse(null);
+        if (oil != null) {
+            return new OilBlend(key, oil.name(), List.of(new OilBlend.Part(oil, 1)));
+        }
+        if (ownAdditives.containsKey(key) || tables.additive(key).isPresent()) {
+            return no(path, "'" + key + "' is not an oil", "list it under additions");
+        }
+        if (ownLyes.containsKey(key)) {
+            return no(path, "'" + key + "' is a stock lye, not an oil", "write it as the alkali");
+        }
+        return unknown(key, path);
+    }
+
+    @Nullable Additive additive(String key, int place) {
+        String path = "additions." + place + ".of";
+        Additive own = ownAdditives.get(key);
+        if (own != null) {
+            return own;
+        }
+        Additive additive = tables.additive(key).orElse(null);
+        if (additive != null) {
+            return additive;
+        }
+        if (ownOils.containsKey(key) || tables.oil(key).isPresent()) {
+            return no(path, "'" + key + "' belongs to the oils", "list it under oils, so that its alkali is counted");
+        }
+        if (ownLyes.containsKey(key)) {
+            return no(path, "'" + key + "' is a stock lye, not an addition", "write it as the alkali");
+        }
+        return unknown(key, path);
+    }
+
+    @Nullable StockLye lye(String key) {
+        StockLye lye = ownLyes.get(key);
+        return lye != null
+                ? lye
+                : no("alkali", "'" + key + "' is not a stock lye", "give it kind: lye and a strength under materials");
+    }
+
+    private <T> @Nullable T unknown(String key, String path) {
+        List<String> near = tables.nearest(key);
+        return no(
+                path,
+                "'" + key + "' is not in the tables, nor among the formula's own materials",
+                near.isEmpty()
+                        ? "choose a key of the tables, or describe it under materials"
+                        : "did you mean " + String.join(" or ", near) + "? If not, describe it under materials");
+    }
+
+    private <T> @Nullable T no(String path, String what, String remedy) {
+        problems.add(new Problem(path, what, remedy));
+        return null;
+    }
+}

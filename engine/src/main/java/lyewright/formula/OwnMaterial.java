@@ -1,0 +1,96 @@
+package lyewright.formula;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.material.Alkali;
+import lyewright.measure.Density;
+import lyewright.measure.Share;
+
+/**
+ * A material of the maker's own, or what a certificate says of one of the tables' materials. Whatever is empty comes from
+ * the tables where the key is theirs, else from the defaults of its kind.
+ *
+ * @param key its key
+ * @param kind {@code oil}, {@code wax}, {@code fatty-acid}, {@code oils}, {@code lye}, or an additive's kind; may be empty for
+ *     a key of the tables
+ * @param saponificationValue mg KOH/g
+ * @param acidValue mg KOH/g
+ * @param iodineValue g iodine/100 g
+ * @param density g/ml
+ * @param water percent
+ * @param fat percent
+ * @param fatSaponificationValue mg KOH/g
+ * @param sugar percent
+ * @param salt percent
+ * @param acid which acid, how much
+ * @param strength of a stock lye
+ * @param oils of premixed oils
+ * @param inci INCI name, or empty
+ * @param cas CAS number, or empty
+ * @param supplier supplier, or empty
+ * @param source where the figures come from, or empty
+ */
+public record OwnMaterial(
+        String key,
+        String kind,
+        Optional<WrittenFigure> saponificationValue,
+        Optional<WrittenFigure> acidValue,
+        Optional<WrittenFigure> iodineValue,
+        Optional<Density> density,
+        Optional<WrittenFigure> water,
+        Optional<WrittenFigure> fat,
+        Optional<WrittenFigure> fatSaponificationValue,
+        Optional<WrittenFigure> sugar,
+        Optional<WrittenFigure> salt,
+        Optional<Acid> acid,
+        Optional<Strength> strength,
+        List<BlendPart> oils,
+        String inci,
+        String cas,
+        String supplier,
+        String source) {
+
+    /** Kind of a glyceride oil or fat. */
+    public static final String OIL = "oil";
+
+    /** Kind of a wax. */
+    public static final String WAX = "wax";
+
+    /** Kind of a fatty acid. */
+    public static final String FATTY_ACID = "fatty-acid";
+
+    /** Kind of premixed oils. */
+    public static final String OILS = "oils";
+
+    /** Kind of stock lye. */
+    public static final String LYE = "lye";
+
+    /** Copies its list. */
+    public OwnMaterial {
+        oils = List.copyOf(oils);
+    }
+
+    /**
+     * An acid in a material.
+     *
+     * @param share percent of the material's mass
+     * @param name its name, such as {@code citric acid}
+     */
+    public record Acid(WrittenFigure share, String name) {}
+
+    /**
+     * A stock lye's strength.
+     *
+     * @param pure pure alkali, percent of the lye's mass
+     * @param alkali which alkali
+     */
+    public record Strength(WrittenFigure pure, Alkali alkali) {}
+
+    /**
+     * One oil of a premix.
+     *
+     * @param key the oil's key
+     * @param share percent of the premix
+     */
+    public record BlendPart(String key, Share share) {}
+}

@@ -1,0 +1,85 @@
+package lyewright.makingsheet;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/**
+ * Something to beware of, as data and as a sentence. The sentence is put together only when it is asked for.
+ *
+ * @param id which caution, stable
+ * @param level how grave
+ * @param sentence what is so, with {@code {}} where the figures go
+ * @param remedy what to do about it
+ * @param source who says so, or common practice
+ * @param figures what goes into the sentence, in order: text or {@link Shown} numbers
+ */
+public record Caution(
+        String id, Level level, String sentence, String remedy, String source, List<Object> figures) {
+
+    /** The source of what the trade knows and nobody published. */
+    static final String COMMON_PRACTICE = "common practice";
+
+    /** How grave. Later is graver. */
+    public enum Level {
+        /** Good to know. */
+        NOTE,
+        /** Look at it before making. */
+        CARE,
+        /** Not to be made as it stands. */
+        STOP;
+
+        /**
+         * As written.
+         *
+         * @return note, care or stop
+         */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /**
+     * A number in a sentence.
+     *
+     * @param value the number
+     * @param decimals how many decimals it is shown with
+     */
+    record Shown(double value, int decimals) {
+        @Override
+        public String toString() {
+            return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+        }
+    }
+
+    /** A number to one decimal. */
+    static Shown tenths(double value) {
+        return new Shown(value, 1);
+    }
+
+    /** A number to two decimals. */
+    static Shown hundredths(double value) {
+        return new Shown(value, 2);
+    }
+
+    /** A whole number. */
+    static Shown whole(double value) {
+        return new Shown(value, 0);
+    }
+
+    /**
+     * The sentence with its figures in it.
+     *
+     * @return one sentence, ending in a full stop
+     */
+    public String text() {
+        StringBuilder text = new StringBuilder(sentence.length() + 40);
+        int from = 0;
+        for (Object figure : figures) {
+            int hole = sentence.indexOf("{}", from);
+            text.append(sentence, from, hole).append(figure);
+            from = hole + 2;
+        }
+        return text.append(sentence, from, sentence.length()).toString();
+    }
+}

@@ -1,0 +1,55 @@
+package lyewright.makingsheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Every rule that raises a caution, in one list. A rule looks at the facts and adds what it finds. */
+final class CautionRules {
+
+    /** One rule. */
+    interface Rule {
+        void look(SheetFacts facts, List<Caution> found);
+    }
+
+    private static final List<Rule> ALL = List.of(
+            LyeCautions::tooStrong,
+            LyeCautions::tooWeak,
+            LyeCautions::purityAssumed,
+            LyeCautions::alkaliTakenAsWeighed,
+            LyeCautions::jugHoldsTooMuch,
+            LyeCautions::temperaturesApart,
+            SuperfatCautions::negative,
+            SuperfatCautions::unusual,
+            SuperfatCautions::acidTakesAlkali,
+            OilCautions::waxes,
+            OilCautions::doubtfulValues,
+            OilCautions::hardAcidsNeedHeat,
+            OilCautions::densityAssumed,
+            SaltCautions::amount,
+            SaltCautions::wrongKind,
+            SaltCautions::lather,
+            SaltCautions::undissolved,
+            AdditionCautions::each,
+            AdditionCautions::milk,
+            AdditionCautions::sugar,
+            AdditionCautions::fragrance,
+            AdditionCautions::acidOnUltramarine,
+            MakingCautions::balances,
+            MakingCautions::mouldDisagrees,
+            MakingCautions::fade);
+
+    private static final Comparator<Caution> GRAVEST_FIRST =
+            Comparator.comparing(Caution::level).reversed();
+
+    private CautionRules() {}
+
+    static List<Caution> of(SheetFacts facts) {
+        List<Caution> found = new ArrayList<>(8);
+        for (Rule rule : ALL) {
+            rule.look(facts, found);
+        }
+        found.sort(GRAVEST_FIRST);
+        return found;
+    }
+}

@@ -1,0 +1,128 @@
+package lyewright.makingsheet;
+
+import java.util.List;
+import lyewright.chemistry.Solutions;
+import lyewright.formula.AlkaliChoice;
+import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.formula.Stage;
+import lyewright.makingsheet.Caution.Level;
+import lyewright.material.AdditiveKind;
+import lyewright.material.Alkali;
+
+/** What to beware of about the lye. */
+final class LyeCautions {
+
+    /** Lye stronger than this in its jug is unusual, percent; common practice gives 28 to 33, salt bars to 38. */
+    private static final double STRONG = 40;
+
+    /** Weaker than this traces slowly and shrinks, percent; common practice. */
+    private static final double WEAK = 22;
+
+    /** Oils and lye are kept this near each other, kelvin; common practice. */
+    private static final double APART = 10;
+
+    private LyeCautions() {}
+
+    static void tooStrong(SheetFacts facts, List<Caution> found) {
+        LyeSheet lye = facts.lye;
+        if (lye.waterInJugGrams() < lye.pureGrams()) {
+            found.add(new Caution(
+                    "less-water-than-alkali",
+                    Level.STOP,
+                    "The lye jug has {} g of water for {} g of alkali: it will not dissolve, and boils and spits.",
+                    "Bring the water in the jug to at least the alkali's mass: move water out of dispersions, or raise the"
+                            + " water rule.",
+                    "CRC Handbook, 98th edition, solubility of NaOH (docs/sources.md)",
+                    List.of(Caution.tenths(lye.waterInJugGrams()), Caution.tenths(lye.pureGrams()))));
+        } else if (lye.concentrationPercent() > STRONG) {
+            double holds = Solutions.of(facts.formula.tables())
+                    .solubilityPercent(lye.potassiumMolesPercent() > 50 ? "KOH" : "NaOH", 20);
+            found.add(new Caution(
+                    "lye-too-strong",
+                    Level.CARE,
+                    "The lye in its jug is {} % strong; 28 to 38 % is usual, and water at 20 °C holds {} %.",
+                    "Put more of the water into the jug, or ask for a weaker lye.",
+                    Caution.COMMON_PRACTICE + "; CRC Handbook, 98th edition, solubility (docs/sources.md)",
+                    List.of(Caution.tenths(lye.concentrationPercent()), Caution.whole(holds))));
+        }
+    }
+
+    static void tooWeak(SheetFacts facts, List<Caution> found) {
+        if (facts.lye.concentrationPercent() < WEAK) {
+            found.add(new Caution(
+                    "lye-weak",
+                    Level.NOTE,
+                    "The lye is only {} % strong: it traces slowly and the bars shrink as they dry.",
+                    "Ask for a lye of 28 to 33 % unless the slowness is wanted.",
+                    Caution.COMMON_PRACTICE,
+                    List.of(Caution.tenths(facts.lye.concentrationPercent()))));
+        }
+    }
+
+    static void purityAssumed(SheetFacts facts, List<Caution> found) {
+        if (facts.formula.alkali().stock().isPresent()) {
+            return;
+        }
+        boolean sodium = facts.lye.naohGrams() > 0 && facts.formula.purities().assumed(Alkali.SODIUM);
+        boolean potassium = facts.lye.kohGrams() > 0 && facts.formula.purities().assumed(Alkali.POTASSIUM);
+        if (sodium || potassium) {
+            String what = sodium ? (potassium ? "NaOH 98 % and KOH 90 %" : "NaOH 98 %") : "KOH 90 %";
+            found.add(new Caution(
+                    "purity-assumed",
+                    Level.NOTE,
+                    "The alkali's purity is not given; {} is assumed.",
+                    "Read it off the tub or its certificate and give it, as in --purity naoh=98.5,koh=90.",
+                    Caution.COMMON_PRACTICE,
+                    List.of(what)));
+        }
+    }
+
+    static void alkaliTakenAsWeighed(SheetFacts facts, List<Caution> found) {
+        if (facts.formula.formula().alkali() instanceof AlkaliChoice.Given given
+                && given.as().isEmpty()) {
+            found.add(new Caution(
+                    "alkali-as-weighed",
+                    Level.NOTE,
+                    "The alkali's mass is taken as what goes on the balance, not as pure alkali.",
+                    "Write as: weighed, or as: pure, to say which.",
+                    Caution.COMMON_PRACTICE,
+                    List.of()));
+        }
+    }
+
+    static void jugHoldsTooMuch(SheetFacts facts, List<Caution> found) {
+        for (AdditionPart addition : facts.formula.additions()) {
+            if (addition.stage() != Stage.Kind.LYE
+                    || addition.material().kind() == AdditiveKind.SALT
+                    || addition.material().solubility().isEmpty()) {
+                continue;
+            }
+            double grams = facts.additionGrams[addition.place()];
+            double holds = addition.material().solubility().get() / 100 * facts.lye.waterInJugGrams();
+            if (holds > 0 && grams > holds) {
+                found.add(new Caution(
+                        "jug-undissolved",
+                        Level.CARE,
+                        "The jug has {} g of {}, but its water at 20 °C dissolves only {} g, before any alkali.",
+                        "Put less of it in, or put more of the water into the jug.",
+                        addition.material().sources(),
+                        List.of(Caution.tenths(grams), addition.written().of(), Caution.tenths(holds))));
+            }
+        }
+    }
+
+    static void temperaturesApart(SheetFacts facts, List<Caution> found) {
+        if (facts.oilsCelsius().isPresent() && facts.lyeCelsius().isPresent()) {
+            double apart = Math.abs(facts.oilsCelsius().get() - facts.lyeCelsius().get());
+            if (apart > APART + 0.01) {
+                found.add(new Caution(
+                        "temperatures-apart",
+                        Level.NOTE,
+                        "Oils and lye are {} K apart; within 10 K is usual.",
+                        "Let the hotter of the two cool before blending.",
+                        Caution.COMMON_PRACTICE,
+                        List.of(Caution.whole(apart))));
+            }
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package lyewright.makingsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.fill.Fill;
+import lyewright.fill.Filled.MouldSays;
+import lyewright.makingsheet.Caution.Level;
+import lyewright.material.AdditiveKind;
+import lyewright.measure.Outcome;
+
+/** What to beware of about balances, mould and pour. */
+final class MakingCautions {
+
+    /** Figures of one mould may lie this far apart before it is said. */
+    private static final double APART = 0.03;
+
+    private MakingCautions() {}
+
+    static void balances(SheetFacts facts, List<Caution> found) {
+        List<String> coarse = null;
+        boolean grave = false;
+        for (int i = 0; i < facts.exact.length; i++) {
+            BatchLine line = facts.batch.lines().get(i);
+            Balance balance = facts.plan.balance(i);
+            if (WeighingPlan.coarse(facts.exact[i], balance, facts.plan.stepsNeeded(line))) {
+                coarse = coarse == null ? new ArrayList<>(2) : coarse;
+                coarse.add(line.key());
+                grave |= line.kind() == Kind.ALKALI || facts.weighed[i] == 0 || fragrance(facts, line);
+            }
+        }
+        if (coarse != null) {
+            found.add(new Caution(
+                    "balance-coarse",
+                    grave ? Level.CARE : Level.NOTE,
+                    "The balance is coarse for {}: under {} steps for alkali, {} for fragrance or {} for the rest.",
+                    "Use a finer balance for these, or make a larger batch.",
+                    "this project's own rule",
+                    List.of(
+                            String.join(", ", coarse),
+                            WeighingPlan.STEPS_FOR_ALKALI,
+                            WeighingPlan.STEPS_FOR_FRAGRANCE,
+                            WeighingPlan.STEPS_FOR_OTHERS)));
+        }
+        overload(facts, found);
+    }
+
+    private static boolean fragrance(SheetFacts facts, BatchLine line) {
+        return line.kind() == Kind.ADDITION
+                && facts.formula.additions().get(line.place()).material().kind() == AdditiveKind.FRAGRANCE;
+    }
+
+    private static void overload(SheetFacts facts, List<Caution> found) {
+        for (Vessel vessel : facts.plan.vessels()) {
+            Weighing last = vessel.weighings().get(vessel.weighings().size() - 1);
+            if (last.reading().grams() > last.balance().capacityGrams()) {
+                found.add(new Caution(
+                        "balance-overload",
+                        Level.CARE,
+                        "The {} comes to {} g, more than the {} balance carries.",
+                        "Weigh it in parts, or use a stronger balance.",
+                        "this project's own rule",
+                        List.of(
+                                vessel.name(),
+                                Caution.whole(last.reading().grams()),
+                                last.balance().name())));
+            }
+        }
+    }
+
+    static void mouldDisagrees(SheetFacts facts, List<Caution> found) {
+        List<MouldSays> says = facts.filled.mouldSays();
+        if (says.isEmpty()) {
+            return;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        StringBuilder figures = new StringBuilder();
+        for (MouldSays one : says) {
+            least = Math.min(least, one.grams());
+            most = Math.max(most, one.grams());
+            figures.append(figures.isEmpty() ? "" : ", ")
+                    .append(one.figure())
+                    .append(' ')
+                    .append(Math.round(one.grams()))
+                    .append(" g");
+        }
+        if (!(facts.fill.target() instanceof Fill.FullMould)) {
+            least = Math.min(least, facts.totals.mould());
+            most = Math.max(most, facts.totals.mould());
+            figures.append(", asked ").append(Math.round(facts.totals.mould())).append(" g");
+        }
+        if (most > least * (1 + APART)) {
+            found.add(new Caution(
+                    "mould-data-disagree",
+                    Level.CARE,
+                    "What is known of the mould disagrees by more than 3 %: {}.",
+                    "Measure it again; a full mould of water on the balance is the surest.",
+                    "this project's own rule",
+                    List.of(figures.toString())));
+        }
+    }
+
+    static void fade(SheetFacts facts, List<Caution> found) {
+        if (facts.fade instanceof Outcome.Refused<List<FadingPour.Layer>> refused) {
+            found.add(new Caution(
+                    "fade-runs-dry",
+                    Level.CARE,
+                    "The fading pour is left out: {}.",
+                    upperFirst(refused.problems().get(0).remedy()) + ".",
+                    "arithmetic of the pour",
+                    List.of(refused.problems().get(0).what())));
+        }
+    }
+
+    private static String upperFirst(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

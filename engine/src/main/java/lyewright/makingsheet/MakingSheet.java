@@ -1,0 +1,108 @@
+package lyewright.makingsheet;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.chemistry.BatchLines;
+import lyewright.fill.Fill;
+import lyewright.fill.Filled;
+import lyewright.formula.ResolvedFormula;
+import lyewright.measure.Outcome;
+
+/**
+ * Everything to weigh for one batch, in order, with the chemistry behind it and what to beware of. A pure value: the same
+ * formula, fill and equipment give the same sheet. All totals are of the rounded sheet.
+ *
+ * @param formula what is made
+ * @param batch its lines
+ * @param fill how much was asked for
+ * @param filled what that came to
+ * @param equipment what it is weighed with
+ * @param vessels in the order of weighing: alkali last
+ * @param totals masses
+ * @param lye alkali and its jug
+ * @param askedSuperfatPercent asked; empty where the alkali is given
+ * @param sheetSuperfatPercent of the rounded sheet
+ * @param portions none for a single batter
+ * @param fade layers of a fading pour, none without one or where it would run dry
+ * @param bars what comes out, if it is known
+ * @param batterDensity g/ml
+ * @param cautions gravest first
+ */
+public record MakingSheet(
+        ResolvedFormula formula,
+        BatchLines batch,
+        Fill fill,
+        Filled filled,
+        Equipment equipment,
+        List<Vessel> vessels,
+        Totals totals,
+        LyeSheet lye,
+        Optional<Double> askedSuperfatPercent,
+        double sheetSuperfatPercent,
+        List<PortionSheet> portions,
+        List<FadingPour.Layer> fade,
+        Optional<Bars> bars,
+        double batterDensity,
+        List<Caution> cautions) {
+
+    /** Takes its lists as they are: only {@link SheetBuilder} makes one. */
+    public MakingSheet {}
+
+    /**
+     * Makes the sheet.
+     *
+     * @param formula resolved
+     * @param fill how much
+     * @param equipment what to weigh with
+     * @return the sheet, or why there is none
+     */
+    public static Outcome<MakingSheet> of(ResolvedFormula formula, Fill fill, Equipment equipment) {
+        Outcome<BatchLines> lines = BatchLines.of(formula);
+        if (!(lines instanceof Outcome.Ok<BatchLines> ok)) {
+            return new Outcome.Refused<>(lines.problems());
+        }
+        return SheetBuilder.build(ok.value(), fill, equipment);
+    }
+
+    /**
+     * Masses of the rounded sheet, in grams.
+     *
+     * @param oils all oils, those that additions are wetted out with included
+     * @param batch everything weighed
+     * @param mould what reaches the mould
+     * @param target mould mass asked for, if one was
+     * @param water by the formula's rule: plain, dispersing, liquids that replace it, a stock lye's own
+     * @param waterBrought in potash and in additions that do not replace water
+     */
+    public record Totals(
+            double oils, double batch, double mould, Optional<Double> target, double water, double waterBrought) {
+
+        /**
+         * How far the rounded sheet is off.
+         *
+         * @return mould less target, if there is one
+         */
+        public Optional<Double> offTarget() {
+            return target.isPresent() ? Optional.of(mould - target.get()) : Optional.empty();
+        }
+    }
+
+    /**
+     * What comes out of the mould.
+     *
+     * @param count bars
+     * @param cutGrams one bar as cut
+     * @param curedGrams one bar once cured
+     * @param offcutsGrams what the cut leaves over
+     */
+    public record Bars(int count, double cutGrams, double curedGrams, double offcutsGrams) {}
+
+    /**
+     * Whether anything stops it.
+     *
+     * @return true if a caution says stop
+     */
+    public boolean stopped() {
+        return !cautions.isEmpty() && cautions.get(0).level() == Caution.Level.STOP;
+    }
+}

@@ -1,0 +1,103 @@
+package lyewright.makingsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.chemistry.BatchLines;
+import lyewright.formula.ResolvedFormula.PortionPart;
+import lyewright.makingsheet.PortionSheet.PortionAddition;
+
+/** Shares the base batter out and adds what each portion gets. */
+final class PortionPlan {
+
+    private PortionPlan() {}
+
+    static List<PortionSheet> of(BatchLines batch, double[] weighed, Equipment equipment) {
+        List<PortionPart> parts = batch.formula().portions();
+        if (parts.isEmpty()) {
+            return List.of();
+        }
+        Sums base = new Sums();
+        double allOils = 0;
+        for (int i = 0; i < weighed.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (line.inBaseBatter()) {
+                base.add(line, weighed[i]);
+            }
+            allOils += oil(line) ? weighed[i] : 0;
+        }
+        List<PortionSheet> sheets = new ArrayList<>(parts.size());
+        for (int p = 0; p < parts.size(); p++) {
+            sheets.add(portion(batch, weighed, p, base, allOils, equipment));
+        }
+        return sheets;
+    }
+
+    private static PortionSheet portion(
+            BatchLines batch, double[] weighed, int p, Sums base, double allOils, Equipment equipment) {
+        PortionPart part = batch.formula().portions().get(p);
+        double empty = equipment.vesselGrams("jug " + part.name());
+        Sums sums = base.times(part.fraction());
+        double baseGrams = sums.grams;
+        double portionOils = allOils * part.fraction();
+        List<PortionAddition> additions = new ArrayList<>(4);
+        for (int i = 0; i < weighed.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (line.portion() != p) {
+                continue;
+            }
+            sums.add(line, weighed[i]);
+            if (line.kind() == Kind.ADDITION) {
+                double liquid = liquidAfter(batch, weighed, i);
+                additions.add(new PortionAddition(
+                        line.key(),
+                        weighed[i],
+                        liquid,
+                        1000 * weighed[i] / allOils,
+                        1000 * weighed[i] / portionOils,
+                        empty + sums.grams + liquid));
+            }
+        }
+        return new PortionSheet(
+                part.name(),
+                100 * part.fraction(),
+                empty,
+                baseGrams,
+                sums.oils,
+                sums.water,
+                additions,
+                sums.grams);
+    }
+
+    private static double liquidAfter(BatchLines batch, double[] weighed, int i) {
+        return i + 1 < weighed.length && batch.lines().get(i + 1).kind() == Kind.DISPERSING_LIQUID
+                ? weighed[i + 1]
+                : 0;
+    }
+
+    private static boolean oil(BatchLine line) {
+        return line.kind() == Kind.OIL || (line.kind() == Kind.DISPERSING_LIQUID && line.equivalents() > 0);
+    }
+
+    /** What a batter holds so far. */
+    private static final class Sums {
+        private double grams;
+        private double oils;
+        private double water;
+
+        void add(BatchLine line, double mass) {
+            grams += mass;
+            oils += oil(line) ? mass : 0;
+            water += mass * line.water();
+        }
+
+        Sums times(double fraction) {
+            Sums part = new Sums();
+            part.grams = grams * fraction;
+            part.oils = oils * fraction;
+            part.water = water * fraction;
+            return part;
+        }
+    }
+}

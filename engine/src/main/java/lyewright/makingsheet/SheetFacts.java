@@ -1,0 +1,158 @@
+package lyewright.makingsheet;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.chemistry.BatchLines;
+import lyewright.chemistry.Reaction;
+import lyewright.fill.Fill;
+import lyewright.fill.Filled;
+import lyewright.formula.ResolvedFormula;
+import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.formula.ResolvedFormula.PortionPart;
+import lyewright.formula.Stage;
+import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
+import lyewright.material.OilBlend;
+import lyewright.material.OilKind;
+import lyewright.measure.Outcome;
+
+/** What the caution rules look at: the sheet's figures and a few sums over its additions and oils, taken once. */
+final class SheetFacts {
+
+    /** Salts that are mostly sodium chloride count whole; of other things only the salt in them. */
+    private static final double MOSTLY_SALT = 0.5;
+
+    final BatchLines batch;
+    final ResolvedFormula formula;
+    final double[] exact;
+    final double[] weighed;
+    final WeighingPlan plan;
+    final Fill fill;
+    final Filled filled;
+    final LyeSheet lye;
+    final MakingSheet.Totals totals;
+    final Reaction reaction;
+    final Optional<Double> askedSuperfat;
+    final Outcome<List<FadingPour.Layer>> fade;
+
+    /** Grams of each addition over all portions, by its place in the formula. */
+    final double[] additionGrams;
+
+    double saltGrams;
+    double sugarGrams;
+    double fragranceGrams;
+    boolean milk;
+    boolean milkInJug;
+    boolean ultramarine;
+    boolean freeAcidAddition;
+    double hardAcidFraction;
+    double latherFraction;
+
+    SheetFacts(
+            BatchLines batch,
+            double[] exact,
+            double[] weighed,
+            WeighingPlan plan,
+            Fill fill,
+            Filled filled,
+            LyeSheet lye,
+            MakingSheet.Totals totals,
+            Reaction reaction,
+            Optional<Double> askedSuperfat,
+            Outcome<List<FadingPour.Layer>> fade) {
+        this.batch = batch;
+        this.formula = batch.formula();
+        this.exact = exact;
+        this.weighed = weighed;
+        this.plan = plan;
+        this.fill = fill;
+        this.filled = filled;
+        this.lye = lye;
+        this.totals = totals;
+        this.reaction = reaction;
+        this.askedSuperfat = askedSuperfat;
+        this.fade = fade;
+        this.additionGrams = new double[formula.additions().size()];
+        sumAdditions();
+        sumOils();
+    }
+
+    private void sumAdditions() {
+        for (int i = 0; i < weighed.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (line.kind() == Kind.ADDITION) {
+                additionGrams[line.place()] += weighed[i];
+            }
+        }
+        for (AdditionPart addition : formula.additions()) {
+            if (addition.stage() != Stage.Kind.TOP) {
+                look(addition, additionGrams[addition.place()]);
+            }
+        }
+    }
+
+    private void look(AdditionPart addition, double grams) {
+        Additive material = addition.material();
+        Additive.Makeup makeup = material.makeup();
+        saltGrams += makeup.salt() >= MOSTLY_SALT ? grams : grams * makeup.salt();
+        sugarGrams += material.kind() == AdditiveKind.SUGAR ? grams * (1 - makeup.water()) : grams * makeup.sugar();
+        fragranceGrams += material.kind() == AdditiveKind.FRAGRANCE ? grams : 0;
+        if (material.kind() == AdditiveKind.MILK) {
+            milk = true;
+            milkInJug |= addition.stage() == Stage.Kind.LYE;
+        }
+        ultramarine |= addition.written().of().startsWith("ultramarine");
+        freeAcidAddition |= material.kind() == AdditiveKind.ACID;
+    }
+
+    private void sumOils() {
+        for (OilPart part : formula.oils()) {
+            if (part.parts().get(0).oil().kind() == OilKind.FATTY_ACID
+                    && !part.parts().get(0).oil().iodineValue().filter(iv -> iv.middle() > 20).isPresent()) {
+                hardAcidFraction += part.fraction();
+            }
+            for (OilBlend.Part inIt : part.parts()) {
+                latherFraction += inIt.oil().lathersInSalt() ? part.fraction() * inIt.fraction() : 0;
+            }
+        }
+    }
+
+    /** Salt as percent of all oils. */
+    double saltPercent() {
+        return 100 * saltGrams / totals.oils();
+    }
+
+    /** An addition as percent of the oils it goes into: a portion's own, else all. */
+    double percentOfItsOils(AdditionPart addition) {
+        double oils = totals.oils();
+        if (addition.stage() == Stage.Kind.PORTION) {
+            for (PortionPart portion : formula.portions()) {
+                oils *= portion.name().equals(addition.written().stage().portion()) ? portion.fraction() : 1;
+            }
+        }
+        return 100 * additionGrams[addition.place()] / oils;
+    }
+
+    /** Whether it is a salt bar: a quarter of the oils in salt, common practice. */
+    boolean saltBar() {
+        return saltPercent() >= 25;
+    }
+
+    /** Whether it is a shaving or soft soap: a fifth of hard free acid, or a third of the alkali potassium. */
+    boolean shavingSoap() {
+        return hardAcidFraction >= 0.2 || lye.potassiumMolesPercent() >= 33;
+    }
+
+    /** Temperature of the oils, if it is written. */
+    Optional<Double> oilsCelsius() {
+        return formula.formula().process().oils().map(t -> t.celsius());
+    }
+
+    /** Temperature of the lye, if it is written. */
+    Optional<Double> lyeCelsius() {
+        return formula.formula().process().lye().map(t -> t.celsius());
+    }
+}

@@ -1,0 +1,90 @@
+package lyewright.makingsheet;
+
+import java.util.List;
+import lyewright.formula.AcidRule;
+import lyewright.makingsheet.Caution.Level;
+import lyewright.material.Tables;
+
+/** What to beware of about the superfat. */
+final class SuperfatCautions {
+
+    /** So far under or over the usual range it is more than a matter of taste; this project's own rule, in points. */
+    private static final double FAR_UNDER = 3;
+
+    private static final double FAR_OVER = 7;
+
+    /** Alkali taken by additions matters from this many points of superfat; this project's own rule. */
+    private static final double MUCH = 5;
+
+    private SuperfatCautions() {}
+
+    static void negative(SheetFacts facts, List<Caution> found) {
+        double superfat = facts.reaction.superfatPercent();
+        if (superfat < -1e-9) {
+            found.add(new Caution(
+                    "superfat-negative",
+                    Level.STOP,
+                    "The superfat is {} %: there is more alkali than the oils can take, and the bar stays caustic.",
+                    "Weigh less alkali. With the superfat left to the sheet it is never under what is asked.",
+                    "this project's own rule",
+                    List.of(Caution.hundredths(superfat))));
+        }
+    }
+
+    static void unusual(SheetFacts facts, List<Caution> found) {
+        double superfat = facts.reaction.superfatPercent();
+        Tables.Practice usual = usual(facts);
+        if (superfat < -1e-9 || (superfat > usual.low() - 0.05 && superfat < usual.high() + 0.05)) {
+            return;
+        }
+        boolean far = superfat < usual.low() - FAR_UNDER || superfat > usual.high() + FAR_OVER;
+        found.add(new Caution(
+                "superfat-unusual",
+                far ? Level.CARE : Level.NOTE,
+                "The superfat is {} %; {} to {} % is usual for {}.",
+                superfat < usual.low()
+                        ? "Check that it is meant: a saponification value is a range, and so little may leave alkali over."
+                        : "Check that it is meant: so much oil left over softens the bar and goes rancid sooner.",
+                Caution.COMMON_PRACTICE,
+                List.of(
+                        Caution.tenths(superfat),
+                        Caution.whole(usual.low()),
+                        Caution.whole(usual.high()),
+                        facts.saltBar() ? "salt bars" : facts.shavingSoap() ? "shaving soap" : "bars")));
+    }
+
+    private static Tables.Practice usual(SheetFacts facts) {
+        Tables tables = facts.formula.tables();
+        if (facts.saltBar()) {
+            return tables.practice("superfat-salt-bar");
+        }
+        return tables.practice(facts.shavingSoap() ? "superfat-shaving" : "superfat-bar");
+    }
+
+    static void acidTakesAlkali(SheetFacts facts, List<Caution> found) {
+        double taken = Math.min(facts.reaction.taken(), facts.reaction.alkali());
+        double points = 100 * taken / facts.reaction.equivalents();
+        if (points < 0.05) {
+            return;
+        }
+        if (facts.askedSuperfat.isPresent() && facts.formula.formula().acidRule() == AcidRule.COMPENSATE) {
+            found.add(new Caution(
+                    "acid-takes-alkali",
+                    Level.NOTE,
+                    "Acid or bicarbonate among the additions takes alkali worth {} points of superfat; the alkali was"
+                            + " raised by as much.",
+                    "Weigh those additions as carefully as the alkali: leave one out and the alkali for it stays in the bar.",
+                    "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
+                    List.of(Caution.tenths(points))));
+            return;
+        }
+        found.add(new Caution(
+                "acid-takes-alkali",
+                points > MUCH ? Level.CARE : Level.NOTE,
+                "Acid or bicarbonate among the additions takes alkali worth {} points of superfat, which is counted in the"
+                        + " sheet's superfat.",
+                "If the superfat should stay as asked, write acids: compensate.",
+                "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
+                List.of(Caution.tenths(points))));
+    }
+}

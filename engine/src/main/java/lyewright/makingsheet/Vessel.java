@@ -1,0 +1,52 @@
+package lyewright.makingsheet;
+
+import java.util.List;
+
+/**
+ * A vessel and what is weighed into it, in order.
+ *
+ * @param kind what it is
+ * @param of key of what a cup is for, empty for jug and pot
+ * @param portion name of the portion a cup is for, empty outside portions
+ * @param emptyGrams its empty weight, 0 where it is tared
+ * @param weighings in order
+ */
+public record Vessel(Kind kind, String of, String portion, double emptyGrams, List<Weighing> weighings) {
+
+    /** What a vessel is. */
+    public enum Kind {
+        /** Where the alkali dissolves. */
+        LYE_JUG("lye jug"),
+        /** Where the oils melt and the batter is made. */
+        OIL_POT("oil pot"),
+        /** A small cup for one addition with its liquid, or for what the larger balance is too coarse for. */
+        CUP("cup");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /**
+         * As written.
+         *
+         * @return lye jug, oil pot or cup
+         */
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * What it is called on the sheet.
+     *
+     * @return such as {@code oil pot}, {@code cup: green-clay for kelp}
+     */
+    public String name() {
+        if (kind != Kind.CUP) {
+            return kind.word();
+        }
+        return kind.word() + ": " + of + (portion.isEmpty() ? "" : " for " + portion);
+    }
+}

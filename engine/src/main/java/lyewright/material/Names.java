@@ -1,0 +1,25 @@
+package lyewright.material;
+
+/**
+ * What a material is called on paper. Any part may be empty where nothing was found.
+ *
+ * @param inci its INCI name
+ * @param inciSource where that was seen
+ * @param cas its CAS number or numbers
+ * @param casSource where that was seen
+ * @param ec its EC number
+ * @param sodiumSoap INCI name of its sodium soap, oils only
+ * @param potassiumSoap INCI name of its potassium soap, oils only
+ */
+public record Names(
+        String inci,
+        String inciSource,
+        String cas,
+        String casSource,
+        String ec,
+        String sodiumSoap,
+        String potassiumSoap) {
+
+    /** Nothing known. */
+    public static final Names NONE = new Names("", "", "", "", "", "", "");
+}

@@ -1,0 +1,286 @@
+package lyewright.material;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * One edition of the reference figures: oils, fatty acids, additives, fragrance oils, acids, alkalis, lye densities,
+ * solubilities, balance errors, common practice. Immutable; read once from the class path, shared freely between threads.
+ */
+public final class Tables {
+
+    private final String edition;
+    private final Map<String, FattyAcid> fattyAcids;
+    private final Map<String, Oil> oils;
+    private final Map<String, Additive> additives;
+    private final Map<String, Acid> acids;
+    private final List<LyeDensityPoint> lyeDensities;
+    private final List<SolubilityPoint> solubilities;
+    private final List<SaltInLyePoint> saltInLye;
+    private final List<BalanceErrorRow> balanceErrors;
+    private final Map<String, Practice> practices;
+
+    private Tables() {
+        edition = CsvTable.rows("edition.csv").get(0).text("edition");
+        fattyAcids = OilTables.fattyAcids();
+        oils = OilTables.oils(fattyAcids);
+        additives = new LinkedHashMap<>(AdditiveTables.additives());
+        additives.putAll(AdditiveTables.fragrances());
+        acids = AdditiveTables.acids();
+        lyeDensities = SolutionTables.lyeDensities();
+        solubilities = SolutionTables.solubilities();
+        saltInLye = SolutionTables.saltInLye();
+        balanceErrors = SolutionTables.balanceErrors();
+        practices = SolutionTables.practices();
+    }
+
+    private static final class Bundled {
+        static final Tables TABLES = new Tables();
+    }
+
+    /**
+     * The edition that comes with this release.
+     *
+     * @return the tables, always the same object
+     */
+    public static Tables bundled() {
+        return Bundled.TABLES;
+    }
+
+    /**
+     * An acid that is weighed as such, for the maker's own materials.
+     *
+     * @param name its name
+     * @param molarMass g/mol
+     * @param protons mol of alkali that a mole of it takes in soap
+     * @param source where from
+     */
+    public record Acid(String name, double molarMass, int protons, String source) {}
+
+    /**
+     * A published density of lye.
+     *
+     * @param alkali which alkali
+     * @param percent pure alkali, percent by mass
+     * @param celsius temperature
+     * @param gramsPerMillilitre density
+     * @param series which of the published tables: hot, molality or crc20
+     * @param source its source
+     */
+    public record LyeDensityPoint(
+            Alkali alkali, double percent, double celsius, double gramsPerMillilitre, String series, String source) {}
+
+    /**
+     * A published solubility in water.
+     *
+     * @param solute chemical formula of what dissolves
+     * @param celsius temperature
+     * @param massPercent of the saturated solution
+     * @param source its source
+     */
+    public record SolubilityPoint(String solute, double celsius, double massPercent, String source) {}
+
+    /**
+     * What salt a lye holds, hot.
+     *
+     * @param naohPercent sodium hydroxide, percent of the solution's mass
+     * @param naclPercent sodium chloride it holds, percent of the solution's mass
+     * @param waterPercent water, percent of the solution's mass
+     * @param outlier whether the point lies off the others and is not used
+     * @param source its source
+     */
+    public record SaltInLyePoint(
+            double naohPercent, double naclPercent, double waterPercent, boolean outlier, String source) {}
+
+    /**
+     * The error a balance of a class may have up to a load.
+     *
+     * @param accuracyClass I, II, III or IIII
+     * @param fromSteps over so many verification steps
+     * @param toSteps up to so many; infinite in a class's last row
+     * @param inServiceSteps permitted error in service, in steps
+     * @param source its source
+     */
+    public record BalanceErrorRow(
+            String accuracyClass, double fromSteps, double toSteps, double inServiceSteps, String source) {}
+
+    /**
+     * A figure of the trade without a published source.
+     *
+     * @param id what it is for
+     * @param low least usual
+     * @param high most usual
+     * @param unit its unit
+     * @param what in words
+     * @param source common practice
+     */
+    public record Practice(String id, double low, double high, String unit, String what, String source) {}
+
+    /**
+     * The edition's name, printed on each sheet.
+     *
+     * @return a date
+     */
+    public String edition() {
+        return edition;
+    }
+
+    /**
+     * An oil by key.
+     *
+     * @param key its key
+     * @return the oil, if the tables have it
+     */
+    public Optional<Oil> oil(String key) {
+        return Optional.ofNullable(oils.get(key));
+    }
+
+    /**
+     * An additive or fragrance oil by key.
+     *
+     * @param key its key
+     * @return the additive, if the tables have it
+     */
+    public Optional<Additive> additive(String key) {
+        return Optional.ofNullable(additives.get(key));
+    }
+
+    /**
+     * Whether the tables have a material.
+     *
+     * @param key its key
+     * @return true for an oil, additive or fragrance oil
+     */
+    public boolean has(String key) {
+        return oils.containsKey(key) || additives.containsKey(key);
+    }
+
+    /**
+     * What a key that the tables lack may have been meant for.
+     *
+     * @param key what was typed
+     * @return at most three keys, best first
+     */
+    public List<String> nearest(String key) {
+        Set<String> all = new TreeSet<>(oils.keySet());
+        all.addAll(additives.keySet());
+        return NearestKey.among(key, all);
+    }
+
+    /**
+     * All oils.
+     *
+     * @return in the tables' order
+     */
+    public Collection<Oil> oils() {
+        return oils.values();
+    }
+
+    /**
+     * All additives and fragrance oils.
+     *
+     * @return in the tables' order
+     */
+    public Collection<Additive> additives() {
+        return additives.values();
+    }
+
+    /**
+     * All fatty acids.
+     *
+     * @return in the table's order
+     */
+    public Collection<FattyAcid> fattyAcids() {
+        return fattyAcids.values();
+    }
+
+    /**
+     * An acid by name, such as {@code citric acid}; a shorter name does where only one begins with it.
+     *
+     * @param name its name or the beginning of it
+     * @return the acid, if there is exactly one
+     */
+    public Optional<Acid> acid(String name) {
+        Acid exact = acids.get(name);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        List<Acid> starting =
+                acids.values().stream().filter(a -> a.name().startsWith(name)).toList();
+        return starting.size() == 1 ? Optional.of(starting.get(0)) : Optional.empty();
+    }
+
+    /**
+     * The acids' names.
+     *
+     * @return as in the table
+     */
+    public Collection<String> acidNames() {
+        return acids.keySet();
+    }
+
+    /**
+     * Published densities of lye.
+     *
+     * @return all points
+     */
+    public List<LyeDensityPoint> lyeDensities() {
+        return lyeDensities;
+    }
+
+    /**
+     * Published solubilities.
+     *
+     * @return all points
+     */
+    public List<SolubilityPoint> solubilities() {
+        return solubilities;
+    }
+
+    /**
+     * What salt hot lye holds.
+     *
+     * @return all points
+     */
+    public List<SaltInLyePoint> saltInLye() {
+        return saltInLye;
+    }
+
+    /**
+     * Permitted errors of balances.
+     *
+     * @return by class, light loads first
+     */
+    public List<BalanceErrorRow> balanceErrors() {
+        return balanceErrors;
+    }
+
+    /**
+     * A figure of common practice.
+     *
+     * @param id what it is for
+     * @return the figure
+     * @throws IllegalArgumentException if the table lacks it: our fault
+     */
+    public Practice practice(String id) {
+        Practice practice = practices.get(id);
+        if (practice == null) {
+            throw new IllegalArgumentException("no common practice called " + id);
+        }
+        return practice;
+    }
+
+    /**
+     * All figures of common practice.
+     *
+     * @return in the table's order
+     */
+    public Collection<Practice> practices() {
+        return practices.values();
+    }
+}

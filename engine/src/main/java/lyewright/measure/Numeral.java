@@ -1,0 +1,78 @@
+package lyewright.measure;
+
+import java.math.BigDecimal;
+import java.util.function.Function;
+
+/** Reads the number that every quantity begins with. Plain decimals only: what else was meant is never guessed. */
+final class Numeral {
+
+    private static final int MOST_DIGITS = 15;
+
+    private Numeral() {}
+
+    /** A number and the text after it, as in {@code 12.5 g}. */
+    record WithUnit(BigDecimal value, String unit) {}
+
+    /** Splits text into a decimal, never negative, and a unit, which may be empty. */
+    static Outcome<WithUnit> read(String text) {
+        return read(text, false);
+    }
+
+    /** As {@link #read(String)}, for the quantities that may lie under zero. */
+    static Outcome<WithUnit> readSigned(String text) {
+        return read(text, true);
+    }
+
+    private static Outcome<WithUnit> read(String text, boolean signed) {
+        String trimmed = text.strip();
+        int end = 0;
+        while (end < trimmed.length() && belongsToNumber(trimmed.charAt(end))) {
+            end++;
+        }
+        String unit = trimmed.substring(end).strip();
+        return decimal(trimmed.substring(0, end), trimmed, signed).then(d -> Outcome.ok(new WithUnit(d, unit)));
+    }
+
+    private static boolean belongsToNumber(char c) {
+        return (c >= '0' && c <= '9') || c == '.' || c == ',' || c == '-' || c == '+' || c == '\u2212';
+    }
+
+    private static Outcome<BigDecimal> decimal(String number, String whole, boolean signed) {
+        boolean negative = number.startsWith("-") || number.startsWith("\u2212");
+        String digits = negative ? number.substring(1) : number;
+        if (digits.indexOf(',') >= 0) {
+            return Outcome.refused(
+                    "'" + whole + "' has a comma in its number", "write " + whole.replace(',', '.'));
+        }
+        if (!digits.matches("[0-9]+(\\.[0-9]+)?|\\.[0-9]+")) {
+            return Outcome.refused("'" + whole + "' does not begin with a number", "write a plain decimal such as 12.5");
+        }
+        if (negative && !signed) {
+            return Outcome.refused("'" + whole + "' is negative", "write a number of 0 or more");
+        }
+        if (digits.length() > MOST_DIGITS) {
+            return Outcome.refused(
+                    "'" + whole + "' has more than " + MOST_DIGITS + " digits", "write it with fewer");
+        }
+        BigDecimal value = new BigDecimal(digits);
+        return Outcome.ok(negative ? value.negate() : value);
+    }
+
+    /** Reads a quantity whose unit is one of an enum's symbols. */
+    static <U extends Enum<U>, T> Outcome<T> inUnit(
+            WithUnit read, U[] units, Function<U, String> symbol, Function<U, T> make, String example) {
+        for (U unit : units) {
+            if (symbol.apply(unit).equals(read.unit())) {
+                return Outcome.ok(make.apply(unit));
+            }
+        }
+        StringBuilder known = new StringBuilder();
+        for (U unit : units) {
+            known.append(known.isEmpty() ? "" : ", ").append(symbol.apply(unit));
+        }
+        String what = read.unit().isEmpty()
+                ? "'" + read.value().toPlainString() + "' has no unit"
+                : "'" + read.unit() + "' is not a unit used here";
+        return Outcome.refused(what, "use one of " + known + ", as in " + example);
+    }
+}

@@ -14,6 +14,7 @@ import lyewright.measure.TimeSpan;
  * @param oven what the oven does with the mould
  * @param pour how portions are poured into each other
  */
+@SuppressWarnings("JavaLangClash") // the file calls it process, and nobody here runs programs
 public record Process(
         Make make, Optional<Temperature> oils, Optional<Temperature> lye, Optional<Oven> oven, Optional<Pour> pour) {
 

@@ -1,6 +1,7 @@
 package lyewright.chemistry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ public final class Solutions {
     /** Fall of a lye's density with temperature where none is published (KOH): the slope of 32 % NaOH, g/ml per K. */
     private static final double USUAL_SLOPE = -0.00064;
 
-    /** Strongest lye of the table of cool, weak solutions of NaOH, percent. */
+    /** The three series of published densities: hot NaOH, weak NaOH, and both alkalis at 20 °C. */
     private static final String HOT = "hot";
 
     private static final String WEAK = "molality";
@@ -143,7 +144,17 @@ public final class Solutions {
     }
 
     /** A published table of densities by strength and temperature, straight lines between. */
-    private record DensityGrid(double[] percents, double[] celsius, double[][] densities) {
+    private static final class DensityGrid {
+
+        private final double[] percents;
+        private final double[] celsius;
+        private final double[][] densities;
+
+        private DensityGrid(double[] percents, double[] celsius, double[][] densities) {
+            this.percents = percents;
+            this.celsius = celsius;
+            this.densities = densities;
+        }
 
         static DensityGrid of(List<LyeDensityPoint> all, String series) {
             List<LyeDensityPoint> points = all.stream()
@@ -161,7 +172,7 @@ public final class Solutions {
         }
 
         private static int place(double[] sorted, double value) {
-            return java.util.Arrays.binarySearch(sorted, value);
+            return Arrays.binarySearch(sorted, value);
         }
 
         double least() {

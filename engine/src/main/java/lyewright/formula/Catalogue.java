@@ -39,12 +39,15 @@ final class Catalogue {
             return new OilBlend(key, oil.name(), List.of(new OilBlend.Part(oil, 1)));
         }
         if (ownAdditives.containsKey(key) || tables.additive(key).isPresent()) {
-            return no(path, "'" + key + "' is not an oil", "list it under additions");
+            no(path, "'" + key + "' is not an oil", "list it under additions");
+            return null;
         }
         if (ownLyes.containsKey(key)) {
-            return no(path, "'" + key + "' is a stock lye, not an oil", "write it as the alkali");
+            no(path, "'" + key + "' is a stock lye, not an oil", "write it as the alkali");
+            return null;
         }
-        return unknown(key, path);
+        unknown(key, path);
+        return null;
     }
 
     @Nullable Additive additive(String key, int place) {
@@ -58,24 +61,28 @@ final class Catalogue {
             return additive;
         }
         if (ownOils.containsKey(key) || tables.oil(key).isPresent()) {
-            return no(path, "'" + key + "' belongs to the oils", "list it under oils, so that its alkali is counted");
+            no(path, "'" + key + "' belongs to the oils", "list it under oils, so that its alkali is counted");
+            return null;
         }
         if (ownLyes.containsKey(key)) {
-            return no(path, "'" + key + "' is a stock lye, not an addition", "write it as the alkali");
+            no(path, "'" + key + "' is a stock lye, not an addition", "write it as the alkali");
+            return null;
         }
-        return unknown(key, path);
+        unknown(key, path);
+        return null;
     }
 
     @Nullable StockLye lye(String key) {
         StockLye lye = ownLyes.get(key);
-        return lye != null
-                ? lye
-                : no("alkali", "'" + key + "' is not a stock lye", "give it kind: lye and a strength under materials");
+        if (lye == null) {
+            no("alkali", "'" + key + "' is not a stock lye", "give it kind: lye and a strength under materials");
+        }
+        return lye;
     }
 
-    private <T> @Nullable T unknown(String key, String path) {
+    private void unknown(String key, String path) {
         List<String> near = tables.nearest(key);
-        return no(
+        no(
                 path,
                 "'" + key + "' is not in the tables, nor among the formula's own materials",
                 near.isEmpty()
@@ -83,8 +90,7 @@ final class Catalogue {
                         : "did you mean " + String.join(" or ", near) + "? If not, describe it under materials");
     }
 
-    private <T> @Nullable T no(String path, String what, String remedy) {
+    private void no(String path, String what, String remedy) {
         problems.add(new Problem(path, what, remedy));
-        return null;
     }
 }

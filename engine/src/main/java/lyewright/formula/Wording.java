@@ -32,7 +32,12 @@ final class Wording {
 
     /** The text between quotes, on one line, cut short where it is long. */
     static String quote(String text) {
-        StringBuilder shown = new StringBuilder("'");
+        return "'" + clip(text) + "'";
+    }
+
+    /** The text on one line, cut short where it is long. */
+    static String clip(String text) {
+        StringBuilder shown = new StringBuilder();
         int taken = 0;
         for (int i = 0; i < text.length() && taken < QUOTED; taken++) {
             int c = text.codePointAt(i);
@@ -40,7 +45,7 @@ final class Wording {
             i += Character.charCount(c);
         }
         boolean cut = text.codePointCount(0, text.length()) > QUOTED;
-        return shown.append(cut ? "…'" : "'").toString();
+        return cut ? shown.append('…').toString() : shown.toString();
     }
 
     /** {@code a, b or c}. */

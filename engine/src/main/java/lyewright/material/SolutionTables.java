@@ -11,6 +11,23 @@ final class SolutionTables {
 
     private SolutionTables() {}
 
+    static List<Tables.AlkaliFigures> alkalis() {
+        return CsvTable.rows("alkalis.csv").stream().map(SolutionTables::alkali).toList();
+    }
+
+    private static Tables.AlkaliFigures alkali(Row row) {
+        return new Tables.AlkaliFigures(
+                row.text("key").equals(Alkali.POTASSIUM.key()) ? Alkali.POTASSIUM : Alkali.SODIUM,
+                row.number("molar_mass_g_mol"),
+                row.number("assumed_purity_percent"),
+                Figure.range(row.number("assumed_low"), row.number("assumed_high"), row.text("purity_source")),
+                row.number("solid_density_g_ml"),
+                row.text("inci"),
+                row.text("cas"),
+                row.text("molar_mass_source") + " | " + row.text("rest_source") + " | " + row.text("density_source")
+                        + " | " + row.text("identity_source"));
+    }
+
     static List<Tables.LyeDensityPoint> lyeDensities() {
         return CsvTable.rows("lye_densities.csv").stream()
                 .map(row -> new Tables.LyeDensityPoint(

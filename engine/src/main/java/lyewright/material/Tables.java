@@ -19,6 +19,7 @@ public final class Tables {
     private final Map<String, Oil> oils;
     private final Map<String, Additive> additives;
     private final Map<String, Acid> acids;
+    private final List<AlkaliFigures> alkalis;
     private final List<LyeDensityPoint> lyeDensities;
     private final List<SolubilityPoint> solubilities;
     private final List<SaltInLyePoint> saltInLye;
@@ -32,6 +33,7 @@ public final class Tables {
         additives = new LinkedHashMap<>(AdditiveTables.additives());
         additives.putAll(AdditiveTables.fragrances());
         acids = AdditiveTables.acids();
+        alkalis = SolutionTables.alkalis();
         lyeDensities = SolutionTables.lyeDensities();
         solubilities = SolutionTables.solubilities();
         saltInLye = SolutionTables.saltInLye();
@@ -61,6 +63,28 @@ public final class Tables {
      * @param source where from
      */
     public record Acid(String name, double molarMass, int protons, String source) {}
+
+    /**
+     * An alkali's figures with their sources; the values themselves stand in {@link Alkali}.
+     *
+     * @param alkali which
+     * @param molarMass g/mol
+     * @param assumedPercent purity taken where none is given
+     * @param assumed the range it is assumed to lie in, with source
+     * @param solidDensity g/ml of the solid
+     * @param inci its INCI name
+     * @param cas its CAS number
+     * @param source of molar mass, rest, density and identity, joined by {@code " | "}
+     */
+    public record AlkaliFigures(
+            Alkali alkali,
+            double molarMass,
+            double assumedPercent,
+            Figure assumed,
+            double solidDensity,
+            String inci,
+            String cas,
+            String source) {}
 
     /**
      * A published density of lye.
@@ -222,6 +246,15 @@ public final class Tables {
      */
     public Collection<String> acidNames() {
         return acids.keySet();
+    }
+
+    /**
+     * The two alkalis with the sources of their figures.
+     *
+     * @return sodium, potassium
+     */
+    public List<AlkaliFigures> alkalis() {
+        return alkalis;
     }
 
     /**

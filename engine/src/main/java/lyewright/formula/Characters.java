@@ -29,8 +29,18 @@ final class Characters {
         return codePoint == '\n' || codePoint == '\r' || codePoint == 0x2028 || codePoint == 0x2029;
     }
 
-    /** Where the first character stands that is neither text nor, if allowed, a tab or line feed; -1 if all are fine. */
-    static int firstForbidden(String text, boolean linesAllowed) {
+    /** Which line ends a text may have. */
+    enum Lines {
+        /** None, and no tabs: a name. */
+        NONE,
+        /** Line feeds, and tabs: notes. */
+        LINE_FEEDS,
+        /** Those of any system: a file. */
+        ANY
+    }
+
+    /** Where the first character stands that has no place in the text; -1 if all are fine. */
+    static int firstForbidden(String text, Lines lines) {
         int i = 0;
         while (i < text.length()) {
             char c = text.charAt(i);
@@ -39,15 +49,20 @@ final class Characters {
                 continue;
             }
             int codePoint = text.codePointAt(i);
-            boolean fine = codePoint == '\n' || codePoint == '\t'
-                    ? linesAllowed
-                    : isText(codePoint) && (linesAllowed || !isLineEnd(codePoint));
-            if (!fine) {
+            if (!isAllowed(codePoint, lines)) {
                 return i;
             }
             i += Character.charCount(codePoint);
         }
         return -1;
+    }
+
+    private static boolean isAllowed(int codePoint, Lines lines) {
+        return switch (codePoint) {
+            case '\n', '\t', 0x2028, 0x2029 -> lines != Lines.NONE;
+            case '\r' -> lines == Lines.ANY;
+            default -> isText(codePoint);
+        };
     }
 
     /** What is wrong with a name, or null. */
@@ -58,7 +73,7 @@ final class Characters {
         if (name.length() > LONGEST_NAME) {
             return "is longer than " + LONGEST_NAME + " characters";
         }
-        if (firstForbidden(name, false) >= 0) {
+        if (firstForbidden(name, Lines.NONE) >= 0) {
             return "has a line break or a control character in it";
         }
         if (Character.isWhitespace(name.charAt(0)) || Character.isWhitespace(name.charAt(name.length() - 1))) {

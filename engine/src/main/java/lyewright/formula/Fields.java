@@ -10,14 +10,15 @@ import lyewright.formula.YamlTree.Entry;
 import lyewright.formula.YamlTree.Items;
 import lyewright.formula.YamlTree.Node;
 import lyewright.formula.YamlTree.Text;
+import lyewright.material.NearestKey;
 import lyewright.measure.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /** The entries of one map of the file by name; hands them out as text, and notes what cannot be read. */
 final class Fields {
 
-    /** Longer than any figure; what is read as one is not searched further. */
-    private static final int LONGEST_FIGURE = 250;
+    /** Longer than any figure, and than any two names with what stands around them. */
+    private static final int LONGEST_VALUE = 500;
 
     private final Findings findings;
     private final String path;
@@ -79,6 +80,10 @@ final class Fields {
     }
 
     private boolean isNew(Entry entry, Map<String, Place> firsts) {
+        if (entry.key().isEmpty()) {
+            findings.addAt(entry.place(), path, "there is a value without a name", "write its name before the colon");
+            return false;
+        }
         Place first = firsts.putIfAbsent(entry.key(), entry.place());
         if (first == null) {
             return true;
@@ -97,10 +102,15 @@ final class Fields {
         if (words == null || words.contains(entry.key())) {
             return true;
         }
-        String what = entry.key().isEmpty()
-                ? "there is a value without a name"
-                : Wording.quote(entry.key()) + " is not a word " + (path.isEmpty() ? "of a formula" : "that belongs here");
-        findings.addAt(entry.place(), at(entry.key()), what, Wording.offer(entry.key(), words));
+        if (findings.areEnough()) {
+            return false;
+        }
+        findings.addAt(
+                entry.place(),
+                at(entry.key()),
+                Wording.quote(entry.key()) + " is not a word " + (path.isEmpty() ? "of a formula" : "that belongs here"),
+                Wording.offer(entry.key(), words));
+        NearestKey.among(entry.key(), words).stream().limit(1).forEach(near -> findings.expect(at(near)));
         return false;
     }
 
@@ -153,25 +163,23 @@ final class Fields {
         return value;
     }
 
-    /** A value that must be there. */
-    @Nullable String needed(String name, String remedy) {
-        if (!has(name)) {
+    /** Notes it if an entry is not there that must be. */
+    void require(String name, String remedy) {
+        if (!has(name) && !findings.expects(at(name))) {
             findings.add(at(name), Wording.quote(name) + " is missing", remedy);
         }
+    }
+
+    /** The text of an entry that must be there; null, and noted, where there is none. */
+    @Nullable String needed(String name, String remedy) {
+        require(name, remedy);
         return text(name);
     }
 
-    /** A short text of one line, tidied; null, and noted, where it cannot be one. */
-    @Nullable String figure(String name) {
-        return shortText(name, text(name));
-    }
-
-    private @Nullable String shortText(String name, @Nullable String text) {
+    /** The value read by a rule of its own; null, and noted, where it is missing or refused. */
+    <T> @Nullable T read(String name, Reading<T> reading) {
+        String text = shortText(name);
         if (text == null) {
-            return null;
-        }
-        if (text.length() > LONGEST_FIGURE) {
-            findings.add(at(name), Wording.quote(text) + " is too long here", "write it shorter");
             return null;
         }
         String tidy = Wording.tidy(text);
@@ -179,13 +187,22 @@ final class Fields {
             findings.add(at(name), Wording.quote(tidy) + " is written in powers of ten", "write the number out");
             return null;
         }
-        return tidy;
+        return take(name, reading.read(tidy));
     }
 
-    /** The value read by a rule of its own; null, and noted, where it is missing or refused. */
-    <T> @Nullable T read(String name, Reading<T> reading) {
-        String text = figure(name);
+    /** As {@link #read}, for a value that holds a name, in which every space counts. */
+    <T> @Nullable T readNames(String name, Reading<T> reading) {
+        String text = shortText(name);
         return text == null ? null : take(name, reading.read(text));
+    }
+
+    private @Nullable String shortText(String name) {
+        String text = text(name);
+        if (text != null && text.length() > LONGEST_VALUE) {
+            findings.add(at(name), Wording.quote(text) + " is too long here", "write it shorter");
+            return null;
+        }
+        return text;
     }
 
     /** How a text becomes a value. */
@@ -193,8 +210,7 @@ final class Fields {
         Outcome<T> read(String text);
     }
 
-    /** An outcome's value; null, and noted, where it was refused. */
-    <T> @Nullable T take(String name, Outcome<T> outcome) {
+    private <T> @Nullable T take(String name, Outcome<T> outcome) {
         if (outcome instanceof Outcome.Ok<T> ok) {
             return ok.value();
         }

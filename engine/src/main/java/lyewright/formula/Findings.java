@@ -2,8 +2,10 @@ package lyewright.formula;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lyewright.formula.Places.Place;
 import lyewright.measure.Problem;
 
@@ -14,6 +16,7 @@ final class Findings {
 
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, Place> places;
+    private final Set<String> expected = new HashSet<>();
 
     Findings(Map<String, Place> places) {
         this.places = new HashMap<>(places);
@@ -33,8 +36,28 @@ final class Findings {
         inner.forEach(problem -> add(problem.within(path)));
     }
 
+    /** Notes that an entry is surely meant to be there, only misspelt: that it is missing need not be said. */
+    void expect(String path) {
+        expected.add(path);
+    }
+
+    boolean expects(String path) {
+        return expected.contains(path);
+    }
+
+    /** Whether so much is wrong already that nothing more is noted. */
+    boolean areEnough() {
+        return problems.size() >= ENOUGH;
+    }
+
+    /** Whether something is wrong with an entry or inside it. */
+    boolean has(String path) {
+        return problems.stream()
+                .anyMatch(p -> p.path().equals(path) || p.path().startsWith(path + "."));
+    }
+
     private void add(Problem problem) {
-        if (problems.size() < ENOUGH) {
+        if (!areEnough()) {
             problems.add(problem);
         }
     }
@@ -43,7 +66,8 @@ final class Findings {
     void addConsequences(List<Problem> rules) {
         List<Problem> causes = List.copyOf(problems);
         for (Problem rule : rules) {
-            if (causes.stream().noneMatch(cause -> concern(cause.path(), rule.path()))) {
+            if (!expected.contains(rule.path())
+                    && causes.stream().noneMatch(cause -> concern(cause.path(), rule.path()))) {
                 add(rule);
             }
         }

@@ -46,6 +46,8 @@ final class YamlParser {
         LoadSettings settings = LoadSettings.builder()
                 .setParseComments(false)
                 .setCodePointLimit(text.length() + 1)
+                // read in one go: in parts, the library (2.10) fails on a character of two UTF-16 units across their border
+                .setBufferSize(text.length() + 2)
                 .build();
         this.events = new Parse(settings).parseString(text).iterator();
     }

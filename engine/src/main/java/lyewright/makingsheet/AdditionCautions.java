@@ -33,7 +33,7 @@ final class AdditionCautions {
                 found.add(new Caution(
                         "clay-dry",
                         Level.NOTE,
-                        "{} is added dry and may lump.",
+                        "The {} is added dry and may lump.",
                         "Wet it out first: write disperse: {in: water, ratio: 2 to 1}.",
                         Caution.COMMON_PRACTICE,
                         List.of(addition.written().of())));
@@ -53,7 +53,7 @@ final class AdditionCautions {
             found.add(new Caution(
                     "over-usual-dose",
                     Level.CARE,
-                    "{} is {} % of the oils; up to {} % is usual.",
+                    "The {} is {} % of the oils it goes into; up to {} % is usual.",
                     "Check that it is meant, and keep to the supplier's limit.",
                     usual.source(),
                     List.of(
@@ -73,18 +73,18 @@ final class AdditionCautions {
             found.add(new Caution(
                     "alcohol",
                     Level.CARE,
-                    "{} carries alcohol and gas: lye on it boils over.",
+                    "The {} carries alcohol and gas: lye on it boils over.",
                     "Simmer it until the alcohol is gone, leave it flat and chill it; weigh it after that.",
                     Caution.COMMON_PRACTICE,
                     List.of(key)));
         }
         if (material.kind() != AdditiveKind.SALT && material.effects().contains("do-not-use")) {
             found.add(new Caution(
-                    "do-not-use", Level.CARE, "{} does not belong in soap. {}", "Leave it out.",
+                    "do-not-use", Level.CARE, "The {} does not belong in soap. {}", "Leave it out.",
                     material.sources(), List.of(key, material.hazard())));
         } else if (material.effects().contains("restricted")) {
             found.add(new Caution(
-                    "restricted", Level.CARE, "{} is limited by law in cosmetics. {}",
+                    "restricted", Level.CARE, "The {} is limited by law in cosmetics. {}",
                     "Ask a qualified assessor before selling.", material.sources(), List.of(key, material.hazard())));
         }
     }
@@ -97,7 +97,7 @@ final class AdditionCautions {
             found.add(new Caution(
                     "dispersion-too-old",
                     Level.CARE,
-                    "{} stands wet for {} h: it spoils.",
+                    "The {} stands wet for {} h: it spoils.",
                     "Wet it out on the day, or chill it and use it within 24 h.",
                     Caution.COMMON_PRACTICE,
                     List.of(key, Caution.whole(ahead))));
@@ -110,7 +110,7 @@ final class AdditionCautions {
             found.add(new Caution(
                     "dispersion-too-dry",
                     Level.CARE,
-                    "{} is wetted out with {} times its mass; it wants {} to {}, or it drinks the batter's water.",
+                    "The {} is wetted out with {} times its mass; it wants {} to {}, or it drinks the batter's water.",
                     "Use more liquid.",
                     Caution.COMMON_PRACTICE,
                     List.of(
@@ -123,7 +123,7 @@ final class AdditionCautions {
             found.add(new Caution(
                     "dispersion-too-short",
                     Level.NOTE,
-                    "{} stands wet for {} h; it wants {} h to swell.",
+                    "The {} stands wet for {} h; it wants {} h to swell.",
                     "Wet it out earlier.",
                     Caution.COMMON_PRACTICE,
                     List.of(key, Caution.hundredths(ahead), Caution.hundredths(usual.hours()))));

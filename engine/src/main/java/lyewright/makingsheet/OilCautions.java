@@ -41,8 +41,8 @@ final class OilCautions {
         found.add(new Caution(
                 "wax",
                 Level.NOTE,
-                "{} is wax: alkali is counted only for its free acid, so the bar may hold more unreacted than the superfat"
-                        + " says.",
+                "Waxes barely react: of {} only the free acid is counted, so the bar may hold more unreacted than the"
+                        + " superfat says.",
                 "Keep waxes to a few percent of the oils.",
                 "BP/Ph. Eur. White Beeswax, acid value; BPC 1911, wool fat (docs/sources.md)",
                 List.of(waxes)));

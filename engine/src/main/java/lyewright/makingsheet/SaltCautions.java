@@ -58,7 +58,7 @@ final class SaltCautions {
                 found.add(new Caution(
                         "salt-anticaking",
                         Level.CARE,
-                        "{} carries an anti-caking agent that can leave blue specks.",
+                        "The salt {} carries an anti-caking agent that can leave blue specks.",
                         "Take salt whose label names nothing but salt.",
                         Caution.COMMON_PRACTICE,
                         List.of(key)));
@@ -66,7 +66,7 @@ final class SaltCautions {
                 found.add(new Caution(
                         "salt-magnesium",
                         Level.CARE,
-                        "{} is a magnesium salt: it turns soap into scum and the bar sweats.",
+                        "The salt {} is a magnesium salt: it turns soap into scum and the bar sweats.",
                         "Take sea salt, rock salt or table salt.",
                         Caution.COMMON_PRACTICE,
                         List.of(key)));

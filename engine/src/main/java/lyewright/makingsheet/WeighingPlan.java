@@ -266,17 +266,37 @@ final class WeighingPlan {
     }
 
     private void add(Vessel.Kind kind, String of, String portion, IntPredicate in) {
-        double empty = kind == Vessel.Kind.CUP ? 0 : equipment.vesselGrams(kind.word());
-        Mass reading = Mass.ofGrams(empty);
-        List<Weighing> weighings = new ArrayList<>(4);
-        for (int i = 0; i < exact.length; i++) {
-            if (in.test(i)) {
-                reading = reading.plus(weighed[i]);
-                weighings.add(weighing(i, reading));
-            }
+        Filling filling = new Filling(kind == Vessel.Kind.CUP ? 0 : equipment.vesselGrams(kind.word()));
+        if (kind == Vessel.Kind.LYE_JUG) {
+            // water is there before anything dissolves in it; the other lines follow in their order, alkali last
+            filling.take(i -> in.test(i) && batch.lines().get(i).kind() == Kind.WATER);
+            filling.take(i -> in.test(i) && batch.lines().get(i).kind() != Kind.WATER);
+        } else {
+            filling.take(in);
         }
-        if (!weighings.isEmpty()) {
-            vessels.add(new Vessel(kind, of, portion, empty, weighings));
+        if (!filling.weighings.isEmpty()) {
+            vessels.add(new Vessel(kind, of, portion, filling.emptyGrams, filling.weighings));
+        }
+    }
+
+    /** A vessel as it fills, with the reading under it. */
+    private final class Filling {
+        private final double emptyGrams;
+        private final List<Weighing> weighings = new ArrayList<>(4);
+        private Mass reading;
+
+        Filling(double emptyGrams) {
+            this.emptyGrams = emptyGrams;
+            this.reading = Mass.ofGrams(emptyGrams);
+        }
+
+        void take(IntPredicate in) {
+            for (int i = 0; i < exact.length; i++) {
+                if (in.test(i)) {
+                    reading = reading.plus(weighed[i]);
+                    weighings.add(weighing(i, reading));
+                }
+            }
         }
     }
 

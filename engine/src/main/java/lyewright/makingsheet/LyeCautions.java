@@ -70,7 +70,7 @@ final class LyeCautions {
             found.add(new Caution(
                     "purity-assumed",
                     Level.NOTE,
-                    "The alkali's purity is not given; {} is assumed.",
+                    "The alkali's purity is not given; taken as {}.",
                     "Read it off the tub or its certificate and give it, as in --purity naoh=98.5,koh=90.",
                     Caution.COMMON_PRACTICE,
                     List.of(what)));

@@ -5,6 +5,7 @@ import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
@@ -37,9 +38,10 @@ final class CheckCommand implements Command {
         }
         String name = name(source.value().formula());
         if (sheet.value().stopped()) {
-            return new Answer.Printed(
-                    name + ": not to be made as it stands. " + sheet.value().cautions().get(0).text() + "\n",
-                    Answer.STOPPED);
+            Caution gravest = sheet.value().cautions().get(0);
+            Page page = new Page()
+                    .paragraph(name + ": not to be made as it stands. " + gravest.text() + " " + gravest.remedy(), 0);
+            return new Answer.Printed(page.toString(), Answer.STOPPED);
         }
         return Answer.print(name + ": fine.\n");
     }

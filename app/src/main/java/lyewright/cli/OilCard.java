@@ -48,8 +48,8 @@ final class OilCard {
 
     static String word(OilKind kind) {
         return switch (kind) {
-            case TRIGLYCERIDE -> "glycerides";
-            case FATTY_ACID -> "fatty acid";
+            case TRIGLYCERIDE -> "oil";
+            case FATTY_ACID -> "acid";
             case WAX -> "wax";
         };
     }

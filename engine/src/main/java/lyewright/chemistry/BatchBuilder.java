@@ -53,7 +53,7 @@ final class BatchBuilder {
         for (BatchLine line : lines) {
             total = total.plus(line.mass());
         }
-        if (total.perBatch() >= 1) {
+        if (total.perBatch() > 1 - 1e-9) {
             return Outcome.refused("the additions by % of batch leave nothing for the rest", "lower them");
         }
         return Outcome.ok(new BatchLines(formula, lines, total, water, moles));

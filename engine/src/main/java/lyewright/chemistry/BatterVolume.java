@@ -43,7 +43,7 @@ public final class BatterVolume {
                 double water = m * line.water();
                 lyeWater += water;
                 moles += m * line.alkali();
-                volume += restOfLyeLine(line, m, water);
+                volume += restOfLyeLine(batch.formula(), line, m, water);
             } else {
                 volume += m / line.gramsPerMillilitre();
             }
@@ -52,20 +52,13 @@ public final class BatterVolume {
     }
 
     /** What a line in the jug adds beside its water and its alkali, which are counted in the lye. */
-    private static double restOfLyeLine(BatchLine line, double mass, double water) {
+    private static double restOfLyeLine(ResolvedFormula formula, BatchLine line, double mass, double water) {
         return switch (line.kind()) {
             case WATER -> 0;
-            case ALKALI -> Math.max(0, mass - water - pureGrams(line, mass)) / ALKALI_REST_DENSITY;
+            case ALKALI -> Math.max(0, mass - water - mass * line.alkali() * formula.alkaliOf(line.key()).molarMass())
+                    / ALKALI_REST_DENSITY;
             default -> Math.max(0, mass / line.gramsPerMillilitre() - water / WATER_DENSITY);
         };
-    }
-
-    private static double pureGrams(BatchLine line, double mass) {
-        // alkali moles weigh least as sodium hydroxide; the key tells which it is, save for a stock lye, which has no rest
-        double molarMass = line.key().equals(Alkali.POTASSIUM.key())
-                ? Alkali.POTASSIUM.molarMass()
-                : Alkali.SODIUM.molarMass();
-        return mass * line.alkali() * molarMass;
     }
 
     private static double lyeMillilitres(ResolvedFormula formula, double moles, double water) {

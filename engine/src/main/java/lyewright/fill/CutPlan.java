@@ -70,14 +70,14 @@ public record CutPlan(double thickness, Optional<Double> across, double blade, d
         }
         if (shape instanceof Shape.Slab slab) {
             double second = across.orElse(slab.width());
-            int rows = pieces(slab.width(), second);
+            int rows = pieces(slab.width(), second, 0);
             return along(slab.length(), rows, second / slab.width(), trimmed(slab.height()));
         }
         return Outcome.refused("cavities are bars already", "leave the cut out");
     }
 
     private Outcome<Cut> along(double length, int rows, double acrossShare, double heightShare) {
-        int bars = pieces(length, thickness) * rows;
+        int bars = pieces(length, thickness, ends) * rows;
         if (bars < 1 || heightShare <= 0) {
             return Outcome.refused(
                     "no whole bar comes out of the mould with this cut", "cut thinner, or lose less to ends and trim");
@@ -86,8 +86,8 @@ public record CutPlan(double thickness, Optional<Double> across, double blade, d
     }
 
     /** Whole pieces: between two there is a cut, and after the last one too unless it ends where the soap does. */
-    private int pieces(double length, double piece) {
-        double usable = length - 2 * ends + blade;
+    private int pieces(double length, double piece, double lostAtEachEnd) {
+        double usable = length - 2 * lostAtEachEnd + blade;
         return (int) Math.floor(usable / (piece + blade) + 1e-9);
     }
 

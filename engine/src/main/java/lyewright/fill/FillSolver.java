@@ -20,6 +20,7 @@ public final class FillSolver {
     private static final double FIRST_TRY = 1000;
     private static final double CLOSE_ENOUGH = 1e-13;
     private static final int MOST_STEPS = 60;
+    private static final double MOST_GRAMS = 1e9;
 
     private final BatchLines batch;
     private final Fill fill;
@@ -43,6 +44,14 @@ public final class FillSolver {
     }
 
     private Outcome<Filled> solve() {
+        if (asksForNothing()) {
+            return Outcome.refused("nothing is asked for", "ask for more than 0 g");
+        }
+        if (fill.mould().usual().isPresent() && !(usualOils(fill.mould().usual().get()) > 0)) {
+            return Outcome.refused(
+                    "the mould's usual mass is less than what is fixed in the formula it was measured with",
+                    "give the usual mass with the formula that was in the mould");
+        }
         Optional<CutPlan.Cut> cut = Optional.empty();
         if (fill.cut().isPresent()) {
             Outcome<CutPlan.Cut> planned = cut(fill.cut().get());
@@ -58,6 +67,9 @@ public final class FillSolver {
         double grams = ok.value();
         if (!(grams > 0)) {
             return Outcome.refused(fixedTooHeavy());
+        }
+        if (!(batch.batchAt(grams) < MOST_GRAMS)) {
+            return Outcome.refused("that is more than anybody can weigh", "ask for less than 1000 t");
         }
         return Outcome.ok(new Filled(grams, target(grams), mouldSays(grams), cut));
     }
@@ -153,8 +165,20 @@ public final class FillSolver {
         return grams / BatterVolume.WATER_DENSITY;
     }
 
-    private static double usualVolume(Mould.Usual usual) {
-        return BatterVolume.millilitres(usual.of(), usual.of().massesAt(usual.of().oilsFor(usual.grams())));
+    /** As much of that batch was held back then as is to be now: what reaches the mould is what was weighed there. */
+    private double usualOils(Mould.Usual usual) {
+        return usual.of().oilsFor(usual.grams() / reachingMould);
+    }
+
+    private double usualVolume(Mould.Usual usual) {
+        return reachingMould * BatterVolume.millilitres(usual.of(), usual.of().massesAt(usualOils(usual)));
+    }
+
+    private boolean asksForNothing() {
+        Fill.Target target = fill.target();
+        return (target instanceof Fill.MouldMass mass && !(mass.grams() > 0))
+                || (target instanceof Fill.OilMass oils && !(oils.grams() > 0))
+                || (target instanceof Fill.Bars bars && !(bars.count() * bars.grams() > 0));
     }
 
     /** The zero of a function that is nearly a straight line; its size sets what counts as zero. */

@@ -53,6 +53,19 @@ public record ResolvedFormula(
     }
 
     /**
+     * Which alkali a weighed thing is.
+     *
+     * @param key its key: {@code naoh}, {@code koh} or the stock lye's
+     * @return the alkali
+     */
+    public Alkali alkaliOf(String key) {
+        if (alkali.stock().isPresent()) {
+            return alkali.stock().get().alkali();
+        }
+        return key.equals(Alkali.POTASSIUM.key()) ? Alkali.POTASSIUM : Alkali.SODIUM;
+    }
+
+    /**
      * One line of the oil phase.
      *
      * @param key as in the formula

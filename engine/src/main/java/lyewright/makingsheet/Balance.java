@@ -21,6 +21,9 @@ public final class Balance {
     private static final double STEPS_OF_CLASS_III = 10_000;
     private static final double STEPS_OF_CLASS_II = 100_000;
 
+    /** Steps that stand for nothing but the arithmetic of doubles. */
+    private static final double ARITHMETIC = 1e-9;
+
     private final String name;
     private final WrittenMass capacity;
     private final WrittenMass step;
@@ -147,7 +150,10 @@ public final class Balance {
      */
     Mass down(double grams) {
         // a billionth of a step over a whole step is arithmetic, not mass
-        return Mass.ofGrams(Math.floor(grams / stepGrams + 1e-9) * stepGrams);
+        double steps = Math.floor(grams / stepGrams + ARITHMETIC);
+        Mass mass = Mass.ofGrams(steps * stepGrams);
+        // a step such as 0.05 oz is no whole milligram, and the nearest one may lie over
+        return mass.grams() > grams + ARITHMETIC * stepGrams ? Mass.ofGrams((steps - 1) * stepGrams) : mass;
     }
 
     /**
@@ -178,8 +184,8 @@ public final class Balance {
         double steps = grams / stepGrams;
         double permitted = 0;
         for (BalanceErrorRow row : tables.balanceErrors()) {
-            // beyond a class's last row that row holds
-            if (row.accuracyClass().equals(classTaken()) && steps >= row.fromSteps()) {
+            // a row holds up to its upper end, that end included; beyond a class's last row that row holds
+            if (row.accuracyClass().equals(classTaken()) && (steps > row.fromSteps() || row.fromSteps() == 0)) {
                 permitted = row.inServiceSteps();
             }
         }

@@ -137,9 +137,9 @@ final class SheetBuilder {
             BatchLine line = batch.lines().get(i);
             salt += saltIn(line, weighed[i]);
             if (line.kind() == Kind.ALKALI) {
-                int which = alkaliOf(line).ordinal();
+                int which = formula.alkaliOf(line.key()).ordinal();
                 product[which] = weighed[i];
-                pure[which] = weighed[i] * line.alkali() * alkaliOf(line).molarMass();
+                pure[which] = weighed[i] * line.alkali() * formula.alkaliOf(line.key()).molarMass();
             }
             if (line.inLyeJug()) {
                 waterInJug += weighed[i] * line.water();
@@ -186,13 +186,6 @@ final class SheetBuilder {
 
     private static double waterToHold(double alkaliGrams, double saturatedPercent) {
         return alkaliGrams * (100 - saturatedPercent) / saturatedPercent;
-    }
-
-    private Alkali alkaliOf(BatchLine line) {
-        if (formula.alkali().stock().isPresent()) {
-            return formula.alkali().stock().get().alkali();
-        }
-        return line.key().equals(Alkali.POTASSIUM.key()) ? Alkali.POTASSIUM : Alkali.SODIUM;
     }
 
     private double saltIn(BatchLine line, double grams) {

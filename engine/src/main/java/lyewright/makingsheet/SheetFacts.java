@@ -15,6 +15,7 @@ import lyewright.formula.ResolvedFormula.PortionPart;
 import lyewright.formula.Stage;
 import lyewright.material.Additive;
 import lyewright.material.AdditiveKind;
+import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
 import lyewright.measure.Outcome;
@@ -24,6 +25,9 @@ final class SheetFacts {
 
     /** Salts that are mostly sodium chloride count whole; of other things only the salt in them. */
     private static final double MOSTLY_SALT = 0.5;
+
+    /** Fatty acids up to this iodine value are solid; oleic has 90, stearic under 4. */
+    private static final double HARD_TO_IODINE_VALUE = 20;
 
     final BatchLines batch;
     final ResolvedFormula formula;
@@ -105,19 +109,24 @@ final class SheetFacts {
             milkInJug |= addition.stage() == Stage.Kind.LYE;
         }
         ultramarine |= addition.written().of().startsWith("ultramarine");
-        freeAcidAddition |= material.kind() == AdditiveKind.ACID;
+        freeAcidAddition |= material.kind() == AdditiveKind.ACID
+                || (material.kind() == AdditiveKind.LIQUID && makeup.acidMolesPerGram() > 0);
     }
 
     private void sumOils() {
         for (OilPart part : formula.oils()) {
-            if (part.parts().get(0).oil().kind() == OilKind.FATTY_ACID
-                    && !part.parts().get(0).oil().iodineValue().filter(iv -> iv.middle() > 20).isPresent()) {
-                hardAcidFraction += part.fraction();
-            }
             for (OilBlend.Part inIt : part.parts()) {
-                latherFraction += inIt.oil().lathersInSalt() ? part.fraction() * inIt.fraction() : 0;
+                double fraction = part.fraction() * inIt.fraction();
+                latherFraction += inIt.oil().lathersInSalt() ? fraction : 0;
+                hardAcidFraction += hardAcid(inIt.oil()) ? fraction : 0;
             }
         }
+    }
+
+    /** Free acid that is solid at room temperature: all but the unsaturated ones. */
+    private static boolean hardAcid(Oil oil) {
+        return oil.kind() == OilKind.FATTY_ACID
+                && (oil.iodineValue().isEmpty() || oil.iodineValue().get().middle() <= HARD_TO_IODINE_VALUE);
     }
 
     /** Salt as percent of all oils. */

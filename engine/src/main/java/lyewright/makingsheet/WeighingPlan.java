@@ -51,6 +51,7 @@ final class WeighingPlan {
         this.oilsGrams = oils();
         this.vessels = new ArrayList<>(formula.additions().size() + 4);
         chooseVessels();
+        lightenVessels();
         roundAllButAlkali();
         roundAlkali();
         fillVessels();
@@ -121,6 +122,27 @@ final class WeighingPlan {
         }
     }
 
+    /** What went into cups no longer burdens jug and pot, which a finer balance may carry now. */
+    private void lightenVessels() {
+        lighten(Vessel.Kind.LYE_JUG, this::inJug);
+        lighten(Vessel.Kind.OIL_POT, this::inPot);
+    }
+
+    private void lighten(Vessel.Kind kind, IntPredicate in) {
+        double load = equipment.vesselGrams(kind.word());
+        for (int i = 0; i < exact.length; i++) {
+            load += in.test(i) ? exact[i] : 0;
+        }
+        Balance balance = equipment.finestFor(load);
+        for (int i = 0; i < exact.length; i++) {
+            balances[i] = in.test(i) ? balance : balances[i];
+        }
+    }
+
+    private boolean inPot(int i) {
+        return batch.lines().get(i).stage().kind() == Stage.Kind.OILS && cups[i] == 0;
+    }
+
     /** Both alkalis keep together: in the jug, or in one dry cup where the jug's balance is too coarse for either. */
     private Balance balanceForAlkali(Balance underJug, double alkaliLoad) {
         for (int i = 0; i < exact.length; i++) {
@@ -180,17 +202,10 @@ final class WeighingPlan {
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.kind() == Kind.ALKALI) {
-                double share = batch.pureGramsPerMole(alkaliOf(line)) / alkaliOf(line).molarMass();
+                double share = batch.pureGramsPerMole(formula.alkaliOf(line.key())) / formula.alkaliOf(line.key()).molarMass();
                 weighed[i] = balances[i].down(moles * share / line.alkali());
             }
         }
-    }
-
-    private Alkali alkaliOf(BatchLine line) {
-        if (formula.alkali().stock().isPresent()) {
-            return formula.alkali().stock().get().alkali();
-        }
-        return line.key().equals(Alkali.POTASSIUM.key()) ? Alkali.POTASSIUM : Alkali.SODIUM;
     }
 
     /** All alkali for the rounded masses: by the superfat asked, or by the superfat that the given alkali makes. */
@@ -228,7 +243,7 @@ final class WeighingPlan {
                 addCup(cup);
             }
         }
-        add(Vessel.Kind.OIL_POT, "", "", i -> batch.lines().get(i).stage().kind() == Stage.Kind.OILS && cups[i] == 0);
+        add(Vessel.Kind.OIL_POT, "", "", this::inPot);
         for (int cup = 1; cup <= cupCount; cup++) {
             if (!wettedOut(cup)) {
                 addCup(cup);
@@ -343,6 +358,6 @@ final class WeighingPlan {
         if (formula.alkali().stock().isPresent()) {
             return formula.alkali().stock().get().name();
         }
-        return alkaliOf(line) == Alkali.SODIUM ? "Sodium hydroxide (caustic soda)" : "Potassium hydroxide (potash)";
+        return formula.alkaliOf(line.key()) == Alkali.SODIUM ? "Sodium hydroxide (caustic soda)" : "Potassium hydroxide (potash)";
     }
 }

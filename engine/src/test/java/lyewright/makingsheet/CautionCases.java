@@ -2,6 +2,7 @@ package lyewright.makingsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lyewright.chemistry.Solutions;
@@ -359,7 +360,7 @@ final class CautionCases {
 
     private static AFormula brinyLye(double saltGrams) {
         // table salt is 99.8 % salt
-        return bar().water("300 g").add("table-salt", String.format(java.util.Locale.ROOT, "%.3f g", saltGrams / 0.998), "lye");
+        return bar().water("300 g").add("table-salt", String.format(Locale.ROOT, "%.3f g", saltGrams / 0.998), "lye");
     }
 
     private void additions() {

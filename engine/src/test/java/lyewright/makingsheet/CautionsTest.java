@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -46,7 +47,7 @@ class CautionsTest {
                 .toList();
         assertThat(levels).isEqualTo(c.level().map(List::of).orElse(List.of()));
         assertThat(sheet.cautions()).allSatisfy(CautionsTest::assertWellFormed);
-        assertThat(sheet.cautions()).extracting(Caution::level).isSortedAccordingTo(java.util.Comparator.reverseOrder());
+        assertThat(sheet.cautions()).extracting(Caution::level).isSortedAccordingTo(Comparator.reverseOrder());
     }
 
     private static void assertWellFormed(Caution caution) {

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.function.Predicate;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
 import lyewright.chemistry.BatterVolume;
@@ -22,7 +27,7 @@ import org.junit.jupiter.api.Test;
 /** What holds for every sheet, on generated formulas of every shape. A case is its seed. */
 class SheetPropertiesTest {
 
-    private static final int CASES = 3000;
+    private static final int CASES = 2000;
 
     private static final List<Equipment> REGISTERS = List.of(
             Equipment.USUAL,
@@ -97,17 +102,18 @@ class SheetPropertiesTest {
     @Test
     void every_line_of_the_batch_is_weighed_once_but_water_of_which_there_is_none() {
         for (Made m : MADE) {
-            List<BatchLine> expected = new ArrayList<>();
+            Set<BatchLine> left = Collections.newSetFromMap(new IdentityHashMap<>());
             double[] exact = m.exact();
             for (int i = 0; i < exact.length; i++) {
                 BatchLine line = m.sheet.batch().lines().get(i);
                 if (line.kind() != BatchLine.Kind.WATER || exact[i] > 0) {
-                    expected.add(line);
+                    left.add(line);
                 }
             }
-            assertThat(Sheets.weighings(m.sheet)).as(m.toString())
-                    .extracting(Weighing::line)
-                    .containsExactlyInAnyOrderElementsOf(expected);
+            for (Weighing w : Sheets.weighings(m.sheet)) {
+                assertThat(left.remove(w.line())).as("%s: %s", m, w.line().key()).isTrue();
+            }
+            assertThat(left).as(m.toString()).isEmpty();
         }
     }
 
@@ -205,7 +211,7 @@ class SheetPropertiesTest {
     @Test
     void the_sheets_superfat_is_never_under_the_one_asked() {
         int asked = 0;
-        for (long seed = 0; seed < 4 * CASES; seed++) {
+        for (long seed = 0; seed < 3 * CASES; seed++) {
             AFormula formula = SomeFormulas.of(seed);
             for (Equipment register : REGISTERS.subList(1, 4)) {
                 Outcome<MakingSheet> sheet = formula.trySheet(Fill.mouldMass(900 + seed % 500), register);
@@ -218,7 +224,7 @@ class SheetPropertiesTest {
                 }
             }
         }
-        assertThat(asked).isGreaterThan(6 * CASES);
+        assertThat(asked).isGreaterThan(4 * CASES);
     }
 
     @Test
@@ -396,7 +402,7 @@ class SheetPropertiesTest {
         assertThat(portioned).isGreaterThan(CASES / 3);
     }
 
-    private static double weighed(Made m, java.util.function.Predicate<BatchLine> which) {
+    private static double weighed(Made m, Predicate<BatchLine> which) {
         return Sheets.weighings(m.sheet).stream()
                 .filter(w -> which.test(w.line()))
                 .mapToDouble(w -> w.weigh().grams())
@@ -477,7 +483,7 @@ class SheetPropertiesTest {
         for (Made m : MADE) {
             assertThat(m.sheet.cautions()).as(m.toString())
                     .extracting(Caution::level)
-                    .isSortedAccordingTo(java.util.Comparator.reverseOrder());
+                    .isSortedAccordingTo(Comparator.reverseOrder());
             assertThat(m.sheet.cautions()).as(m.toString()).allSatisfy(caution -> {
                 assertThat(caution.text()).endsWith(".").doesNotContain("{}", "NaN");
                 assertThat(caution.remedy()).endsWith(".");

@@ -220,7 +220,8 @@ final class BatchBuilder {
         double sum = 0;
         for (Alkali alkali : ALKALIS) {
             double pure = pureGramsPerMole(alkali);
-            sum += asWeighed ? pure / strength(alkali) : pure;
+            // a stock lye has no product beside it, so as weighed is its pure alkali too
+            sum += asWeighed && formula.alkali().stock().isEmpty() ? pure / strength(alkali) : pure;
         }
         return sum;
     }

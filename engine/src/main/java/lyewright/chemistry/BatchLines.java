@@ -3,6 +3,7 @@ package lyewright.chemistry;
 import java.util.List;
 import lyewright.formula.Linear;
 import lyewright.formula.ResolvedFormula;
+import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.material.Alkali;
 import lyewright.measure.Outcome;
 
@@ -65,6 +66,32 @@ public record BatchLines(
             masses[i] = lines.get(i).mass().at(oils, batch);
         }
         return masses;
+    }
+
+    /**
+     * Where the liquid of a dispersion comes from.
+     *
+     * @param line a line of kind {@link BatchLine.Kind#DISPERSING_LIQUID}
+     * @return out of the water, out of the oils, or on top of both
+     */
+    public DispersingLiquid.From liquidFrom(BatchLine line) {
+        return formula.additions()
+                .get(line.place())
+                .liquid()
+                .orElseThrow(() -> new IllegalStateException(line.key() + " is no dispersing liquid"))
+                .from();
+    }
+
+    /**
+     * Whether a line is part of the oils, in the pot or in a dispersion.
+     *
+     * @param line any line
+     * @return true for oils and for the oil that something is wetted out with
+     */
+    public boolean isOil(BatchLine line) {
+        return line.kind() == BatchLine.Kind.OIL
+                || (line.kind() == BatchLine.Kind.DISPERSING_LIQUID
+                        && liquidFrom(line) == DispersingLiquid.From.OILS);
     }
 
     /**

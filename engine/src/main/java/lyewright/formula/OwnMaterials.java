@@ -186,7 +186,7 @@ final class OwnMaterials {
                 "materials." + own.key() + ".acid",
                 "'" + acid.name() + "' is not one acid of the tables",
                 near.isEmpty()
-                        ? "write one of citric acid anhydrous, acetic acid pure, lactic acid pure basis, L-tartaric acid"
+                        ? "write citric acid, acetic acid, lactic acid, tartaric acid or another of the table"
                         : "did you mean " + String.join(" or ", near) + "?"));
     }
 

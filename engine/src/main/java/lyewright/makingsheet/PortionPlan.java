@@ -18,14 +18,14 @@ final class PortionPlan {
         if (parts.isEmpty()) {
             return List.of();
         }
-        Sums base = new Sums();
+        Sums base = new Sums(batch);
         double allOils = 0;
         for (int i = 0; i < weighed.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.inBaseBatter()) {
                 base.add(line, weighed[i]);
             }
-            allOils += oil(line) ? weighed[i] : 0;
+            allOils += batch.isOil(line) ? weighed[i] : 0;
         }
         List<PortionSheet> sheets = new ArrayList<>(parts.size());
         for (int p = 0; p < parts.size(); p++) {
@@ -76,24 +76,25 @@ final class PortionPlan {
                 : 0;
     }
 
-    private static boolean oil(BatchLine line) {
-        return line.kind() == Kind.OIL || (line.kind() == Kind.DISPERSING_LIQUID && line.equivalents() > 0);
-    }
-
     /** What a batter holds so far. */
     private static final class Sums {
+        private final BatchLines batch;
         private double grams;
         private double oils;
         private double water;
 
+        Sums(BatchLines batch) {
+            this.batch = batch;
+        }
+
         void add(BatchLine line, double mass) {
             grams += mass;
-            oils += oil(line) ? mass : 0;
+            oils += batch.isOil(line) ? mass : 0;
             water += mass * line.water();
         }
 
         Sums times(double fraction) {
-            Sums part = new Sums();
+            Sums part = new Sums(batch);
             part.grams = grams * fraction;
             part.oils = oils * fraction;
             part.water = water * fraction;

@@ -62,8 +62,8 @@ final class SheetBuilder {
 
     private MakingSheet build(Reaction reaction) {
         List<PortionSheet> portions = PortionPlan.of(batch, weighed, equipment);
-        LyeSheet lye = lye(reaction);
         MakingSheet.Totals totals = totals(reaction);
+        LyeSheet lye = lye(reaction, totals.water());
         double density = BatterVolume.density(batch, weighed);
         Outcome<List<FadingPour.Layer>> fade = fade(portions);
         Optional<Double> asked = formula.superfat().map(s -> s * 100);
@@ -98,12 +98,10 @@ final class SheetBuilder {
                 case WATER -> water += weighed[i];
                 case DISPERSING_LIQUID -> {
                     // what was taken out of the water or the oils still counts there; glycerin counts nowhere
-                    if (line.water() == 1) {
-                        water += weighed[i];
-                    } else if (line.equivalents() > 0) {
-                        oils += weighed[i];
-                    } else {
-                        brought += weighed[i] * line.water();
+                    switch (batch.liquidFrom(line)) {
+                        case WATER -> water += weighed[i];
+                        case OILS -> oils += weighed[i];
+                        case EXTRA -> brought += weighed[i] * line.water();
                     }
                 }
                 case ADDITION -> {
@@ -127,7 +125,7 @@ final class SheetBuilder {
                 oils, total, total * (1 - fill.holdBack()), filled.targetGrams(), water, brought);
     }
 
-    private LyeSheet lye(Reaction reaction) {
+    private LyeSheet lye(Reaction reaction, double waterByRule) {
         double[] product = new double[2];
         double[] pure = new double[2];
         double waterInJug = 0;
@@ -137,9 +135,10 @@ final class SheetBuilder {
             BatchLine line = batch.lines().get(i);
             salt += saltIn(line, weighed[i]);
             if (line.kind() == Kind.ALKALI) {
-                int which = formula.alkaliOf(line.key()).ordinal();
+                Alkali alkali = formula.alkaliOf(line.key());
+                int which = alkali == Alkali.SODIUM ? 0 : 1;
                 product[which] = weighed[i];
-                pure[which] = weighed[i] * line.alkali() * formula.alkaliOf(line.key()).molarMass();
+                pure[which] = weighed[i] * line.alkali() * alkali.molarMass();
             }
             if (line.inLyeJug()) {
                 waterInJug += weighed[i] * line.water();
@@ -148,7 +147,6 @@ final class SheetBuilder {
                 }
             }
         }
-        double waterByRule = batch.waterByRule().at(filled.oilsGrams(), batch.batchAt(filled.oilsGrams()));
         return lye(product, pure, waterInJug, waterByRule, salt, reaction.waterGrams(), dissolvesIn);
     }
 

@@ -31,9 +31,9 @@ final class SheetRefusals {
         return batch.formula().alkali().givenMoles().isPresent() ? superfatAtOdds(batch, exact) : null;
     }
 
-    /** Why the rounded masses make no sheet: on balances too coarse for the batch the oils round to nothing. */
+    /** Why the rounded masses make no sheet: on balances too coarse for the batch oils or alkali round to nothing. */
     static @Nullable Problem rounded(Reaction weighed) {
-        return weighed.equivalents() > 0
+        return weighed.equivalents() > 0 && weighed.alkali() > 0
                 ? null
                 : new Problem("", "the balances are too coarse for so small a batch", "make more, or use a finer balance");
     }

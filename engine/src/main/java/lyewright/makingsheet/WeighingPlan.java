@@ -60,10 +60,7 @@ final class WeighingPlan {
     private double oils() {
         double oils = 0;
         for (int i = 0; i < exact.length; i++) {
-            BatchLine line = batch.lines().get(i);
-            if (line.kind() == Kind.OIL || (line.kind() == Kind.DISPERSING_LIQUID && line.equivalents() > 0)) {
-                oils += exact[i];
-            }
+            oils += batch.isOil(batch.lines().get(i)) ? exact[i] : 0;
         }
         return oils;
     }
@@ -343,7 +340,7 @@ final class WeighingPlan {
     }
 
     private String liquidName(BatchLine line) {
-        if (line.equivalents() == 0) {
+        if (!batch.isOil(line)) {
             return line.water() == 1 ? "Water" : "Glycerin";
         }
         for (ResolvedFormula.OilPart oil : formula.oils()) {

@@ -224,9 +224,10 @@ public final class Tables {
     }
 
     /**
-     * An acid by name, such as {@code citric acid}; a shorter name does where only one begins with it.
+     * An acid by name, such as {@code citric acid}: its name in the table, or a part of it where all that it fits are one
+     * acid. Crystal water is meant only by the full name.
      *
-     * @param name its name or the beginning of it
+     * @param name its name or a part of it, at least three letters
      * @return the acid, if there is exactly one
      */
     public Optional<Acid> acid(String name) {
@@ -234,9 +235,15 @@ public final class Tables {
         if (exact != null) {
             return Optional.of(exact);
         }
-        List<Acid> starting =
-                acids.values().stream().filter(a -> a.name().startsWith(name)).toList();
-        return starting.size() == 1 ? Optional.of(starting.get(0)) : Optional.empty();
+        if (name.length() < 3) {
+            return Optional.empty();
+        }
+        List<Acid> fitting = acids.values().stream()
+                .filter(a -> a.name().contains(name) && !a.name().contains("hydrate"))
+                .toList();
+        boolean oneAcid =
+                fitting.stream().mapToDouble(Acid::molarMass).distinct().count() == 1;
+        return oneAcid ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
     /**

@@ -155,4 +155,20 @@ class RefusalsTest {
                 .as("no balance carries it, and milligrams of it cannot be counted")
                 .isNotEmpty();
     }
+
+    @Test
+    void oils_that_all_round_to_nothing_beside_milk_whose_fat_does_not() {
+        // 0.4 g of oil on 1 g is none, while 40 g of coconut milk bring 8.5 g of fat
+        AFormula formula = house().add("coconut-milk", "100 g per g oils", "oils");
+
+        Outcome<MakingSheet> sheet = formula.trySheet(
+                Fill.oilMass(0.4), Equipment.parseBalances("kitchen:5kg:1g").orThrow());
+        assertThatCode(() -> sheet.then(s -> {
+                    s.cautions().forEach(Caution::text);
+                    return Outcome.ok(s);
+                }))
+                .doesNotThrowAnyException();
+        assertThat(sheet.problems()).hasSize(1);
+        assertThat(sheet.problems().get(0).what()).isEqualTo("the balances are too coarse for so small a batch");
+    }
 }

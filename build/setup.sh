@@ -99,17 +99,19 @@ need_build_tools() {
     export JAVA_HOME="$java_home"
 }
 
-# Plain text and no progress bars; the lock is not for Maven's own children to keep.
+# Plain text and no progress bars.
 maven() {
-    mvn -B -ntp -Dstyle.color=never "$@" </dev/null 9>&-
+    LYEWRIGHT_BUILDING=yes mvn -B -ntp -Dstyle.color=never "$@" </dev/null
 }
 
-# One build at a time in this work tree: others wait here until it is done. The lock goes with the shell that holds it.
+# One build at a time in this work tree: others wait here until it is done. The lock is let go when
+# this shell and the Maven it started have ended.
 take_lock() {
+    [ -z "${LYEWRIGHT_BUILDING:-}" ] || { say "a build cannot start another one"; exit 1; }
     [ -w "$root/build" ] || { say "nothing can be built here: $root is not yours to write to"; exit 1; }
     if command -v flock >/dev/null; then
         exec 9>"$root/build/lock"
-        flock 9
+        flock -n 9 || { say "waiting for another build of this work tree to end"; flock 9; }
     else
         until mkdir "$root/build/lock.d" 2>/dev/null; do
             say "another build is running (if none is, remove $root/build/lock.d)"

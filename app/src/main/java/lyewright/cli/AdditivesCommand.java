@@ -22,7 +22,13 @@ final class AdditivesCommand implements Command {
         CommandSpec spec = Specs.command(
                 "additives", "List additives and fragrance oils, or show all that the tables know of one.");
         spec.addPositional(Specs.name());
-        Specs.footer(spec, "", "Examples:", "  lyewright additives", "  lyewright additives sea-salt", "  lyewright additives clay");
+        Specs.footer(
+                spec,
+                "",
+                "Examples:",
+                "  lyewright additives",
+                "  lyewright additives sea-salt",
+                "  lyewright additives clay");
         return spec;
     }
 
@@ -102,8 +108,8 @@ final class AdditivesCommand implements Command {
         page.rule();
         page.pair("What it is", additive.kind().word(), LABEL);
         additive.usualDose()
-                .ifPresent(d -> page.pair(
-                        "Usual", dose(d) + " % of oils" + at(d.stage()) + OilCard.source(d.source()), LABEL));
+                .ifPresent(d ->
+                        page.pair("Usual", dose(d) + " % of oils" + at(d.stage()) + OilCard.source(d.source()), LABEL));
         page.pair(
                 "Density",
                 Figures.upTo(additive.gramsPerMillilitre(), 4) + " g/ml"
@@ -134,7 +140,10 @@ final class AdditivesCommand implements Command {
     }
 
     private static String effects(Additive additive) {
-        return additive.effects().stream().sorted().collect(Collectors.joining(", ")).toLowerCase(Locale.ROOT);
+        return additive.effects().stream()
+                .sorted()
+                .collect(Collectors.joining(", "))
+                .toLowerCase(Locale.ROOT);
     }
 
     private static void makeup(Additive.Makeup makeup, Page page) {

@@ -1,5 +1,6 @@
 package lyewright.cli;
 
+import lyewright.chemistry.BatchLine;
 import lyewright.fill.Shape;
 import lyewright.formula.Process;
 import lyewright.formula.ResolvedFormula.OilPart;
@@ -42,8 +43,8 @@ record BarKind(String blend, String window, String cut, String cure) {
 
     private static double saltPercent(MakingSheet sheet) {
         double grams = 0;
-        for (Weighing weighing : new SheetView(sheet).where(line ->
-                line.kind() == lyewright.chemistry.BatchLine.Kind.ADDITION && !line.onTop())) {
+        for (Weighing weighing : new SheetView(sheet)
+                .where(line -> line.kind() == BatchLine.Kind.ADDITION && !line.onTop())) {
             Additive material =
                     sheet.formula().additions().get(weighing.line().place()).material();
             grams += material.kind() == AdditiveKind.SALT ? weighing.weigh().grams() : 0;
@@ -76,7 +77,11 @@ record BarKind(String blend, String window, String cut, String cure) {
     }
 
     private static String cut(MakingSheet sheet, double salt, boolean milk) {
-        boolean cavities = sheet.fill().mould().shape().filter(s -> s instanceof Shape.Cavities).isPresent();
+        boolean cavities = sheet.fill()
+                .mould()
+                .shape()
+                .filter(s -> s instanceof Shape.Cavities)
+                .isPresent();
         if (cavities) {
             return salt >= SALT_BAR ? "out-of-cavities-salt" : "out-of-cavities-plain";
         }

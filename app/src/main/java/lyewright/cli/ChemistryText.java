@@ -1,6 +1,6 @@
 package lyewright.cli;
 
-import java.util.Locale;
+import java.util.List;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
@@ -52,7 +52,7 @@ final class ChemistryText {
                     "Alkali",
                     Figures.about(lye.naohGrams() + lye.kohGrams()) + " of " + stock.name() + ", "
                             + Figures.upTo(stock.strength().middle(), 2) + " % "
-                            + stock.alkali().key().toUpperCase(Locale.ROOT) + ": "
+                            + (stock.alkali() == Alkali.SODIUM ? "NaOH" : "KOH") + ": "
                             + Figures.fixed(lye.pureGrams(), 1) + " g pure");
         } else {
             product(Alkali.SODIUM, lye.naohGrams(), lye.naohPureGrams());
@@ -80,11 +80,14 @@ final class ChemistryText {
     }
 
     private void lye() {
+        // of stock lye only the pure strength says anything: its own water is water by the rule
+        String asWeighed = view.formula().alkali().stock().isPresent()
+                ? ""
+                : ", " + Figures.percent(lye.weighedStrengthPercent(), 1) + " as weighed";
         pair(
                 "Lye",
-                Figures.percent(lye.pureStrengthPercent(), 1) + " pure, "
-                        + Figures.percent(lye.weighedStrengthPercent(), 1)
-                        + " as weighed (alkali ÷ alkali and all water by the rule)");
+                Figures.percent(lye.pureStrengthPercent(), 1) + " pure" + asWeighed
+                        + " (alkali ÷ alkali and all water by the rule)");
         pair(
                 "In its jug",
                 Figures.percent(lye.concentrationPercent(), 1) + ": " + Figures.fixed(lye.pureGrams(), 1)
@@ -100,7 +103,7 @@ final class ChemistryText {
     }
 
     private String dissolvesIn() {
-        return lye.dissolvesIn().isEmpty() || lye.dissolvesIn().equals(java.util.List.of("water"))
+        return lye.dissolvesIn().isEmpty() || lye.dissolvesIn().equals(List.of("water"))
                 ? ""
                 : " (" + String.join(", ", lye.dissolvesIn()) + ")";
     }
@@ -112,8 +115,8 @@ final class ChemistryText {
                 : "";
         pair(
                 "Water by the rule",
-                Figures.fixed(totals.water(), 1) + " g, "
-                        + Figures.percent(100 * totals.water() / totals.oils(), 1) + " of the oils" + brought);
+                Figures.fixed(totals.water(), 1) + " g, " + Figures.percent(100 * totals.water() / totals.oils(), 1)
+                        + " of the oils" + brought);
     }
 
     private void salt() {

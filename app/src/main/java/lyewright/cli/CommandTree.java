@@ -159,8 +159,9 @@ final class CommandTree {
         ArgSpec first = missing.isEmpty() ? e.getArgSpec() : missing.get(0);
         if (first instanceof OptionSpec option) {
             return Answer.refuse(
-                    option.longestName(), "needs a value", "write it as " + option.longestName() + " "
-                            + option.paramLabel());
+                    option.longestName(),
+                    "needs a value",
+                    "write it as " + option.longestName() + " " + option.paramLabel());
         }
         String label = first == null ? "something" : first.paramLabel();
         return Answer.refuse(

@@ -34,7 +34,8 @@ final class Fault {
     }
 
     private static String sentence(Throwable fault, String[] args) {
-        String start = "lyewright: something broke that should not have (" + fault.getClass().getSimpleName() + "); ";
+        String start = "lyewright: something broke that should not have ("
+                + fault.getClass().getSimpleName() + "); ";
         try {
             Path log = Files.createTempFile("lyewright-", ".log");
             Files.writeString(log, log(fault, args));

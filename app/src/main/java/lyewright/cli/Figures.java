@@ -35,7 +35,11 @@ final class Figures {
     /** A number with its sign, {@code +0.4} or {@code -0.4}; {@code 0.0} for nothing. */
     static String signed(double value, int decimals) {
         String text = fixed(value, decimals);
-        return text.startsWith("-") || BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).signum() == 0
+        return text.startsWith("-")
+                        || BigDecimal.valueOf(value)
+                                        .setScale(decimals, RoundingMode.HALF_UP)
+                                        .signum()
+                                == 0
                 ? text
                 : "+" + text;
     }

@@ -61,8 +61,7 @@ final class FillOptions {
         spec.addOption(Specs.value(TUBE, "300x76mm", "A round mould's inside: length, diameter."));
         spec.addOption(Specs.value(CAVITIES, "12x95ml", "So many cavities, and what one holds."));
         spec.addOption(Specs.value(WATER_FILL, "1450g", "What the mould holds of water."));
-        spec.addOption(Specs.value(
-                USUAL, "1520g=FILE", "What it usually takes, and of which formula."));
+        spec.addOption(Specs.value(USUAL, "1520g=FILE", "What it usually takes, and of which formula."));
         spec.addOption(Specs.value(HOLD_BACK, "2%", "Share of the batch that stays in jugs; 0 unless given."));
         spec.addOption(Specs.value(CUT, "25mm", "Thickness of a bar; or 60x80mm for a slab cut in a grid."));
         spec.addOption(Specs.value(BLADE, "1mm", "What each cut takes away."));
@@ -100,8 +99,7 @@ final class FillOptions {
     }
 
     private Optional<Fill.Target> target() {
-        Optional<Fill.Target> total =
-                options.read(TOTAL, FillOptions::mass).map(m -> new Fill.MouldMass(m.grams()));
+        Optional<Fill.Target> total = options.read(TOTAL, FillOptions::mass).map(m -> new Fill.MouldMass(m.grams()));
         Optional<Fill.Target> oils = options.read(OILS, FillOptions::mass).map(m -> new Fill.OilMass(m.grams()));
         Optional<Fill.Target> bars = options.read(BARS, this::bars).map(b -> b);
         if (options.has(CURED) && !options.has(BARS)) {
@@ -112,7 +110,8 @@ final class FillOptions {
 
     private Outcome<Fill.Bars> bars(String text) {
         return Fill.parseBars(text, options.has(CURED))
-                .then(bars -> within(bars, bars.count() * bars.grams(), LEAST_GRAMS, MOST_GRAMS, text, "1 g", "10000 kg"));
+                .then(bars ->
+                        within(bars, bars.count() * bars.grams(), LEAST_GRAMS, MOST_GRAMS, text, "1 g", "10000 kg"));
     }
 
     private static Outcome<WrittenMass> mass(String text) {
@@ -131,9 +130,11 @@ final class FillOptions {
 
     private Optional<Shape> shape(Optional<CutPlan> cut) {
         boolean grid = cut.isPresent() && cut.get().across().isPresent();
-        Optional<Shape> box = options.read(BOX, text -> Shape.parseLoaf(text).then(s -> held(grid ? slab(s) : s, text)));
+        Optional<Shape> box =
+                options.read(BOX, text -> Shape.parseLoaf(text).then(s -> held(grid ? slab(s) : s, text)));
         Optional<Shape> tube = options.read(TUBE, text -> Shape.parseTube(text).then(s -> held(s, text)));
-        Optional<Shape> cavities = options.read(CAVITIES, text -> Shape.parseCavities(text).then(s -> held(s, text)));
+        Optional<Shape> cavities =
+                options.read(CAVITIES, text -> Shape.parseCavities(text).then(s -> held(s, text)));
         return box.or(() -> tube).or(() -> cavities);
     }
 
@@ -177,7 +178,9 @@ final class FillOptions {
             return;
         }
         Optional<CutPlan.Cut> bars = options.keep(CUT, cut.get().of(shape.get()));
-        if (bars.isPresent() && target.isPresent() && target.get() instanceof Fill.Bars asked
+        if (bars.isPresent()
+                && target.isPresent()
+                && target.get() instanceof Fill.Bars asked
                 && asked.count() != bars.get().bars()) {
             options.refuse(
                     BARS,
@@ -187,9 +190,11 @@ final class FillOptions {
     }
 
     private static Outcome<Double> holdBack(String text) {
-        return Share.parse(text).then(share -> share.fraction() <= MOST_HELD_BACK
-                ? Outcome.ok(share.fraction())
-                : Outcome.refused("holding back " + share + " leaves nothing for the mould", "write less than 100 %"));
+        return Share.parse(text)
+                .then(share -> share.fraction() <= MOST_HELD_BACK
+                        ? Outcome.ok(share.fraction())
+                        : Outcome.refused(
+                                "holding back " + share + " leaves nothing for the mould", "write less than 100 %"));
     }
 
     private Optional<Mould.Usual> usual(Purities purities) {

@@ -71,7 +71,8 @@ record FormulaSource(String typed, Formula formula, Places places) {
     }
 
     private static Outcome<byte[]> tooBig(String typed) {
-        return refused(typed, "the file is bigger than 1 MB", "a formula takes a few hundred lines: check that it is one");
+        return refused(
+                typed, "the file is bigger than 1 MB", "a formula takes a few hundred lines: check that it is one");
     }
 
     private static Outcome<byte[]> refused(String typed, String what, String remedy) {

@@ -48,7 +48,10 @@ final class MakeText {
     }
 
     private static boolean inFahrenheit(Process process) {
-        return process.oils().or(process::lye).filter(t -> t.scale() == Temperature.Scale.F).isPresent();
+        return process.oils()
+                .or(process::lye)
+                .filter(t -> t.scale() == Temperature.Scale.F)
+                .isPresent();
     }
 
     void write() {
@@ -88,19 +91,16 @@ final class MakeText {
         wet.sort(Comparator.comparingDouble((Weighing w) -> -hoursAhead(w)));
         step("Ahead of time, stir each powder into its liquid until no lump is left, and cover it:");
         TextTable table = new TextTable(
-                        INDENT,
-                        TextTable.words(""),
-                        TextTable.figures(""),
-                        TextTable.words(""),
-                        TextTable.words(""))
+                        INDENT, TextTable.words(""), TextTable.figures(""), TextTable.words(""), TextTable.words(""))
                 .untitled();
         for (Weighing powder : wet) {
-            view.liquidOf(powder).ifPresent(liquid -> table.row(
-                    called(powder),
-                    Figures.on(powder.balance(), powder.weigh()),
-                    "in " + Figures.on(liquid.balance(), liquid.weigh()) + " of " + lowerFirst(liquid.name())
-                            + " (" + disperse(powder).ratioText() + ")",
-                    disperse(powder).ahead().map(a -> a + " ahead").orElse("")));
+            view.liquidOf(powder)
+                    .ifPresent(liquid -> table.row(
+                            called(powder),
+                            Figures.on(powder.balance(), powder.weigh()),
+                            "in " + Figures.on(liquid.balance(), liquid.weigh()) + " of " + lowerFirst(liquid.name())
+                                    + " (" + disperse(powder).ratioText() + ")",
+                            disperse(powder).ahead().map(a -> a + " ahead").orElse("")));
         }
         page.table(table);
     }
@@ -123,8 +123,8 @@ final class MakeText {
     }
 
     private void meltOils() {
-        List<Weighing> oils = view.where(line ->
-                line.kind() == BatchLine.Kind.OIL && line.stage().kind() == Stage.Kind.OILS);
+        List<Weighing> oils = view.where(
+                line -> line.kind() == BatchLine.Kind.OIL && line.stage().kind() == Stage.Kind.OILS);
         step("Melt the oils in their pot (" + Figures.sum(oils) + ") and bring them to "
                 + degrees(process.oils(), kind.blend()) + ".");
         additions("Stir into the oils, in this order:", view.additionsAt(Stage.Kind.OILS));
@@ -141,13 +141,16 @@ final class MakeText {
         boolean stock = view.formula().alkali().stock().isPresent();
         String what = list(alkali);
         if (stock) {
-            step(wet.isEmpty()
-                    ? "The lye is ready made: " + what + ". Pour it slowly; it burns like fresh lye."
-                    : "Pour the stock lye, " + what + ", into " + jug(wet)
-                            + ", and stir. Never the other way round.");
+            step(
+                    wet.isEmpty()
+                            ? "The lye is ready made: " + what + ". Pour it slowly; it burns like fresh lye."
+                            : "Pour the stock lye, " + what + ", into " + jug(wet)
+                                    + ", and stir. Never the other way round.");
             return;
         }
-        step("Stir the alkali, " + what + ", a little at a time into " + jug(wet) + ". Alkali into water, never water onto alkali. It heats by itself" + heats() + " and steams: lean back.");
+        step("Stir the alkali, " + what + ", a little at a time into " + jug(wet)
+                + ". Alkali into water, never water onto alkali. It heats by itself" + heats()
+                + " and steams: lean back.");
     }
 
     /** What alkali goes into. */
@@ -262,9 +265,8 @@ final class MakeText {
     }
 
     private static String portionHeading(PortionSheet portion, Balance under) {
-        String jug = portion.emptyGrams() > 0
-                ? "jug " + Figures.on(under, portion.emptyGrams()) + " empty"
-                : "jug tared";
+        String jug =
+                portion.emptyGrams() > 0 ? "jug " + Figures.on(under, portion.emptyGrams()) + " empty" : "jug tared";
         return "Portion " + portion.name() + ": " + Figures.upTo(portion.sharePercent(), 2) + " % of the batter, " + jug
                 + ", " + Figures.about(portion.totalGrams()) + " in the end, water "
                 + Figures.percent(portion.waterPercentOfOils(), 1) + " of its oils";
@@ -288,8 +290,7 @@ final class MakeText {
     }
 
     private void fade() {
-        Process.Pour pour = process.pour()
-                .orElseThrow(() -> new IllegalStateException("layers without a pour"));
+        Process.Pour pour = process.pour().orElseThrow(() -> new IllegalStateException("layers without a pour"));
         step("Pour the fade from the " + pour.coloured() + " jug, layer by layer, stirring " + pour.plain()
                 + " into it after each:");
         TextTable table = new TextTable(
@@ -325,7 +326,8 @@ final class MakeText {
 
     private void warm() {
         if (process.oven().isPresent()) {
-            step("Put the mould into the oven: " + degreeSigns(process.oven().get().toString()) + ".");
+            step("Put the mould into the oven: "
+                    + degreeSigns(process.oven().get().toString()) + ".");
         } else if (process.make() == Process.Make.OVEN) {
             step("Put the mould into an oven at " + practices.text("oven") + ", switched off as it goes in.");
         } else {
@@ -338,8 +340,11 @@ final class MakeText {
     }
 
     private void cut() {
-        boolean cavities =
-                sheet.fill().mould().shape().filter(s -> s instanceof Shape.Cavities).isPresent();
+        boolean cavities = sheet.fill()
+                .mould()
+                .shape()
+                .filter(s -> s instanceof Shape.Cavities)
+                .isPresent();
         String bars = sheet.bars()
                 .map(b -> " " + b.count() + " bars of " + Figures.about(b.cutGrams()) + ".")
                 .orElse("");
@@ -357,7 +362,8 @@ final class MakeText {
 
     /** A name inside a sentence; one that is all capitals or has a capital further on keeps its own. */
     private static String lowerFirst(String name) {
-        boolean plain = name.length() > 1 && Character.isUpperCase(name.charAt(0)) && Character.isLowerCase(name.charAt(1));
+        boolean plain =
+                name.length() > 1 && Character.isUpperCase(name.charAt(0)) && Character.isLowerCase(name.charAt(1));
         return plain ? Character.toLowerCase(name.charAt(0)) + name.substring(1) : name;
     }
 }

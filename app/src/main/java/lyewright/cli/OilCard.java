@@ -104,11 +104,7 @@ final class OilCard {
         boolean one = sources.size() == 1;
         page.pair("Fatty acids", "% of all its fatty acids" + (one ? source(sources.get(0)) : ""), LABEL);
         TextTable table = new TextTable(
-                        2,
-                        TextTable.words(""),
-                        TextTable.words(""),
-                        TextTable.figures(""),
-                        TextTable.words(""))
+                        2, TextTable.words(""), TextTable.words(""), TextTable.figures(""), TextTable.words(""))
                 .untitled();
         for (AcidShare share : acids) {
             String mark = one ? "" : "[" + (sources.indexOf(share.share().source()) + 1) + "]";

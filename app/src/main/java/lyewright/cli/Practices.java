@@ -31,13 +31,15 @@ final class Practices {
     String text(String id) {
         Tables.Practice practice = tables.practice(id);
         String range = switch (practice.unit()) {
-            case "C" -> fahrenheit
-                    ? range(toFahrenheit(practice.low()), toFahrenheit(practice.high()), "°F")
-                    : range(practice.low(), practice.high(), "°C");
+            case "C" ->
+                fahrenheit
+                        ? range(toFahrenheit(practice.low()), toFahrenheit(practice.high()), "°F")
+                        : range(practice.low(), practice.high(), "°C");
             // parts of an hour are easier read as minutes
-            case "h" -> practice.low() < 1
-                    ? range(MINUTES * practice.low(), MINUTES * practice.high(), "min")
-                    : range(practice.low(), practice.high(), "h");
+            case "h" ->
+                practice.low() < 1
+                        ? range(MINUTES * practice.low(), MINUTES * practice.high(), "min")
+                        : range(practice.low(), practice.high(), "h");
             default -> range(practice.low(), practice.high(), practice.unit());
         };
         return range + MARK;

@@ -6,7 +6,10 @@ final class Safety {
     private static final int LABEL = 11;
 
     private static final String[][] CAUTIONS = {
-        {"Wear", "goggles, gloves and long sleeves; alkali burns skin and blinds. Air the room; children and animals out."},
+        {
+            "Wear",
+            "goggles, gloves and long sleeves; alkali burns skin and blinds. Air the room; children and animals out."
+        },
         {"Mix", "alkali into water, never water onto alkali. Soda and salt look alike: label both."},
         {"Vessels", "polypropylene, HDPE or stainless steel; never aluminium, zinc, tin or glass."},
         {"Blender", "its head under the surface before it is switched on."},

@@ -43,20 +43,24 @@ final class SheetCommand implements Command {
                 "Balances as name:capacity:step, with the accuracy class after it where it is known. Without:"
                         + " \"kitchen:5kg:1g,fine:500g:0.1g\"."));
         spec.addOption(Specs.value(
-                VESSELS, "LIST", "Empty weights of vessels that are not tared, as \"lye jug:312g,oil pot:1480g,jug kelp:210g\"."));
+                VESSELS,
+                "LIST",
+                "Empty weights of vessels that are not tared, as \"lye jug:312g,oil pot:1480g,jug kelp:210g\"."));
         spec.addOption(Specs.value(PURITY, "LIST", "How pure the alkali is: naoh=98.5,koh=90."));
         spec.addOption(Specs.flag(JSON, "Print it as JSON (docs/sheet.schema.json)."));
-        Specs.footer(spec, "",
-                        "Units: mg g kg oz lb (oz is weight), ml l, mm cm in.",
-                        "",
-                        "Examples:",
-                        "  lyewright sheet examples/tideline.yaml --total 1500g",
-                        "  lyewright sheet examples/tideline.yaml --bars 10x110g --cured --hold-back 2%",
-                        "  lyewright sheet examples/tideline.yaml --box 300x80x65mm --cut 25mm --blade 1mm",
-                        "  lyewright sheet examples/tideline.yaml --water-fill 1450g --purity naoh=98.5",
-                        "  lyewright sheet examples/tideline.yaml --usual 1520g=examples/plain-castile.yaml",
-                        "",
-                        "Exit code: 0 fine, 2 refused, 3 printed but not to be made as it stands, 1 our own fault.");
+        Specs.footer(
+                spec,
+                "",
+                "Units: mg g kg oz lb (oz is weight), ml l, mm cm in.",
+                "",
+                "Examples:",
+                "  lyewright sheet examples/tideline.yaml --total 1500g",
+                "  lyewright sheet examples/tideline.yaml --bars 10x110g --cured --hold-back 2%",
+                "  lyewright sheet examples/tideline.yaml --box 300x80x65mm --cut 25mm --blade 1mm",
+                "  lyewright sheet examples/tideline.yaml --water-fill 1450g --purity naoh=98.5",
+                "  lyewright sheet examples/tideline.yaml --usual 1520g=examples/plain-castile.yaml",
+                "",
+                "Exit code: 0 fine, 2 refused, 3 printed but not to be made as it stands, 1 our own fault.");
         return spec;
     }
 
@@ -75,7 +79,8 @@ final class SheetCommand implements Command {
         if (source.isEmpty() || formula.isEmpty() || !options.problems().isEmpty()) {
             return new Answer.Refused(options.problems());
         }
-        if (fill.target() instanceof Fill.AsWritten && formula.get().writtenOilsGrams().isEmpty()) {
+        if (fill.target() instanceof Fill.AsWritten
+                && formula.get().writtenOilsGrams().isEmpty()) {
             return Answer.refuse(
                     file + ":1:1",
                     "the formula is in percent, so it does not say how much to make",

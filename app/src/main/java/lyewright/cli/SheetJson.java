@@ -43,9 +43,8 @@ final class SheetJson {
         DefaultIndenter lineFeeds = new DefaultIndenter("  ", "\n");
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-            json.setPrettyPrinter(new DefaultPrettyPrinter()
-                    .withObjectIndenter(lineFeeds)
-                    .withArrayIndenter(lineFeeds));
+            json.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(lineFeeds).withArrayIndenter(lineFeeds));
             new SheetJson(sheet, json).write();
         } catch (IOException e) {
             throw new UncheckedIOException("a string cannot fail to be written", e);

@@ -121,9 +121,7 @@ final class SheetText {
 
     private void caution(Caution caution, boolean whole) {
         String word = isNote(caution) ? "note" : caution.level().word().toUpperCase(Locale.ROOT);
-        String text = whole
-                ? caution.text() + " " + caution.remedy() + " [" + caution.source() + "]"
-                : caution.text();
+        String text = whole ? caution.text() + " " + caution.remedy() + " [" + caution.source() + "]" : caution.text();
         page.hanging(" " + Widths.left(word, 6), text);
     }
 

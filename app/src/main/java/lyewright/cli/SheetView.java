@@ -1,6 +1,7 @@
 package lyewright.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -42,9 +43,8 @@ final class SheetView {
 
     /** What is weighed for one stage outside portions, additions and their liquids, in the order of making. */
     List<Weighing> additionsAt(Stage.Kind stage) {
-        return inOrder(where(line -> line.stage().kind() == stage
-                && line.portion() < 0
-                && line.kind() == BatchLine.Kind.ADDITION));
+        return inOrder(where(
+                line -> line.stage().kind() == stage && line.portion() < 0 && line.kind() == BatchLine.Kind.ADDITION));
     }
 
     /** What goes into one portion, without liquids, in the order of making. */
@@ -55,7 +55,7 @@ final class SheetView {
     /** Vessels come in the order of weighing; making follows the order of the formula. */
     private static List<Weighing> inOrder(List<Weighing> weighings) {
         return weighings.stream()
-                .sorted(java.util.Comparator.comparingInt(w -> w.line().place()))
+                .sorted(Comparator.comparingInt(w -> w.line().place()))
                 .toList();
     }
 

@@ -17,7 +17,6 @@ import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
-import lyewright.measure.Outcome;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -34,10 +33,12 @@ final class SuperfatCommand implements Command {
                 "Say what superfat a recipe comes to, from its oils and its alkali, and how far that may be off.");
         spec.addPositional(Specs.file());
         spec.addOption(Specs.value(PURITY, "LIST", "How pure the alkali is: naoh=98.5,koh=90."));
-        Specs.footer(spec, "",
-                        "Examples:",
-                        "  lyewright formula superfat examples/plain-castile.yaml",
-                        "  lyewright formula superfat notebook.yaml --purity naoh=98.5");
+        Specs.footer(
+                spec,
+                "",
+                "Examples:",
+                "  lyewright formula superfat examples/plain-castile.yaml",
+                "  lyewright formula superfat notebook.yaml --purity naoh=98.5");
         return spec;
     }
 
@@ -45,8 +46,7 @@ final class SuperfatCommand implements Command {
     public Answer answer(ParseResult typed, Path folder) {
         Options options = new Options(typed);
         Purities purities = options.read(PURITY, Purities::parse).orElse(Purities.ASSUMED);
-        Optional<FormulaSource> source =
-                options.keep(FormulaSource.read(typed.matchedPositionalValue(0, ""), folder));
+        Optional<FormulaSource> source = options.keep(FormulaSource.read(typed.matchedPositionalValue(0, ""), folder));
         Optional<MakingSheet> sheet = source.flatMap(s -> options.keep(CheckCommand.trial(s, purities)));
         if (sheet.isEmpty() || !options.problems().isEmpty()) {
             return new Answer.Refused(options.problems());
@@ -70,8 +70,10 @@ final class SuperfatCommand implements Command {
         LyeSheet lye = sheet.lye();
         page.pair(
                 "Lye",
-                Figures.percent(lye.pureStrengthPercent(), 1) + " pure, "
-                        + Figures.percent(lye.weighedStrengthPercent(), 1) + " as weighed",
+                Figures.percent(lye.pureStrengthPercent(), 1) + " pure"
+                        + (formula.alkali().stock().isPresent()
+                                ? ""
+                                : ", " + Figures.percent(lye.weighedStrengthPercent(), 1) + " as weighed"),
                 LABEL);
         double oils = sheet.filled().oilsGrams();
         double water = sheet.batch().waterByRule().at(oils, sheet.batch().batchAt(oils));
@@ -112,8 +114,8 @@ final class SuperfatCommand implements Command {
             return Optional.empty();
         }
         Purities purities = formula.purities();
-        return Optional.of((alkali == Alkali.SODIUM ? purities.sodium() : purities.potassium())
-                .orElseGet(alkali::assumedPurity));
+        return Optional.of(
+                (alkali == Alkali.SODIUM ? purities.sodium() : purities.potassium()).orElseGet(alkali::assumedPurity));
     }
 
     private static String purity(ResolvedFormula formula, Alkali alkali, Figure figure) {

@@ -75,7 +75,8 @@ final class WeighText {
     }
 
     private String heading(Vessel vessel) {
-        String name = Character.toUpperCase(vessel.name().charAt(0)) + vessel.name().substring(1);
+        String name =
+                Character.toUpperCase(vessel.name().charAt(0)) + vessel.name().substring(1);
         String tare = vessel.emptyGrams() > 0
                 ? ", " + Figures.on(vessel.weighings().get(0).balance(), vessel.emptyGrams()) + " empty, not tared"
                 : "";

@@ -41,7 +41,9 @@ class FormulaCommandsTest {
         Run run = Run.in(folder, "formula", "check", "strong.yaml");
 
         assertThat(run.exit()).isEqualTo(3);
-        assertThat(run.out()).startsWith("Notebook, version 1: not to be made as it stands.").contains("superfat");
+        assertThat(run.out())
+                .startsWith("Notebook, version 1: not to be made as it stands.")
+                .contains("superfat");
     }
 
     @Test
@@ -73,7 +75,8 @@ class FormulaCommandsTest {
         assertThat(run.exit()).isZero();
         assertThat(run.out()).contains("Superfat 7.3 %");
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains("4.4 % if every oil lay at the low end of its range, 10.0 % if every oil lay at the high end");
+                .contains(
+                        "4.4 % if every oil lay at the low end of its range, 10.0 % if every oil lay at the high end");
         assertThat(run.out()).contains("176 to 187", "181.5", "as pure alkali");
         assertThat(run.lines()).allMatch(line -> Widths.of(line) <= 100);
     }
@@ -95,7 +98,8 @@ class FormulaCommandsTest {
         String[] args = java.util.stream.Stream.concat(
                         java.util.stream.Stream.of("formula", "superfat", file), java.util.Arrays.stream(options))
                 .toArray(String[]::new);
-        Matcher found = Pattern.compile("Superfat ([-0-9.]+) %").matcher(Run.in(folder, args).out());
+        Matcher found = Pattern.compile("Superfat ([-0-9.]+) %")
+                .matcher(Run.in(folder, args).out());
         assertThat(found.find()).isTrue();
         return Double.parseDouble(found.group(1));
     }

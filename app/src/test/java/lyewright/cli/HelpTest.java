@@ -11,8 +11,20 @@ class HelpTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "--help", "-h", "help", "help sheet", "sheet --help", "formula", "help formula", "formula check --help",
-                "help formula show", "help formula superfat", "oils --help", "additives --help", "version --help"
+                "",
+                "--help",
+                "-h",
+                "help",
+                "help sheet",
+                "sheet --help",
+                "formula",
+                "help formula",
+                "formula check --help",
+                "help formula show",
+                "help formula superfat",
+                "oils --help",
+                "additives --help",
+                "version --help"
             })
     void help_is_printed_and_fits_the_page(String typed) {
         Run run = Run.of(typed.isEmpty() ? new String[0] : typed.split(" ", -1));
@@ -35,7 +47,16 @@ class HelpTest {
         String help = Run.of("help", "sheet").out();
 
         assertThat(help)
-                .contains("--total", "--oils", "--bars", "--cured", "--box", "--tube", "--cavities", "--water-fill", "--usual")
+                .contains(
+                        "--total",
+                        "--oils",
+                        "--bars",
+                        "--cured",
+                        "--box",
+                        "--tube",
+                        "--cavities",
+                        "--water-fill",
+                        "--usual")
                 .contains("--hold-back 2%")
                 .contains("Examples:")
                 .doesNotContain("%%", "WARN");

@@ -41,7 +41,8 @@ class OilsAndAdditivesTest {
         String card = unbroken(run.out());
         assertThat(run.exit()).isZero();
         assertThat(card)
-                .contains(unbroken("176 to 187 mg KOH/g [" + castor.saponificationValue().source() + "]"))
+                .contains(unbroken(
+                        "176 to 187 mg KOH/g [" + castor.saponificationValue().source() + "]"))
                 .contains(unbroken(castor.iodineValue().orElseThrow().source()))
                 .contains(unbroken(castor.density().source()))
                 .contains("c18:1-oh ricinoleic acid");
@@ -54,7 +55,9 @@ class OilsAndAdditivesTest {
 
             assertThat(run.exit()).as(oil.key()).isZero();
             assertThat(run.lines()).as(oil.key()).allMatch(line -> Widths.of(line) <= 100);
-            assertThat(unbroken(run.out())).as(oil.key()).contains(unbroken(oil.saponificationValue().source()));
+            assertThat(unbroken(run.out()))
+                    .as(oil.key())
+                    .contains(unbroken(oil.saponificationValue().source()));
         }
     }
 
@@ -74,9 +77,7 @@ class OilsAndAdditivesTest {
         Run run = Run.of("oils", "olive");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.lines())
-                .filteredOn(line -> line.startsWith("olive-"))
-                .hasSizeGreaterThan(1);
+        assertThat(run.lines()).filteredOn(line -> line.startsWith("olive-")).hasSizeGreaterThan(1);
         assertThat(Run.of("oils", "Palm", "Kernel").out()).startsWith("palm-kernel ");
     }
 

@@ -11,8 +11,7 @@ import java.util.stream.Stream;
 final class Recipes {
 
     /** A salt bar with clay in one of two portions and a fading pour: everything a sheet can show. */
-    static final String SALT_BAR =
-            """
+    static final String SALT_BAR = """
             recipe: Tideline
             version: 3
             use: sale
@@ -41,8 +40,7 @@ final class Recipes {
             """;
 
     /** An ordinary bar in percent. */
-    static final String PLAIN =
-            """
+    static final String PLAIN = """
             recipe: Plain
             oils:
               coconut: 25 %
@@ -54,8 +52,7 @@ final class Recipes {
             """;
 
     /** From a notebook: grams, with the alkali given. */
-    static final String NOTEBOOK =
-            """
+    static final String NOTEBOOK = """
             recipe: Notebook
             oils:
               olive-virgin: 650 g

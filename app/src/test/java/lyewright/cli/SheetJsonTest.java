@@ -71,14 +71,16 @@ class SheetJsonTest {
             Run run = Run.in(folder, args.toArray(String[]::new));
 
             assertThat(run.exit()).as(formula + " " + run.err()).isIn(0, 3);
-            assertThat(schema.validate(JSON.readTree(run.out()))).as(formula.toString()).isEmpty();
+            assertThat(schema.validate(JSON.readTree(run.out())))
+                    .as(formula.toString())
+                    .isEmpty();
         }
     }
 
     private ObjectNode sheet() throws IOException {
         Path salt = Recipes.write(folder, "salt.yaml", Recipes.SALT_BAR);
-        return (ObjectNode) JSON.readTree(
-                Run.in(folder, "sheet", salt.toString(), "--bars", "10x110g", "--json").out());
+        return (ObjectNode) JSON.readTree(Run.in(folder, "sheet", salt.toString(), "--bars", "10x110g", "--json")
+                .out());
     }
 
     @Test
@@ -206,6 +208,7 @@ class SheetJsonTest {
             }
         }
 
-        assertThat(sum).isCloseTo(sheet.at("/totals/batchGrams").doubleValue(), org.assertj.core.api.Assertions.within(1e-6));
+        assertThat(sum)
+                .isCloseTo(sheet.at("/totals/batchGrams").doubleValue(), org.assertj.core.api.Assertions.within(1e-6));
     }
 }

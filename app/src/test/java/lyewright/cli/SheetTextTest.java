@@ -35,7 +35,8 @@ class SheetTextTest {
     private Run sheet(Path file, List<String> options) {
         return Run.in(
                 folder,
-                Stream.concat(Stream.of("sheet", file.toString()), options.stream()).toArray(String[]::new));
+                Stream.concat(Stream.of("sheet", file.toString()), options.stream())
+                        .toArray(String[]::new));
     }
 
     private static void assertFits(Run run) {
@@ -50,7 +51,10 @@ class SheetTextTest {
         Path file = Recipes.write(
                 folder,
                 "wide.yaml",
-                Recipes.SALT_BAR.replace("Tideline", name).replace("kelp", "昆布".repeat(20)).replace("plain", "白".repeat(30)));
+                Recipes.SALT_BAR
+                        .replace("Tideline", name)
+                        .replace("kelp", "昆布".repeat(20))
+                        .replace("plain", "白".repeat(30)));
 
         Run run = sheet(file, List.of("--total", "1500g"));
 
@@ -66,7 +70,9 @@ class SheetTextTest {
         assertThat(run.lines().get(0)).startsWith("Tideline, version 3").endsWith("for sale");
         assertThat(run.lines())
                 .containsSubsequence("WEIGH", "BEFORE THE ALKALI IS OPENED", "MAKE", "CHEMISTRY", "MORE TO KNOW");
-        assertThat(run.lines()).filteredOn(line -> line.contains("arithmetic, not an assessment")).hasSize(1);
+        assertThat(run.lines())
+                .filteredOn(line -> line.contains("arithmetic, not an assessment"))
+                .hasSize(1);
         assertThat(run.lines().get(run.lines().size() - 1)).contains("tables of ");
         assertThat(run.out()).doesNotContain("null", "NaN", "Infinity", "Optional");
     }
@@ -75,8 +81,9 @@ class SheetTextTest {
     void everything_weighed_is_ticked_off_once() {
         Path salt = Recipes.write(folder, "salt.yaml", Recipes.SALT_BAR);
 
-        List<String> ticks = sheet(salt, List.of("--total", "1500g"))
-                .lines().stream().filter(line -> line.startsWith("[ ]")).toList();
+        List<String> ticks = sheet(salt, List.of("--total", "1500g")).lines().stream()
+                .filter(line -> line.startsWith("[ ]"))
+                .toList();
 
         // three oils, clay and its water, rosemary and salt for two portions, water, alkali
         assertThat(ticks).hasSize(3 + 2 + 4 + 2);
@@ -90,7 +97,9 @@ class SheetTextTest {
         List<String> lines = sheet(salt, List.of("--total", "300g")).lines();
 
         List<String> head = lines.subList(0, lines.indexOf("WEIGH"));
-        assertThat(head).filteredOn(line -> line.matches(" (STOP|CARE|note) .*")).hasSize(3);
+        assertThat(head)
+                .filteredOn(line -> line.matches(" (STOP|CARE|note) .*"))
+                .hasSize(3);
         assertThat(head).anyMatch(line -> line.contains("More to know"));
         List<String> rest = lines.subList(lines.indexOf("MORE TO KNOW"), lines.size());
         assertThat(rest).anyMatch(line -> line.matches(" (CARE|note) .*"));
@@ -103,15 +112,18 @@ class SheetTextTest {
         String text = sheet(salt, List.of("--total", "1500g")).out();
 
         assertThat(text).contains("1 h ahead", "(3 to 1)", "Portion kelp: 40 % of the batter", "common practice");
-        assertThat(text.lines().filter(line -> line.matches("\\s+[1-7]  +[0-9.]+ g .* %.*"))).hasSize(7);
+        assertThat(text.lines().filter(line -> line.matches("\\s+[1-7]  +[0-9.]+ g .* %.*")))
+                .hasSize(7);
     }
 
     @Test
     void decimals_are_those_of_the_balance() {
         Path plain = Recipes.write(folder, "plain.yaml", Recipes.PLAIN);
 
-        List<String> coarse = sheet(plain, List.of("--oils", "1kg", "--balances", "b:5kg:1g")).lines();
-        List<String> fine = sheet(plain, List.of("--oils", "1kg", "--balances", "b:5kg:0.01g")).lines();
+        List<String> coarse =
+                sheet(plain, List.of("--oils", "1kg", "--balances", "b:5kg:1g")).lines();
+        List<String> fine = sheet(plain, List.of("--oils", "1kg", "--balances", "b:5kg:0.01g"))
+                .lines();
 
         assertThat(coarse).anyMatch(line -> line.matches("\\[ ] Castor oil +100 g +1000 g +b +10\\.00"));
         assertThat(fine).anyMatch(line -> line.matches("\\[ ] Castor oil +100\\.00 g +1000\\.00 g +b +10\\.00"));

@@ -73,7 +73,9 @@ final class AlkaliReader {
     private @Nullable AlkaliChoice both(Fields fields) {
         boolean shares = isShare(fields, SODIUM) || isShare(fields, POTASSIUM);
         if (!fields.has(SODIUM) && !fields.has(POTASSIUM)) {
-            findings.add(ALKALI, "'alkali' names neither sodium nor potassium", "write the share or the mass of each");
+            if (!findings.has(ALKALI)) {
+                findings.add(ALKALI, "'alkali' names neither sodium nor potassium", "write the share or the mass of each");
+            }
             return null;
         }
         return shares ? mix(fields) : given(fields);

@@ -63,6 +63,7 @@ final class Fields {
         if (split) {
             String left = ((Text) previous.value()).text();
             values.remove(previous.key());
+            findings.expect(at(previous.key()));
             findings.add(
                     at(previous.key()),
                     Wording.quote(left + "," + entry.key()) + " has a comma in its number",

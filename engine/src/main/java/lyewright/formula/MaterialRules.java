@@ -59,8 +59,9 @@ final class MaterialRules {
                     name() + " has no saponification value",
                     "write it from its certificate, as in 189.5 ± 1.0 mg KOH/g");
         }
-        atMost(MaterialReader.ACID_VALUE, own.acidValue(), MOST_ACID_VALUE, " mg KOH/g");
-        acidWithinSaponification();
+        if (atMost(MaterialReader.ACID_VALUE, own.acidValue(), MOST_ACID_VALUE, " mg KOH/g")) {
+            acidWithinSaponification();
+        }
         atMost(MaterialReader.IODINE_VALUE, own.iodineValue(), MOST_IODINE_VALUE, " g/100 g");
         makeup();
         strength();
@@ -135,13 +136,15 @@ final class MaterialRules {
         return "as g KOH for each g it would be " + koh + " (× 1000), as g NaOH for each g " + naoh + " (× 1402.73): ";
     }
 
-    private void atMost(String field, Optional<WrittenFigure> written, double most, String unit) {
-        if (written.isPresent() && high(written.get()) > most) {
+    private boolean atMost(String field, Optional<WrittenFigure> written, double most, String unit) {
+        boolean fits = written.isEmpty() || high(written.get()) <= most;
+        if (!fits) {
             add(
                     field,
                     "a figure of " + written.get() + unit + " is not possible here",
                     "write at most " + (int) most + unit);
         }
+        return fits;
     }
 
     private void acidWithinSaponification() {
@@ -175,11 +178,7 @@ final class MaterialRules {
     }
 
     private double percent(String field, @Nullable WrittenFigure figure) {
-        if (figure == null) {
-            return 0;
-        }
-        atMost(field, Optional.of(figure), 100, " %");
-        return middle(figure);
+        return figure != null && atMost(field, Optional.of(figure), 100, " %") ? middle(figure) : 0;
     }
 
     private void strength() {

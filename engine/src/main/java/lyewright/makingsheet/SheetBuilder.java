@@ -56,7 +56,7 @@ final class SheetBuilder {
         }
         SheetBuilder builder = new SheetBuilder(batch, fill, ok.value(), equipment, exact);
         Reaction reaction = Reaction.of(batch.lines(), builder.weighed);
-        Problem coarse = SheetRefusals.rounded(reaction);
+        Problem coarse = SheetRefusals.rounded(batch, builder.weighed, reaction);
         return coarse == null ? Outcome.ok(builder.build(reaction)) : Outcome.refused(coarse);
     }
 
@@ -142,7 +142,9 @@ final class SheetBuilder {
             }
             if (line.inLyeJug()) {
                 waterInJug += weighed[i] * line.water();
-                if (line.kind() != Kind.ALKALI && weighed[i] > 0) {
+                if (line.kind() == Kind.WATER && weighed[i] > 0) {
+                    dissolvesIn.add(0, line.key());
+                } else if (line.kind() == Kind.ADDITION && weighed[i] > 0) {
                     dissolvesIn.add(line.key());
                 }
             }

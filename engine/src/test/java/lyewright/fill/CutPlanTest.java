@@ -51,7 +51,8 @@ class CutPlanTest {
     @Test
     void ends_are_cut_off_first() {
         // 300 − 2 × 5 = 290 = 11 × 25 + 15
-        CutPlan.Cut cut = CutPlan.parse("25mm").orThrow().losing(0, 5, 0).of(LOAF).orThrow();
+        CutPlan.Cut cut =
+                CutPlan.parse("25mm").orThrow().losing(0, 5, 0).of(LOAF).orThrow();
 
         assertThat(cut.bars()).isEqualTo(11);
         assertThat(cut.barShare()).isEqualTo(25 / 300.0, within(1e-12));
@@ -70,21 +71,29 @@ class CutPlanTest {
     @Test
     void a_slab_is_cut_in_a_grid() {
         // 400 / 80 = 5 along, 300 / 60 = 5 across
-        CutPlan.Cut cut =
-                CutPlan.parse("80x60mm").orThrow().of(new Shape.Slab(400, 300, 25)).orThrow();
+        CutPlan.Cut cut = CutPlan.parse("80x60mm")
+                .orThrow()
+                .of(new Shape.Slab(400, 300, 25))
+                .orThrow();
 
         assertThat(cut.bars()).isEqualTo(25);
         assertThat(cut.barShare()).isEqualTo(1 / 25.0, within(1e-12));
     }
 
     @Test
-    void a_grid_loses_blade_ends_and_trim_both_ways() {
+    void a_grid_loses_its_ends_along_only_and_the_blade_both_ways() {
         CutPlan plan = CutPlan.parse("80x60mm").orThrow().losing(2, 10, 5);
 
-        // along: 400 − 20 = 380, four bars need 4 × 80 + 3 × 2 = 326, five 408; across: 280, four need 246, five 308
+        // along: 400 − 20 = 380, four bars need 4 × 80 + 3 × 2 = 326, five 408
+        // across: four need 4 × 60 + 3 × 2 = 246, and five 308, more than 300; without a blade they just fit
         CutPlan.Cut cut = plan.of(new Shape.Slab(400, 300, 25)).orThrow();
         assertThat(cut.bars()).isEqualTo(16);
         assertThat(cut.barShare()).isEqualTo(80 / 400.0 * 60 / 300.0 * 20 / 25.0, within(1e-12));
+        assertThat(plan.losing(0, 10, 5)
+                        .of(new Shape.Slab(400, 300, 25))
+                        .orThrow()
+                        .bars())
+                .isEqualTo(4 * 5);
     }
 
     @Test

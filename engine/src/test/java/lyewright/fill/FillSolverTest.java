@@ -66,8 +66,8 @@ class FillSolverTest {
 
     @Test
     void bars_without_a_cut_come_to_their_count_times_their_mass() {
-        Filled filled = solve(
-                plain(), new Fill(new Fill.Bars(10, 147.9964, false), Mould.UNKNOWN, Optional.empty(), 0));
+        Filled filled =
+                solve(plain(), new Fill(new Fill.Bars(10, 147.9964, false), Mould.UNKNOWN, Optional.empty(), 0));
 
         assertThat(filled.oilsGrams()).isEqualTo(1000, within(1e-9));
         assertThat(filled.targetGrams().orElseThrow()).isEqualTo(1479.964, within(1e-9));
@@ -124,8 +124,7 @@ class FillSolverTest {
 
     @Test
     void a_cut_without_the_moulds_measures_is_refused() {
-        Outcome<Filled> filled =
-                FillSolver.solve(plain().batch(), cut(new Fill.FullMould(), waterFill(1450), "25mm"));
+        Outcome<Filled> filled = FillSolver.solve(plain().batch(), cut(new Fill.FullMould(), waterFill(1450), "25mm"));
 
         assertThat(filled.problems().get(0).what()).isEqualTo("a cut needs the mould's measures");
     }
@@ -162,8 +161,7 @@ class FillSolverTest {
     @Test
     void a_water_fill_is_a_volume_by_waters_density() {
         // 998.2 g of water at 20 °C are 1000 ml (density of water 0.9982 g/ml, CRC Handbook)
-        assertThat(oils(plain(), fullOf(waterFill(998.2))))
-                .isEqualTo(oils(plain(), fullOf(boxOf(1000))), within(1e-7));
+        assertThat(oils(plain(), fullOf(waterFill(998.2)))).isEqualTo(oils(plain(), fullOf(boxOf(1000))), within(1e-7));
     }
 
     @Test
@@ -188,7 +186,9 @@ class FillSolverTest {
         double oils = oils(plain(), fullOf(usual(1700, salty)));
         BatchLines batch = plain().batch();
         assertThat(BatterVolume.millilitres(batch, batch.massesAt(oils))).isEqualTo(volume, within(1e-6));
-        assertThat(batch.batchAt(oils)).as("salt is heavy, so without it less goes in").isLessThan(1700);
+        assertThat(batch.batchAt(oils))
+                .as("salt is heavy, so without it less goes in")
+                .isLessThan(1700);
     }
 
     @Test

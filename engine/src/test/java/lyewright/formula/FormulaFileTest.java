@@ -499,7 +499,7 @@ class FormulaFileTest {
         assertThat(places.of("additions.1.disperse.in")).isEqualTo(new Place(20, 5));
         assertThat(places.of("additions.9.amount")).isEqualTo(new Place(15, 1));
         assertThat(places.of("materials.house-olive.saponification value")).isEqualTo(new Place(32, 27));
-        assertThat(places.of("process.pour")).isEqualTo(new Place(14, 70));
+        assertThat(places.of("process.pour")).isEqualTo(new Place(14, 73));
         assertThat(places.of("nothing.of.it")).isEqualTo(new Place(1, 1));
         assertThat(places.of("")).isEqualTo(new Place(1, 1));
         assertThat(Places.NONE.of("oils")).isEqualTo(new Place(1, 1));

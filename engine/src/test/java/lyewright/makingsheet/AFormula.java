@@ -111,8 +111,8 @@ public final class AFormula {
     }
 
     private AFormula naoh(String mass, Optional<AlkaliChoice.As> as) {
-        return alkali(new AlkaliChoice.Given(
-                Optional.of(WrittenMass.parse(mass).orThrow()), Optional.empty(), as, false));
+        return alkali(
+                new AlkaliChoice.Given(Optional.of(WrittenMass.parse(mass).orThrow()), Optional.empty(), as, false));
     }
 
     public AFormula stockLye(String key) {
@@ -137,7 +137,8 @@ public final class AFormula {
             water = new WaterRule.Ratio(new BigDecimal(parts[0]), new BigDecimal(parts[1]), asWeighed);
         } else {
             boolean fixed = rule.endsWith(" fixed");
-            water = new WaterRule.Weight(WrittenMass.parse(fixed ? cut(rule, " fixed") : rule).orThrow(), fixed);
+            water = new WaterRule.Weight(
+                    WrittenMass.parse(fixed ? cut(rule, " fixed") : rule).orThrow(), fixed);
         }
         return this;
     }
@@ -215,7 +216,8 @@ public final class AFormula {
         String[] parts = ratio.split(" to ", -1);
         Disperse disperse = new Disperse(in, new BigDecimal(parts[0]), new BigDecimal(parts[1]), ahead);
         Addition last = last();
-        additions.add(new Addition(last.of(), last.amount(), last.stage(), Optional.of(disperse), last.replacesWater()));
+        additions.add(
+                new Addition(last.of(), last.amount(), last.stage(), Optional.of(disperse), last.replacesWater()));
         return this;
     }
 

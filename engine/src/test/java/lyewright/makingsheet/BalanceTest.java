@@ -135,7 +135,8 @@ class BalanceTest {
             Balance balance = balance("b:100kg:" + step);
             for (int i = 0; i < 4000; i++) {
                 double grams = random.nextDouble() * 2000;
-                assertThat(balance.down(grams).grams()).as("%s g on %s", grams, balance)
+                assertThat(balance.down(grams).grams())
+                        .as("%s g on %s", grams, balance)
                         .isLessThanOrEqualTo(grams + 1e-7);
             }
         }
@@ -162,10 +163,25 @@ class BalanceTest {
     @ParameterizedTest
     @Tag("validation")
     @CsvSource({
-        "I, 50000, 1", "I, 50001, 2", "I, 200000, 2", "I, 200001, 3",
-        "II, 5000, 1", "II, 5001, 2", "II, 20000, 2", "II, 20001, 3", "II, 100000, 3",
-        "III, 500, 1", "III, 501, 2", "III, 2000, 2", "III, 2001, 3", "III, 10000, 3",
-        "IIII, 50, 1", "IIII, 51, 2", "IIII, 200, 2", "IIII, 201, 3", "IIII, 1000, 3"
+        "I, 50000, 1",
+        "I, 50001, 2",
+        "I, 200000, 2",
+        "I, 200001, 3",
+        "II, 5000, 1",
+        "II, 5001, 2",
+        "II, 20000, 2",
+        "II, 20001, 3",
+        "II, 100000, 3",
+        "III, 500, 1",
+        "III, 501, 2",
+        "III, 2000, 2",
+        "III, 2001, 3",
+        "III, 10000, 3",
+        "IIII, 50, 1",
+        "IIII, 51, 2",
+        "IIII, 200, 2",
+        "IIII, 201, 3",
+        "IIII, 1000, 3"
     })
     void the_permitted_error_in_service_follows_oiml_r_76(String accuracyClass, int steps, double inSteps) {
         Balance balance = balance("b:1000kg:1g:" + accuracyClass);
@@ -176,20 +192,24 @@ class BalanceTest {
     @Test
     void the_permitted_error_is_in_the_balances_own_steps() {
         // 5 kg in 1 g, class III: 600 g are over 500 steps, 2 steps; 0.05 oz: 600 g are 423 steps, one step
-        assertThat(balance("kitchen:5kg:1g").permittedErrorGrams(600, Tables.bundled())).isEqualTo(2);
+        assertThat(balance("kitchen:5kg:1g").permittedErrorGrams(600, Tables.bundled()))
+                .isEqualTo(2);
         assertThat(balance("counter:11lb:0.05oz").permittedErrorGrams(600, Tables.bundled()))
                 .isEqualTo(1.41747615625, within(1e-9));
     }
 
     @Test
     void an_empty_balance_may_err_too() {
-        assertThat(balance("kitchen:5kg:1g").permittedErrorGrams(0, Tables.bundled())).isEqualTo(1);
+        assertThat(balance("kitchen:5kg:1g").permittedErrorGrams(0, Tables.bundled()))
+                .isEqualTo(1);
     }
 
     @Test
     void beyond_a_classs_last_row_that_row_holds() {
         // class III ends at 10 000 steps, class IIII at 1000
-        assertThat(balance("big:100kg:1g:III").permittedErrorGrams(50_000, Tables.bundled())).isEqualTo(3);
-        assertThat(balance("old:10kg:1g:IIII").permittedErrorGrams(5000, Tables.bundled())).isEqualTo(3);
+        assertThat(balance("big:100kg:1g:III").permittedErrorGrams(50_000, Tables.bundled()))
+                .isEqualTo(3);
+        assertThat(balance("old:10kg:1g:IIII").permittedErrorGrams(5000, Tables.bundled()))
+                .isEqualTo(3);
     }
 }

@@ -32,7 +32,8 @@ class BarsTest {
 
     @Test
     void a_loaf_of_300_mm_in_26_mm_is_11_bars_and_the_rest_offcuts() {
-        Fill fill = full(new Shape.Loaf(300, 80, 65), Optional.of(CutPlan.parse("26mm").orThrow()));
+        Fill fill = full(
+                new Shape.Loaf(300, 80, 65), Optional.of(CutPlan.parse("26mm").orThrow()));
         MakingSheet sheet = bar().sheet(fill, Sheets.LABORATORY);
         MakingSheet.Bars bars = sheet.bars().orElseThrow();
 
@@ -54,8 +55,7 @@ class BarsTest {
             Shape shape = i % 2 == 0
                     ? new Shape.Loaf(200 + random.nextInt(300), 80, 65)
                     : new Shape.Slab(200 + random.nextInt(300), 200 + random.nextInt(100), 30);
-            MakingSheet sheet = bar().sheet(
-                            full(shape, Optional.of(plan)).holdingBack(0.02), Sheets.LABORATORY);
+            MakingSheet sheet = bar().sheet(full(shape, Optional.of(plan)).holdingBack(0.02), Sheets.LABORATORY);
             MakingSheet.Bars bars = sheet.bars().orElseThrow();
 
             assertThat(bars.count() * bars.cutGrams() + bars.offcutsGrams())
@@ -105,7 +105,8 @@ class BarsTest {
     @Test
     void nothing_is_known_of_bars_from_a_mould_mass_or_an_uncut_box() {
         assertThat(bar().sheet(Fill.mouldMass(1500)).bars()).isEmpty();
-        assertThat(bar().sheet(full(new Shape.Loaf(300, 80, 65), Optional.empty())).bars())
+        assertThat(bar().sheet(full(new Shape.Loaf(300, 80, 65), Optional.empty()))
+                        .bars())
                 .isEmpty();
     }
 

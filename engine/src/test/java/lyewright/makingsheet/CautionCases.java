@@ -107,7 +107,9 @@ final class CautionCases {
         stop(
                 "less-water-than-alkali",
                 "half the water stands with the clay, which does not dissolve alkali",
-                bar().water("1.5 to 1").add("bentonite", "15 g per kg oils", "trace").dispersed("water", "7 to 1"));
+                bar().water("1.5 to 1")
+                        .add("bentonite", "15 g per kg oils", "trace")
+                        .dispersed("water", "7 to 1"));
 
         care("lye-too-strong", "40.1 % lye", bar().water("40.1 % lye"));
         none("lye-too-strong", "39.9 % lye", bar().water("39.9 % lye"));
@@ -159,7 +161,9 @@ final class CautionCases {
 
     /** 33 % lye less the water of 60 g of clay, 120 g. */
     private static AFormula wetClayBar() {
-        return bar().water("33 % lye").add("rose-clay", "55 g per kg oils", "trace").dispersed("water", "2 to 1");
+        return bar().water("33 % lye")
+                .add("rose-clay", "55 g per kg oils", "trace")
+                .dispersed("water", "2 to 1");
     }
 
     private static AFormula sodaAsh(String amount) {
@@ -206,8 +210,14 @@ final class CautionCases {
         care("acid-takes-alkali", "5.1 points as written", citric("16.3 g", true));
         note("acid-takes-alkali", "5.1 points compensated", citric("16.3 g", false));
         // bicarbonate 0.0119039 mol/g: a point is 4.2 g
-        care("acid-takes-alkali", "22 g of bicarbonate", barWith("sodium-bicarbonate", "22 g", "trace").forSale());
-        none("acid-takes-alkali", "acid on top stays out of the batter", barWith("citric-acid-anhydrous", "9 g", "top"));
+        care(
+                "acid-takes-alkali",
+                "22 g of bicarbonate",
+                barWith("sodium-bicarbonate", "22 g", "trace").forSale());
+        none(
+                "acid-takes-alkali",
+                "acid on top stays out of the batter",
+                barWith("citric-acid-anhydrous", "9 g", "top"));
         note("acid-takes-alkali", "beside a given alkali", givenBesideAcid());
     }
 
@@ -237,7 +247,10 @@ final class CautionCases {
         note("wax", "lanolin", withOil("lanolin", "2 %"));
         none("wax", "cocoa butter", withOil("cocoa-butter", "2 %"));
 
-        note("beeswax-needs-heat", "blended at 49.9 °C", withOil("beeswax", "2 %").blendedAt("49.9 C", "49 C"));
+        note(
+                "beeswax-needs-heat",
+                "blended at 49.9 °C",
+                withOil("beeswax", "2 %").blendedAt("49.9 C", "49 C"));
         none("beeswax-needs-heat", "blended at 50 °C", withOil("beeswax", "2 %").blendedAt("50 C", "49 C"));
         note("beeswax-needs-heat", "no temperature written", withOil("beeswax", "2 %"));
         none("beeswax-needs-heat", "jojoba stays liquid", withOil("jojoba", "2 %"));
@@ -260,21 +273,26 @@ final class CautionCases {
         note(
                 "sv-remembered",
                 "olive in a premix",
-                withOil("blend", "10 %").own(HouseMaterials.premix("blend", "coconut", "50 %", "olive-virgin", "50 %")));
+                withOil("blend", "10 %")
+                        .own(HouseMaterials.premix("blend", "coconut", "50 %", "olive-virgin", "50 %")));
 
-        care("stearic-needs-heat", "blended at 69 °C", withOil("stearic-acid-50", "10 %").blendedAt("69 C", "69 C"));
-        note("stearic-needs-heat", "blended at 70 °C", withOil("stearic-acid-50", "10 %").blendedAt("70 C", "70 C"));
-        care("stearic-needs-heat", "no temperature written", withOil("stearic-acid-90", "10 %"));
+        care(
+                "stearic-needs-heat",
+                "blended at 69 °C",
+                withOil("stearic-acid-50", "10 %").blendedAt("69 C", "69 C"));
         note(
                 "stearic-needs-heat",
-                "cooked",
-                withOil("palmitic-acid", "10 %").make(Process.Make.COOKED));
+                "blended at 70 °C",
+                withOil("stearic-acid-50", "10 %").blendedAt("70 C", "70 C"));
+        care("stearic-needs-heat", "no temperature written", withOil("stearic-acid-90", "10 %"));
+        note("stearic-needs-heat", "cooked", withOil("palmitic-acid", "10 %").make(Process.Make.COOKED));
         none("stearic-needs-heat", "oleic acid pours", withOil("oleic-acid", "10 %"));
         none("stearic-needs-heat", "no free acid", bar());
         care(
                 "stearic-needs-heat",
                 "stearic acid second in a premix",
-                withOil("blend", "50 %").own(HouseMaterials.premix("blend", "coconut", "80 %", "stearic-acid-50", "20 %")));
+                withOil("blend", "50 %")
+                        .own(HouseMaterials.premix("blend", "coconut", "80 %", "stearic-acid-50", "20 %")));
 
         note(
                 "density-assumed",
@@ -451,7 +469,10 @@ final class CautionCases {
 
         note("milk-cold", "alkali into milk", milk("30 % of oils").blendedAt("30 C", "30 C"));
         none("milk-cold", "milk at trace", barWith("goat-milk", "10 % of oils", "trace"));
-        none("milk-cold", "so warm that the graver caution says it", milk("30 % of oils").blendedAt("40 C", "40 C"));
+        none(
+                "milk-cold",
+                "so warm that the graver caution says it",
+                milk("30 % of oils").blendedAt("40 C", "40 C"));
 
         care("milk-oven", "an oven after pouring", milk("30 % of oils").oven("55 C"));
         care("milk-oven", "made in the oven", milk("30 % of oils").make(Process.Make.OVEN));
@@ -463,7 +484,10 @@ final class CautionCases {
         note("sugar-heats", "5.1 g/kg of sugar", sugar("5.1 g per kg oils"));
         note("sugar-heats", "29.9 g/kg of sugar", sugar("29.9 g per kg oils"));
         care("sugar-heats", "30.1 g/kg of sugar", sugar("30.1 g per kg oils"));
-        care("sugar-heats", "10 g/kg of sugar and an oven", sugar("10 g per kg oils").oven("60 C"));
+        care(
+                "sugar-heats",
+                "10 g/kg of sugar and an oven",
+                sugar("10 g per kg oils").oven("60 C"));
         // honey is 17.1 % water: 6 g are 4.97 g, 6.1 g are 5.06 g
         none("sugar-heats", "6 g/kg of honey", sugar("honey", "6 g per kg oils"));
         note("sugar-heats", "6.1 g/kg of honey", sugar("honey", "6.1 g per kg oils"));
@@ -565,20 +589,16 @@ final class CautionCases {
         add("mould-data-disagree", Optional.empty(), "asked 2.9 % more than the measures hold", () -> askedOf(1.029));
         add("mould-data-disagree", Optional.of(Level.CARE), "asked 3.1 % less", () -> askedOf(1 / 1.031));
         add("mould-data-disagree", Optional.empty(), "nothing known of the mould", () -> kilogram(bar()));
-        add(
-                "mould-data-disagree",
-                Optional.empty(),
-                "bars of a cut that just fill the box",
-                () -> {
-                    double full = fullBox();
-                    return bar().sheet(
-                                    new Fill(
-                                            new Fill.Bars(12, full / 12, false),
-                                            Moulds.box(300, 80, 65),
-                                            Optional.of(CutPlan.parse("25mm").orThrow()),
-                                            0),
-                                    Sheets.LABORATORY);
-                });
+        add("mould-data-disagree", Optional.empty(), "bars of a cut that just fill the box", () -> {
+            double full = fullBox();
+            return bar().sheet(
+                            new Fill(
+                                    new Fill.Bars(12, full / 12, false),
+                                    Moulds.box(300, 80, 65),
+                                    Optional.of(CutPlan.parse("25mm").orThrow()),
+                                    0),
+                            Sheets.LABORATORY);
+        });
     }
 
     private void mould(Optional<Level> level, String what, Mould box, double waterMillilitres) {
@@ -594,8 +614,7 @@ final class CautionCases {
     }
 
     private static MakingSheet askedOf(double times) {
-        Fill fill =
-                new Fill(new Fill.MouldMass(fullBox() * times), Moulds.box(300, 80, 65), Optional.empty(), 0);
+        Fill fill = new Fill(new Fill.MouldMass(fullBox() * times), Moulds.box(300, 80, 65), Optional.empty(), 0);
         return bar().sheet(fill, Sheets.LABORATORY);
     }
 }

@@ -51,11 +51,17 @@ class CautionsTest {
     }
 
     private static void assertWellFormed(Caution caution) {
-        assertThat(caution.text()).as(caution.id()).doesNotContain("{}").endsWith(".").doesNotContain("..", "  ", "NaN");
+        assertThat(caution.text())
+                .as(caution.id())
+                .doesNotContain("{}")
+                .endsWith(".")
+                .doesNotContain("..", "  ", "NaN");
         assertThat(caution.text().charAt(0)).as(caution.id()).isNotEqualTo(' ');
         assertThat(caution.remedy()).as(caution.id()).isNotBlank().endsWith(".");
         assertThat(caution.source()).as(caution.id()).isNotBlank();
-        assertThat(caution.sentence().split("\\{}", -1)).as(caution.id()).hasSize(caution.figures().size() + 1);
+        assertThat(caution.sentence().split("\\{}", -1))
+                .as(caution.id())
+                .hasSize(caution.figures().size() + 1);
     }
 
     @Test
@@ -68,10 +74,7 @@ class CautionsTest {
     }
 
     private static Set<String> ids(Predicate<CautionCases.Case> which) {
-        return CASES.stream()
-                .filter(which)
-                .map(CautionCases.Case::id)
-                .collect(Collectors.toCollection(TreeSet::new));
+        return CASES.stream().filter(which).map(CautionCases.Case::id).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The ids as the rules are written, so that a new rule without a case is found. */
@@ -112,7 +115,8 @@ class CautionsTest {
     static Stream<AFormula> ordinaryBars() {
         return Stream.of(
                 // plain
-                AFormula.ofOils("coconut", "30 %", "olive-virgin", "60 %", "castor", "rest").superfat("5 %"),
+                AFormula.ofOils("coconut", "30 %", "olive-virgin", "60 %", "castor", "rest")
+                        .superfat("5 %"),
                 AFormula.ofOils("coconut", "25 %", "palm", "25 %", "rapeseed-low-erucic", "rest")
                         .superfat("8 %")
                         .water("30 % lye")
@@ -192,16 +196,21 @@ class CautionsTest {
 
     @Test
     void a_superfat_of_0_asked_is_never_under_0_by_the_milligram_a_step_is_printed_to() {
-        // seen: oils of these saponification values and masses, where so many steps of 0.05 oz are a hair under what the
+        // seen: oils of these saponification values and masses, where so many steps of 0.05 oz are a hair under what
+        // the
         // oil takes, and a hair over once they are rounded to the milligram
-        int[][] valuesAndGrams = {{182, 1344}, {197, 838}, {198, 1426}, {212, 563}, {237, 1032}, {242, 1372}, {262, 1351}};
+        int[][] valuesAndGrams = {
+            {182, 1344}, {197, 838}, {198, 1426}, {212, 563}, {237, 1032}, {242, 1372}, {262, 1351}
+        };
         Equipment ounces = Equipment.parseBalances("counter:11lb:0.05oz").orThrow();
         for (int[] seen : valuesAndGrams) {
             MakingSheet sheet = AFormula.ofOils("oil", "100 %")
                     .own(HouseMaterials.oil("oil", Integer.toString(seen[0]), "0.9"))
                     .superfat("0 %")
                     .sheet(Fill.oilMass(seen[1]), ounces);
-            assertThat(sheet.sheetSuperfatPercent()).as("%d g of SV %d", seen[1], seen[0]).isGreaterThanOrEqualTo(-1e-9);
+            assertThat(sheet.sheetSuperfatPercent())
+                    .as("%d g of SV %d", seen[1], seen[0])
+                    .isGreaterThanOrEqualTo(-1e-9);
             assertThat(sheet.stopped()).as("%d g of SV %d", seen[1], seen[0]).isFalse();
         }
     }
@@ -216,7 +225,8 @@ class CautionsTest {
                         .add(additive.key(), "1 g per kg oils", "trace")
                         .sheet(Fill.oilMass(1000), Sheets.LABORATORY);
                 assertThat(sheet.cautions()).as(additive.key()).allSatisfy(CautionsTest::assertWellFormed);
-                assertThat(Sheets.ids(sheet)).as(additive.key())
+                assertThat(Sheets.ids(sheet))
+                        .as(additive.key())
                         .containsAnyOf("do-not-use", "restricted", "salt-anticaking");
                 looked++;
             }
@@ -231,7 +241,10 @@ class CautionsTest {
                 double percent = additive.usualDose().get().high();
                 MakingSheet sheet = AFormula.ofOils("coconut", "100 %")
                         .superfat("6 %")
-                        .add(additive.key(), BigDecimal.valueOf(10 * percent).setScale(3, RoundingMode.HALF_UP) + " g per kg oils", "trace")
+                        .add(
+                                additive.key(),
+                                BigDecimal.valueOf(10 * percent).setScale(3, RoundingMode.HALF_UP) + " g per kg oils",
+                                "trace")
                         .sheet(Fill.oilMass(1000), Sheets.LABORATORY);
                 assertThat(Sheets.ids(sheet)).as(additive.key()).doesNotContain("over-usual-dose");
                 assertThat(sheet.cautions()).as(additive.key()).allSatisfy(CautionsTest::assertWellFormed);

@@ -77,7 +77,8 @@ class EquipmentTest {
 
     @Test
     void vessels_are_tared_unless_their_weight_is_given() {
-        Equipment equipment = Equipment.USUAL.withVessels("lye jug:312g, oil pot:1.48kg").orThrow();
+        Equipment equipment =
+                Equipment.USUAL.withVessels("lye jug:312g, oil pot:1.48kg").orThrow();
 
         assertThat(equipment.vesselGrams("lye jug")).isEqualTo(312);
         assertThat(equipment.vesselGrams("oil pot")).isEqualTo(1480);
@@ -88,10 +89,7 @@ class EquipmentTest {
 
     @Test
     void a_portions_jug_may_have_colons_in_its_name() {
-        assertThat(Equipment.USUAL
-                        .withVessels("jug sea: deep:95g")
-                        .orThrow()
-                        .vesselGrams("jug sea: deep"))
+        assertThat(Equipment.USUAL.withVessels("jug sea: deep:95g").orThrow().vesselGrams("jug sea: deep"))
                 .isEqualTo(95);
     }
 
@@ -118,7 +116,8 @@ class EquipmentTest {
         AFormula bar = AFormula.ofOils("house-oil", "100 %")
                 .own(HouseMaterials.oilOfFive("house-oil"))
                 .superfat("5 %");
-        Equipment equipment = Equipment.USUAL.withVessels("lye jug:312g,oil pot:1480g").orThrow();
+        Equipment equipment =
+                Equipment.USUAL.withVessels("lye jug:312g,oil pot:1480g").orThrow();
 
         MakingSheet tared = bar.sheet(Fill.oilMass(300), Equipment.USUAL);
         MakingSheet standing = bar.sheet(Fill.oilMass(300), equipment);

@@ -18,13 +18,12 @@ class FadingPourTest {
         List<Layer> layers = FadingPour.of(750, 250, 5).orThrow();
 
         // a layer is 1000 / 5 = 200 g, and 250 / 4 = 62.5 g of plain go in after each of the first four.
-        // jug 750 → 612.5 → 475 → 337.5 → 200 g. Colour: 750/750; (750 − 200)/612.5 = 550/612.5; × (1 − 200/612.5) × 612.5
+        // jug 750 → 612.5 → 475 → 337.5 → 200 g. Colour: 750/750; (750 − 200)/612.5 = 550/612.5; × (1 − 200/612.5) ×
+        // 612.5
         // / 475; and so on.
         assertThat(layers).hasSize(5);
         assertThat(layers).allSatisfy(layer -> assertThat(layer.pourGrams()).isEqualTo(200));
-        assertThat(layers)
-                .extracting(Layer::jugBeforeGrams)
-                .containsExactly(750.0, 612.5, 475.0, 337.5, 200.0);
+        assertThat(layers).extracting(Layer::jugBeforeGrams).containsExactly(750.0, 612.5, 475.0, 337.5, 200.0);
         assertThat(layers).extracting(Layer::addPlainGrams).containsExactly(62.5, 62.5, 62.5, 62.5, 0.0);
         assertThat(layers)
                 .extracting(layer -> Math.round(layer.colourPercent() * 10) / 10.0)
@@ -71,7 +70,8 @@ class FadingPourTest {
                 assertUsedUp(i, coloured, plain, ok.value());
             } else {
                 assertThat(coloured * layers).as("case %d", i).isLessThan(coloured + plain);
-                assertEnough(i, coloured, plain, layers, outcome.problems().get(0).remedy());
+                assertEnough(
+                        i, coloured, plain, layers, outcome.problems().get(0).remedy());
             }
         }
     }
@@ -85,9 +85,11 @@ class FadingPourTest {
             poured += layer.pourGrams();
             colour += layer.pourGrams() * layer.colourPercent() / 100;
             added += layer.addPlainGrams();
-            assertThat(layer.jugBeforeGrams()).as("case %d, layer %d", i, layer.layer())
+            assertThat(layer.jugBeforeGrams())
+                    .as("case %d, layer %d", i, layer.layer())
                     .isGreaterThanOrEqualTo(layer.pourGrams() * (1 - 1e-9));
-            assertThat(layer.colourPercent()).as("case %d, layer %d", i, layer.layer())
+            assertThat(layer.colourPercent())
+                    .as("case %d, layer %d", i, layer.layer())
                     .isBetween(-1e-9, percentBefore + 1e-9);
             percentBefore = layer.colourPercent();
         }
@@ -103,7 +105,11 @@ class FadingPourTest {
         assertThat(number.find()).as("case %d: %s", i, remedy).isTrue();
         int enough = Integer.parseInt(number.group(1));
         assertThat(enough).as("case %d", i).isGreaterThan(layers);
-        assertThat(FadingPour.of(coloured, plain, enough).problems()).as("case %d", i).isEmpty();
-        assertThat(FadingPour.of(coloured, plain, enough - 1).problems()).as("case %d", i).isNotEmpty();
+        assertThat(FadingPour.of(coloured, plain, enough).problems())
+                .as("case %d", i)
+                .isEmpty();
+        assertThat(FadingPour.of(coloured, plain, enough - 1).problems())
+                .as("case %d", i)
+                .isNotEmpty();
     }
 }

@@ -32,10 +32,13 @@ class MakeableFormulasTest {
                             .doesNotThrowAnyException();
                     assertWhole(seed, ok.value());
                 } else {
-                    assertThat(sheet.problems()).as("case %d", seed).isNotEmpty().allSatisfy(problem -> {
-                        assertThat(problem.what()).isNotBlank().doesNotContain("NaN");
-                        assertThat(problem.remedy()).isNotBlank();
-                    });
+                    assertThat(sheet.problems())
+                            .as("case %d", seed)
+                            .isNotEmpty()
+                            .allSatisfy(problem -> {
+                                assertThat(problem.what()).isNotBlank().doesNotContain("NaN");
+                                assertThat(problem.remedy()).isNotBlank();
+                            });
                 }
             }
         }

@@ -34,8 +34,9 @@ class RefusalsTest {
 
     @Test
     void a_liquid_that_replaces_more_water_than_there_is() {
-        AFormula formula =
-                house().water("30 % of oils").add("goat-milk", "35 % of oils", "lye").replacingWater();
+        AFormula formula = house().water("30 % of oils")
+                .add("goat-milk", "35 % of oils", "lye")
+                .replacingWater();
 
         Problem problem = refusal(formula, Fill.oilMass(1000));
         assertThat(problem.path()).isEqualTo("water");

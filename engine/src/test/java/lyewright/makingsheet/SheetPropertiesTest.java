@@ -111,7 +111,9 @@ class SheetPropertiesTest {
                 }
             }
             for (Weighing w : Sheets.weighings(m.sheet)) {
-                assertThat(left.remove(w.line())).as("%s: %s", m, w.line().key()).isTrue();
+                assertThat(left.remove(w.line()))
+                        .as("%s: %s", m, w.line().key())
+                        .isTrue();
             }
             assertThat(left).as(m.toString()).isEmpty();
         }
@@ -180,10 +182,12 @@ class SheetPropertiesTest {
                 double load = load(vessel);
                 Balance balance = vessel.weighings().get(0).balance();
                 boolean carried = m.sheet.equipment().balances().stream().anyMatch(b -> b.capacityGrams() >= load);
-                assertThat(vessel.weighings()).as("%s: one vessel, one balance", m)
+                assertThat(vessel.weighings())
+                        .as("%s: one vessel, one balance", m)
                         .allSatisfy(w -> assertThat(w.balance()).isEqualTo(balance));
                 if (carried) {
-                    assertThat(load).as("%s: the %s on %s", m, vessel.name(), balance)
+                    assertThat(load)
+                            .as("%s: the %s on %s", m, vessel.name(), balance)
                             .isLessThanOrEqualTo(balance.capacityGrams());
                 }
             }
@@ -199,7 +203,10 @@ class SheetPropertiesTest {
                 assertThat(m.sheet.equipment().balances())
                         .as("%s: the %s of %s g stands on %s", m, vessel.name(), load, balance)
                         .noneMatch(b -> b.stepGrams() < balance.stepGrams()
-                                && b.capacityGrams() >= load + b.stepGrams() * vessel.weighings().size());
+                                && b.capacityGrams()
+                                        >= load
+                                                + b.stepGrams()
+                                                        * vessel.weighings().size());
             }
         }
     }
@@ -220,7 +227,8 @@ class SheetPropertiesTest {
                     asked++;
                     assertThat(ok.value().sheetSuperfatPercent())
                             .as("case %d on %s", seed, register.balances())
-                            .isGreaterThanOrEqualTo(ok.value().askedSuperfatPercent().get() - 1e-9);
+                            .isGreaterThanOrEqualTo(
+                                    ok.value().askedSuperfatPercent().get() - 1e-9);
                 }
             }
         }
@@ -261,7 +269,9 @@ class SheetPropertiesTest {
                 // alkali may lose a whole step, and what other masses lose or gain changes it by under half of that
                 may += w.line().kind() == BatchLine.Kind.ALKALI ? step : 0.75 * step;
             }
-            assertThat(Math.abs(m.sheet.totals().offTarget().orElseThrow())).as(m.toString()).isLessThanOrEqualTo(may);
+            assertThat(Math.abs(m.sheet.totals().offTarget().orElseThrow()))
+                    .as(m.toString())
+                    .isLessThanOrEqualTo(may);
             assertThat(m.sheet.totals().mould())
                     .as(m.toString())
                     .isEqualTo(m.sheet.totals().batch() * (1 - m.fill.holdBack()), within(1e-9));
@@ -276,7 +286,9 @@ class SheetPropertiesTest {
             double mouldMass = m.sheet.filled().targetGrams().orElseThrow();
             double[] exact = m.exact();
             double volume = reaching * BatterVolume.millilitres(batch, exact);
-            double cured = reaching * Reaction.of(batch.lines(), exact).curedGrams(m.sheet.formula().curedWater());
+            double cured = reaching
+                    * Reaction.of(batch.lines(), exact)
+                            .curedGrams(m.sheet.formula().curedWater());
             int bars = 2 + (int) (m.seed % 11);
 
             assertSame(m, "oils", told(m, new Fill.OilMass(m.sheet.filled().oilsGrams()), Mould.UNKNOWN));
@@ -294,8 +306,11 @@ class SheetPropertiesTest {
     }
 
     private static void assertSame(Made m, String way, MakingSheet other) {
-        assertThat(other.filled().oilsGrams()).as("%s by %s", m, way)
-                .isEqualTo(m.sheet.filled().oilsGrams(), within(1e-9 * m.sheet.filled().oilsGrams()));
+        assertThat(other.filled().oilsGrams())
+                .as("%s by %s", m, way)
+                .isEqualTo(
+                        m.sheet.filled().oilsGrams(),
+                        within(1e-9 * m.sheet.filled().oilsGrams()));
         assertThat(weights(other)).as("%s by %s", m, way).isEqualTo(weights(m.sheet));
         assertThat(other.sheetSuperfatPercent()).as("%s by %s", m, way).isEqualTo(m.sheet.sheetSuperfatPercent());
     }
@@ -319,7 +334,8 @@ class SheetPropertiesTest {
             double[] once = ok.value().massesAt(640);
             double[] times = ok.value().massesAt(640 * factor);
             for (int i = 0; i < once.length; i++) {
-                assertThat(times[i]).as("case %d, %s", seed, ok.value().lines().get(i).key())
+                assertThat(times[i])
+                        .as("case %d, %s", seed, ok.value().lines().get(i).key())
                         .isEqualTo(once[i] * factor, within(1e-9 * (1 + Math.abs(once[i] * factor))));
             }
             assertThat(ok.value().total().fixed()).as("case %d", seed).isZero();
@@ -345,7 +361,8 @@ class SheetPropertiesTest {
             if (oils > 0) {
                 shifted++;
                 double share = oils / 2000;
-                assertThat(with.oilsFor(2000)).as("case %d", seed)
+                assertThat(with.oilsFor(2000))
+                        .as("case %d", seed)
                         .isEqualTo(expectedOils(without, 2000 - takes, share), within(1e-9 * oils));
             }
         }
@@ -448,7 +465,8 @@ class SheetPropertiesTest {
     @Test
     void water_by_the_rule_and_water_brought_are_never_one() {
         for (Made m : MADE) {
-            double rule = m.sheet.batch()
+            double rule = m.sheet
+                    .batch()
                     .waterByRule()
                     .at(
                             m.sheet.filled().oilsGrams(),
@@ -465,11 +483,22 @@ class SheetPropertiesTest {
         for (Made m : MADE) {
             LyeSheet lye = m.sheet.lye();
             assertThat(new double[] {
-                        lye.naohGrams(), lye.kohGrams(), lye.potassiumMolesPercent(), lye.potassiumPurePercent(),
-                        lye.potassiumWeighedPercent(), lye.waterInJugGrams(), lye.concentrationPercent(),
-                        lye.pureStrengthPercent(), lye.weighedStrengthPercent(), lye.waterLeftGrams(),
-                        lye.saltPerWaterPercent(), lye.saltHeldPercent(), lye.saltUndissolvedPercent(),
-                        m.sheet.batterDensity(), m.sheet.sheetSuperfatPercent(), m.sheet.totals().water(),
+                        lye.naohGrams(),
+                        lye.kohGrams(),
+                        lye.potassiumMolesPercent(),
+                        lye.potassiumPurePercent(),
+                        lye.potassiumWeighedPercent(),
+                        lye.waterInJugGrams(),
+                        lye.concentrationPercent(),
+                        lye.pureStrengthPercent(),
+                        lye.weighedStrengthPercent(),
+                        lye.waterLeftGrams(),
+                        lye.saltPerWaterPercent(),
+                        lye.saltHeldPercent(),
+                        lye.saltUndissolvedPercent(),
+                        m.sheet.batterDensity(),
+                        m.sheet.sheetSuperfatPercent(),
+                        m.sheet.totals().water(),
                         m.sheet.totals().waterBrought()
                     })
                     .as(m.toString())
@@ -481,7 +510,8 @@ class SheetPropertiesTest {
     @Test
     void cautions_are_whole_and_stand_gravest_first() {
         for (Made m : MADE) {
-            assertThat(m.sheet.cautions()).as(m.toString())
+            assertThat(m.sheet.cautions())
+                    .as(m.toString())
                     .extracting(Caution::level)
                     .isSortedAccordingTo(Comparator.reverseOrder());
             assertThat(m.sheet.cautions()).as(m.toString()).allSatisfy(caution -> {

@@ -9,7 +9,8 @@ import lyewright.chemistry.BatchLine;
 final class Sheets {
 
     /** One balance for everything, so fine that rounding hides nothing. */
-    static final Equipment LABORATORY = Equipment.parseBalances("laboratory:50kg:0.01g").orThrow();
+    static final Equipment LABORATORY =
+            Equipment.parseBalances("laboratory:50kg:0.01g").orThrow();
 
     private Sheets() {}
 

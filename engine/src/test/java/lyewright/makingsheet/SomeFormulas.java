@@ -16,8 +16,16 @@ import lyewright.material.Alkali;
 final class SomeFormulas {
 
     private static final String[] OILS = {
-        "coconut", "olive-virgin", "castor", "palm", "shea-butter", "cocoa-butter", "sunflower-high-oleic", "beeswax",
-        "stearic-acid-50", "house-oil"
+        "coconut",
+        "olive-virgin",
+        "castor",
+        "palm",
+        "shea-butter",
+        "cocoa-butter",
+        "sunflower-high-oleic",
+        "beeswax",
+        "stearic-acid-50",
+        "house-oil"
     };
 
     private final Random random;
@@ -105,10 +113,13 @@ final class SomeFormulas {
                         100 - sodium + " %",
                         AlkaliChoice.Basis.values()[random.nextInt(AlkaliChoice.Basis.values().length)]);
             }
-            case 5 -> formula.own(HouseMaterials.stockLye("stock", "50 %", Alkali.SODIUM)).stockLye("stock");
+            case 5 ->
+                formula.own(HouseMaterials.stockLye("stock", "50 %", Alkali.SODIUM))
+                        .stockLye("stock");
             case 6 -> formula.naohAsWeighed(decimal(writtenOils * (0.10 + 0.035 * random.nextDouble())) + " g");
-            default -> formula.own(HouseMaterials.stockLye("stock", "45 %", Alkali.POTASSIUM))
-                    .stockLye("stock", decimal(writtenOils * (0.3 + 0.1 * random.nextDouble())) + " g");
+            default ->
+                formula.own(HouseMaterials.stockLye("stock", "45 %", Alkali.POTASSIUM))
+                        .stockLye("stock", decimal(writtenOils * (0.3 + 0.1 * random.nextDouble())) + " g");
         }
         if (kind < 6) {
             formula.superfat(decimal(random.nextInt(250) / 10.0) + " %");
@@ -120,8 +131,7 @@ final class SomeFormulas {
             case 0 -> formula.water(22 + random.nextInt(14) + " % lye" + (random.nextBoolean() ? " as weighed" : ""));
             case 1 -> formula.water(30 + random.nextInt(25) + " % of oils");
             case 2 -> formula.water(decimal(2 + random.nextInt(15) / 10.0) + " to 1");
-            default -> formula.water(
-                    masses ? 30 + random.nextInt(25) + " g" : 30 + random.nextInt(25) + " % of oils");
+            default -> formula.water(masses ? 30 + random.nextInt(25) + " g" : 30 + random.nextInt(25) + " % of oils");
         }
     }
 
@@ -144,12 +154,14 @@ final class SomeFormulas {
             case 0 -> wet(formula, "green-clay", "water", 1 + random.nextInt(3));
             case 1 -> wet(formula, "activated-charcoal", "oil", 3 + random.nextInt(3));
             case 2 -> wet(formula, "mica-white", "glycerin", 2 + random.nextInt(3));
-            case 3 -> formula.add("lavender-oil", decimal((1 + random.nextInt(40)) / 10.0) + " % of oils", batterStage());
+            case 3 ->
+                formula.add("lavender-oil", decimal((1 + random.nextInt(40)) / 10.0) + " % of oils", batterStage());
             case 4 -> formula.add("sea-salt", 1 + random.nextInt(120) + " % of oils", batterStage());
             case 5 -> formula.add("sugar", 1 + random.nextInt(40) + " g per kg oils", "lye");
             case 6 -> formula.add("citric-acid-anhydrous", 1 + random.nextInt(30) + " g per kg oils", "lye");
-            case 7 -> formula.add("goat-milk", 5 + random.nextInt(20) + " % of oils", "lye")
-                    .replacingWater();
+            case 7 ->
+                formula.add("goat-milk", 5 + random.nextInt(20) + " % of oils", "lye")
+                        .replacingWater();
             case 8 -> formula.add("vinegar-5", 1 + random.nextInt(10) + " % of oils", "lye");
             case 9 -> formula.add("rose-petals", 1 + random.nextInt(20) + " g per kg oils", "top");
             case 10 -> formula.add("kaolin", 1 + random.nextInt(5) + " % of batch", batterStage());

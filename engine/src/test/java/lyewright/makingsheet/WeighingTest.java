@@ -62,11 +62,10 @@ class WeighingTest {
     @Test
     void what_dissolves_with_the_water_goes_into_its_jug_where_the_balance_is_fine_enough() {
         // 1000 g of oils: jug of 188 + 381.7 + 30 g, over 500 g, so in 1 g; 30 g of sugar have 30 steps of 20 needed
-        MakingSheet sheet =
-                house().add("sugar", "30 g per kg oils", "lye").sheet(Fill.oilMass(1000));
+        MakingSheet sheet = house().add("sugar", "30 g per kg oils", "lye").sheet(Fill.oilMass(1000));
 
-        assertThat(keysIn(sheet, "lye jug")).contains("sugar", "water");
-        assertThat(sheet.lye().dissolvesIn()).containsExactly("sugar", "water");
+        assertThat(keysIn(sheet, "lye jug")).containsExactly("water", "sugar");
+        assertThat(sheet.lye().dissolvesIn()).containsExactly("water", "sugar");
     }
 
     @Test
@@ -81,7 +80,8 @@ class WeighingTest {
     @Test
     void both_alkalis_keep_together() {
         // 20 % of 5 × 0.94 mol as KOH: 52.7 g, under 200 steps; NaOH 150.4 g with it, though it alone is under too
-        MakingSheet sheet = house().mixed("80 %", "20 %", AlkaliChoice.Basis.MOLES).sheet(Fill.oilMass(1000));
+        MakingSheet sheet =
+                house().mixed("80 %", "20 %", AlkaliChoice.Basis.MOLES).sheet(Fill.oilMass(1000));
 
         assertThat(keysIn(sheet, "cup: alkali")).containsExactly("naoh", "koh");
     }
@@ -108,8 +108,9 @@ class WeighingTest {
 
     @Test
     void an_addition_to_the_oils_goes_into_the_pot() {
-        MakingSheet sheet =
-                house().add("rosin", "5 % of oils", "oils").acids(AcidRule.COMPENSATE).sheet(Fill.oilMass(1000));
+        MakingSheet sheet = house().add("rosin", "5 % of oils", "oils")
+                .acids(AcidRule.COMPENSATE)
+                .sheet(Fill.oilMass(1000));
 
         assertThat(keysIn(sheet, "oil pot")).containsExactly("house-oil", "rosin");
     }
@@ -137,7 +138,9 @@ class WeighingTest {
                         "Water",
                         "Sodium hydroxide (caustic soda)",
                         "Potassium hydroxide (potash)");
-        assertThat(Sheets.weighings(sheet)).extracting(Weighing::name).allSatisfy(n -> assertThat(n).isNotBlank());
+        assertThat(Sheets.weighings(sheet))
+                .extracting(Weighing::name)
+                .allSatisfy(n -> assertThat(n).isNotBlank());
     }
 
     @Test
@@ -201,7 +204,8 @@ class WeighingTest {
     void the_strength_of_the_lye_is_of_the_masses_that_are_weighed() {
         MakingSheet sheet = house().purities("naoh=98").sheet(Fill.oilMass(1000), register("shop:15kg:5g"));
 
-        // NaOH 5 × 0.94 × 39.997 / 0.98 = 191.82 g, down to 190 g, 186.2 g pure; water 187.986 × 67 / 33 = 381.67 g, 380 g
+        // NaOH 5 × 0.94 × 39.997 / 0.98 = 191.82 g, down to 190 g, 186.2 g pure; water 187.986 × 67 / 33 = 381.67 g,
+        // 380 g
         assertThat(sheet.totals().water()).isEqualTo(380);
         assertThat(sheet.lye().concentrationPercent()).isEqualTo(100 * 186.2 / 566.2, within(1e-6));
         assertThat(sheet.lye().pureStrengthPercent()).isEqualTo(100 * 186.2 / 566.2, within(1e-6));
@@ -218,15 +222,18 @@ class WeighingTest {
 
     @Test
     void salt_that_the_batters_water_cannot_hold_is_told() {
-        MakingSheet salty =
-                house().add("sea-salt", "50 % of oils", "trace").water("34 % lye").sheet(Fill.oilMass(1000), Sheets.LABORATORY);
+        MakingSheet salty = house().add("sea-salt", "50 % of oils", "trace")
+                .water("34 % lye")
+                .sheet(Fill.oilMass(1000), Sheets.LABORATORY);
 
         // 490 g of salt (98 % of 500 g) for 364.9 g of water and 5 g of moisture: 132.5 g to 100 g
         assertThat(salty.lye().saltPerWaterPercent()).isEqualTo(132.5, within(0.1));
         assertThat(salty.lye().saltHeldPercent()).isBetween(1.0, 35.0);
         assertThat(salty.lye().saltUndissolvedPercent())
-                .isEqualTo(100 * (1 - salty.lye().saltHeldPercent() / salty.lye().saltPerWaterPercent()), within(1e-9));
-        assertThat(house().sheet(Fill.oilMass(1000)).lye().saltUndissolvedPercent()).isZero();
+                .isEqualTo(
+                        100 * (1 - salty.lye().saltHeldPercent() / salty.lye().saltPerWaterPercent()), within(1e-9));
+        assertThat(house().sheet(Fill.oilMass(1000)).lye().saltUndissolvedPercent())
+                .isZero();
     }
 
     @Test

@@ -271,8 +271,14 @@ class TablesTest {
                 .map(Tables.Acid::protons)
                 .contains(3);
         assertThat(tables.acid("acetic")).map(Tables.Acid::name).contains("acetic acid pure");
-        // citric acid is sold dry and with its water, which are not the same weight
-        assertThat(tables.acid("citric")).isEmpty();
+        assertThat(tables.acid("citric acid"))
+                .as("without crystal water unless that is said")
+                .map(Tables.Acid::name)
+                .contains("citric acid anhydrous");
+        assertThat(tables.acid("lactic acid")).map(Tables.Acid::molarMass).contains(90.078);
+        assertThat(tables.acid("tartaric acid")).map(Tables.Acid::protons).contains(2);
+        assertThat(tables.acid("acid")).as("many acids").isEmpty();
+        assertThat(tables.acid("")).isEmpty();
         assertThat(tables.acid("moonic acid")).isEmpty();
     }
 

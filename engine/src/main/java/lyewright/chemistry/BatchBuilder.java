@@ -15,6 +15,7 @@ import lyewright.material.Additive;
 import lyewright.material.Alkali;
 import lyewright.material.StockLye;
 import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
 
 /** Lays one formula out as lines, once. */
 final class BatchBuilder {
@@ -54,7 +55,8 @@ final class BatchBuilder {
             total = total.plus(line.mass());
         }
         if (total.perBatch() > 1 - 1e-9) {
-            return Outcome.refused("the additions by % of batch leave nothing for the rest", "lower them");
+            return Outcome.refused(
+                    new Problem("additions", "the additions by % of batch leave nothing for the rest", "lower them"));
         }
         return Outcome.ok(new BatchLines(formula, lines, total, water, moles));
     }

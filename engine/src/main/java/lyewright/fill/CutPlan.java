@@ -22,7 +22,7 @@ public record CutPlan(double thickness, Optional<Double> across, double blade, d
      * @return the plan, or why not
      */
     public static Outcome<CutPlan> parse(String text) {
-        if (text.indexOf('x') > 0) {
+        if (Shape.times(text) > 0) {
             return Shape.sides(text, 2, "60x80mm")
                     .then(s -> Outcome.ok(new CutPlan(s.get(0), Optional.of(s.get(1)), 0, 0, 0)));
         }

@@ -14,6 +14,13 @@ import lyewright.measure.WrittenMass;
  */
 public record Fill(Target target, Mould mould, Optional<CutPlan> cut, double holdBack) {
 
+    /** Refuses a hold-back that leaves nothing: that is a broken promise of the caller. */
+    public Fill {
+        if (!(holdBack >= 0 && holdBack < 1)) {
+            throw new IllegalArgumentException("hold-back must be 0 or more and under 1: " + holdBack);
+        }
+    }
+
     /** What is to come out. */
     public sealed interface Target {}
 
@@ -87,7 +94,7 @@ public record Fill(Target target, Mould mould, Optional<CutPlan> cut, double hol
      * @return the bars, or why not
      */
     public static Outcome<Bars> parseBars(String text, boolean cured) {
-        int x = text.indexOf('x');
+        int x = Shape.times(text);
         if (x < 0) {
             return Outcome.refused("'" + text + "' does not say how many bars", "write it as 10x110g");
         }

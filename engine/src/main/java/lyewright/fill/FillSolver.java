@@ -82,7 +82,7 @@ public final class FillSolver {
 
     private Problem fixedTooHeavy() {
         return new Problem(
-                "additions",
+                batch.formula().additions().isEmpty() ? "water" : "additions",
                 String.format(
                         java.util.Locale.ROOT,
                         "what is fixed weighs %.1f g by itself, more than there is room for",
@@ -117,6 +117,11 @@ public final class FillSolver {
     }
 
     private Outcome<Double> oilsForBars(Fill.Bars bars, Optional<CutPlan.Cut> cut) {
+        if (fill.mould().shape().orElse(null) instanceof Shape.Cavities cavities && cavities.count() != bars.count()) {
+            return Outcome.refused(
+                    "this mould has " + cavities.count() + " cavities, not " + bars.count(),
+                    "ask for as many bars as it has cavities");
+        }
         double inMould = bars.count() * bars.grams();
         if (cut.isPresent()) {
             if (cut.get().bars() != bars.count()) {

@@ -101,13 +101,23 @@ public sealed interface Shape {
      * @return the cavities, or why not
      */
     static Outcome<Shape> parseCavities(String text) {
-        int x = text.indexOf('x');
+        int x = times(text);
         if (x < 0) {
             return Outcome.refused("'" + text + "' does not say how many cavities", "write it as 12x95ml");
         }
         return count(text.substring(0, x)).then(n -> Volume.parse(text.substring(x + 1)).then(v -> v.millilitres() > 0
                 ? Outcome.ok(new Cavities(n, v.millilitres()))
                 : Outcome.refused("a cavity of " + v + " holds nothing", "write what one cavity holds, as in 12x95ml")));
+    }
+
+    /**
+     * Where the sign between a count and a size is.
+     *
+     * @param text such as {@code 12x95ml} or {@code 12×95ml}
+     * @return its place, -1 if there is none
+     */
+    static int times(String text) {
+        return Math.max(text.indexOf('x'), text.indexOf('×'));
     }
 
     /**

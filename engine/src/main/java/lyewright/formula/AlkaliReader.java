@@ -74,7 +74,8 @@ final class AlkaliReader {
         boolean shares = isShare(fields, SODIUM) || isShare(fields, POTASSIUM);
         if (!fields.has(SODIUM) && !fields.has(POTASSIUM)) {
             if (!findings.has(ALKALI)) {
-                findings.add(ALKALI, "'alkali' names neither sodium nor potassium", "write the share or the mass of each");
+                findings.add(
+                        ALKALI, "'alkali' names neither sodium nor potassium", "write the share or the mass of each");
             }
             return null;
         }

@@ -109,7 +109,8 @@ final class Fields {
         findings.addAt(
                 entry.place(),
                 at(entry.key()),
-                Wording.quote(entry.key()) + " is not a word " + (path.isEmpty() ? "of a formula" : "that belongs here"),
+                Wording.quote(entry.key()) + " is not a word "
+                        + (path.isEmpty() ? "of a formula" : "that belongs here"),
                 Wording.offer(entry.key(), words));
         NearestKey.among(entry.key(), words).stream().limit(1).forEach(near -> findings.expect(at(near)));
         return false;
@@ -136,7 +137,8 @@ final class Fields {
     }
 
     /** The value as it stands, null where there is none. */
-    @Nullable Node node(String name) {
+    @Nullable
+    Node node(String name) {
         return values.get(name);
     }
 
@@ -146,7 +148,8 @@ final class Fields {
     }
 
     /** The value's text without spaces at its ends; null, and noted, where it is something else or nothing. */
-    @Nullable String text(String name) {
+    @Nullable
+    String text(String name) {
         Node node = values.get(name);
         if (node == null) {
             return null;
@@ -158,7 +161,10 @@ final class Fields {
         }
         String value = text.text().strip();
         if (value.isEmpty()) {
-            findings.add(at(name), Wording.quote(name) + " has no value", "write one behind the colon, or take the line out");
+            findings.add(
+                    at(name),
+                    Wording.quote(name) + " has no value",
+                    "write one behind the colon, or take the line out");
             return null;
         }
         return value;
@@ -172,7 +178,8 @@ final class Fields {
     }
 
     /** The text of an entry that must be there; null, and noted, where there is none. */
-    @Nullable String needed(String name, String remedy) {
+    @Nullable
+    String needed(String name, String remedy) {
         require(name, remedy);
         return text(name);
     }
@@ -220,7 +227,8 @@ final class Fields {
     }
 
     /** The entries inside an entry; null where it is not there, absent, or, then noted, not a map. */
-    @Nullable Entries map(String name, String remedy) {
+    @Nullable
+    Entries map(String name, String remedy) {
         Node node = values.get(name);
         if (node == null || isAbsent(name)) {
             return null;
@@ -230,7 +238,8 @@ final class Fields {
         }
         findings.add(
                 at(name),
-                Wording.quote(name) + " needs names with values, not " + (node instanceof Items ? "a list" : "one value"),
+                Wording.quote(name) + " needs names with values, not "
+                        + (node instanceof Items ? "a list" : "one value"),
                 remedy);
         return null;
     }

@@ -52,8 +52,7 @@ final class Findings {
 
     /** Whether something is wrong with an entry or inside it. */
     boolean has(String path) {
-        return problems.stream()
-                .anyMatch(p -> p.path().equals(path) || p.path().startsWith(path + "."));
+        return problems.stream().anyMatch(p -> p.path().equals(path) || p.path().startsWith(path + "."));
     }
 
     private void add(Problem problem) {

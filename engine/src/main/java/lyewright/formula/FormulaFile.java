@@ -144,7 +144,9 @@ public final class FormulaFile {
         }
         if (tree.root() instanceof YamlTree.Text word && !word.text().isBlank()) {
             return new Unreadable(
-                    word.start(), Wording.quote(word.text()) + " is not a formula: it has no names with values", remedy);
+                    word.start(),
+                    Wording.quote(word.text()) + " is not a formula: it has no names with values",
+                    remedy);
         }
         String what = tree.remarks().isEmpty() ? "the file is empty" : "the file has nothing in it but comments";
         return new Unreadable(Place.BEGINNING, what, remedy);
@@ -177,7 +179,9 @@ public final class FormulaFile {
 
     private static Unreadable tooLarge() {
         return new Unreadable(
-                Place.BEGINNING, "the file is larger than 1 MB", "keep one formula in a file, and its papers elsewhere");
+                Place.BEGINNING,
+                "the file is larger than 1 MB",
+                "keep one formula in a file, and its papers elsewhere");
     }
 
     private static Read refused(Unreadable e) {

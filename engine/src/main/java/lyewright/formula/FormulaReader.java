@@ -254,7 +254,8 @@ final class FormulaReader {
         if (!(node instanceof Entries map)) {
             findings.add(
                     path, "an addition needs its names", "write of:, amount: and stage:, each on a line of its own");
-            return new Addition("", new Amount.Weight(SOME_MASS, false), Stage.of(Stage.Kind.TRACE), Optional.empty(), false);
+            return new Addition(
+                    "", new Amount.Weight(SOME_MASS, false), Stage.of(Stage.Kind.TRACE), Optional.empty(), false);
         }
         Fields fields = Fields.known(findings, path, map, List.of(OF, AMOUNT, STAGE, DISPERSE, REPLACES));
         String of = fields.needed(OF, "name the material, as in of: sea-salt");
@@ -273,7 +274,8 @@ final class FormulaReader {
     private boolean replacesWater(Fields fields) {
         String word = fields.text(REPLACES);
         if (word != null && !word.equals(WATER)) {
-            findings.add(fields.at(REPLACES), "a liquid cannot replace " + Wording.quote(word), "write replaces: water");
+            findings.add(
+                    fields.at(REPLACES), "a liquid cannot replace " + Wording.quote(word), "write replaces: water");
         }
         return word != null;
     }
@@ -312,7 +314,8 @@ final class FormulaReader {
             for (String name : fields.names()) {
                 List<Share> share = fields.read(name, AmountText::shareOrRest);
                 lines.add(new PortionLine(
-                        name, share == null ? Optional.of(SOME_SHARE) : share.stream().findFirst()));
+                        name,
+                        share == null ? Optional.of(SOME_SHARE) : share.stream().findFirst()));
             }
         }
         return lines;

@@ -163,7 +163,9 @@ final class FormulaWriter {
         }
         opening(FormulaReader.ADDITIONS, 0, FormulaReader.ADDITIONS);
         for (int i = 0; i < formula.additions().size(); i++) {
-            addition(Places.join(FormulaReader.ADDITIONS, Integer.toString(i)), formula.additions().get(i));
+            addition(
+                    Places.join(FormulaReader.ADDITIONS, Integer.toString(i)),
+                    formula.additions().get(i));
         }
     }
 
@@ -227,7 +229,8 @@ final class FormulaWriter {
                 before,
                 MaterialReader.STRENGTH,
                 own.strength()
-                        .map(strength -> strength.pure() + " % " + strength.alkali().word()));
+                        .map(strength ->
+                                strength.pure() + " % " + strength.alkali().word()));
         List<Pair> behind = new ArrayList<>();
         word(behind, MaterialReader.INCI, own.inci());
         word(behind, MaterialReader.CAS, own.cas());

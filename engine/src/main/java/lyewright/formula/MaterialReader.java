@@ -12,7 +12,6 @@ import lyewright.material.Alkali;
 import lyewright.measure.Density;
 import lyewright.measure.Outcome;
 import lyewright.measure.Share;
-import org.jspecify.annotations.Nullable;
 
 /** Reads one of the maker's own materials. */
 final class MaterialReader {
@@ -118,7 +117,8 @@ final class MaterialReader {
 
     private static Outcome<WrittenFigure.WithUnit> shareOfSomething(String text, String remedy) {
         return WrittenFigure.parse(text).then(read -> {
-            String of = read.unit().startsWith(PERCENT) ? read.unit().substring(1).strip() : "";
+            String of =
+                    read.unit().startsWith(PERCENT) ? read.unit().substring(1).strip() : "";
             return of.isEmpty()
                     ? Outcome.refused(Wording.quote(text) + " does not say how many percent of what", remedy)
                     : Outcome.ok(new WrittenFigure.WithUnit(read.figure(), of));
@@ -163,7 +163,8 @@ final class MaterialReader {
             oils.findings()
                     .add(
                             oils.at(oil),
-                            "nothing is left for " + Wording.quote(oil) + ": the others add up to " + sum.toPlainString() + " %",
+                            "nothing is left for " + Wording.quote(oil) + ": the others add up to "
+                                    + sum.toPlainString() + " %",
                             "make the other shares smaller");
             return new BlendPart(oil, Share.WHOLE);
         }

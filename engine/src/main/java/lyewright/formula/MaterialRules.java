@@ -35,14 +35,9 @@ final class MaterialRules {
         this.report = report;
     }
 
-    /** Where problems go. */
-    interface Report {
-        void add(String path, String what, String remedy);
-    }
-
     private static List<String> kinds() {
-        List<String> kinds = new ArrayList<>(List.of(
-                OwnMaterial.OIL, OwnMaterial.WAX, OwnMaterial.FATTY_ACID, OwnMaterial.OILS, OwnMaterial.LYE));
+        List<String> kinds = new ArrayList<>(
+                List.of(OwnMaterial.OIL, OwnMaterial.WAX, OwnMaterial.FATTY_ACID, OwnMaterial.OILS, OwnMaterial.LYE));
         for (AdditiveKind kind : AdditiveKind.values()) {
             kinds.add(kind.word());
         }
@@ -172,7 +167,8 @@ final class MaterialRules {
                     "water, fat, sugar, salt and acid of " + name() + " come to more than 100 %",
                     "make them smaller until they fit");
         }
-        if (own.acid().isPresent() && Characters.troubleWithName(own.acid().get().name()) != null) {
+        if (own.acid().isPresent()
+                && Characters.troubleWithName(own.acid().get().name()) != null) {
             add(MaterialReader.ACID, "the acid of " + name() + " has no name", "write it as 5 % acetic acid");
         }
     }

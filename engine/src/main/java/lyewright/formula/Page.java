@@ -128,7 +128,9 @@ final class Page {
         }
         for (Line line : lines) {
             if (told.add("above " + line.above())) {
-                comments.before().getOrDefault(line.above(), List.of()).forEach(text -> comment(out, line.depth(), text));
+                comments.before()
+                        .getOrDefault(line.above(), List.of())
+                        .forEach(text -> comment(out, line.depth(), text));
             }
             out.append(INDENT.repeat(line.depth())).append(line.text());
             String beside = comments.beside().get(line.beside());
@@ -137,7 +139,8 @@ final class Page {
             }
             out.append('\n');
             for (String text : line.block()) {
-                out.append(text.isEmpty() ? "" : INDENT.repeat(line.depth() + 1) + text).append('\n');
+                out.append(text.isEmpty() ? "" : INDENT.repeat(line.depth() + 1) + text)
+                        .append('\n');
             }
         }
         comments.after().forEach(text -> comment(out, 0, text));

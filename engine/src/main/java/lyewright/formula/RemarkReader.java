@@ -23,7 +23,9 @@ final class RemarkReader {
         this.spots = spots;
         for (Spot spot : spots) {
             if (spot.end().line() > spot.start().line()) {
-                endingOnLine.computeIfAbsent(spot.end().line(), line -> new ArrayList<>(1)).add(spot);
+                endingOnLine
+                        .computeIfAbsent(spot.end().line(), line -> new ArrayList<>(1))
+                        .add(spot);
             }
         }
     }

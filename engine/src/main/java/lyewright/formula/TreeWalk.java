@@ -26,7 +26,8 @@ final class TreeWalk {
      * @param end where its value ends
      * @param flowEnd where the innermost brackets around it close, null outside brackets
      */
-    record Spot(String path, Place start, Place end, @Nullable Place flowEnd) {
+    record Spot(
+            String path, Place start, Place end, @Nullable Place flowEnd) {
 
         /** Whether the brackets that hold it are shut before a place. */
         boolean shutBefore(Place place) {

@@ -28,7 +28,9 @@ final class WaterText {
             if (lead.rest().isEmpty()) {
                 return Outcome.refused(
                         Wording.quote(text) + " does not say what it is of",
-                        "write " + Wording.clip(text + " % lye, " + text + " % of oils, " + text + " to 1 or " + text + " g"));
+                        "write "
+                                + Wording.clip(
+                                        text + " % lye, " + text + " % of oils, " + text + " to 1 or " + text + " g"));
             }
             return AmountText.mass(text).then(read -> Outcome.ok(new WaterRule.Weight(read.mass(), read.fixed())));
         });
@@ -39,11 +41,12 @@ final class WaterText {
             case "lye" -> Outcome.ok(new WaterRule.LyeStrength(share, false));
             case "lye as weighed" -> Outcome.ok(new WaterRule.LyeStrength(share, true));
             case "of oils" -> Outcome.ok(new WaterRule.OfOils(share));
-            default -> Outcome.refused(
-                    of.isEmpty()
-                            ? "'" + share + "' does not say of what"
-                            : Wording.quote(share + " " + of) + " is not a way of saying water",
-                    "write " + share + " lye for the lye's strength, or " + share + " of oils");
+            default ->
+                Outcome.refused(
+                        of.isEmpty()
+                                ? "'" + share + "' does not say of what"
+                                : Wording.quote(share + " " + of) + " is not a way of saying water",
+                        "write " + share + " lye for the lye's strength, or " + share + " of oils");
         };
     }
 
@@ -51,7 +54,8 @@ final class WaterText {
         boolean asWeighed = ratio.rest().equals(AS_WEIGHED.strip());
         if (!asWeighed && !ratio.rest().isEmpty()) {
             return Outcome.refused(
-                    Wording.quote(ratio.rest()) + " after a ratio is not understood", "leave it out, or write as weighed");
+                    Wording.quote(ratio.rest()) + " after a ratio is not understood",
+                    "leave it out, or write as weighed");
         }
         return Outcome.ok(new WaterRule.Ratio(ratio.first(), ratio.second(), asWeighed));
     }

@@ -35,18 +35,17 @@ final class YamlParser {
     static final int DEEPEST = 20;
     private static final int MOST_NODES = 20_000;
 
-    private final String text;
     private final Iterator<Event> events;
     private final RemarkScanner remarks;
     private int nodes;
 
     private YamlParser(String text) {
-        this.text = text;
         this.remarks = new RemarkScanner(text);
         LoadSettings settings = LoadSettings.builder()
                 .setParseComments(false)
                 .setCodePointLimit(text.length() + 1)
-                // read in one go: in parts, the library (2.10) fails on a character of two UTF-16 units across their border
+                // read in one go: in parts, the library (2.10) fails on a character of two UTF-16 units across their
+                // border
                 .setBufferSize(text.length() + 2)
                 .build();
         this.events = new Parse(settings).parseString(text).iterator();
@@ -108,9 +107,8 @@ final class YamlParser {
             throw new Unreadable(
                     start(event), "'&' marks a part of the file", "take the mark out, or put the text in quotes");
         }
-        Optional<?> tag = event instanceof ScalarEvent scalar
-                ? scalar.getTag()
-                : ((CollectionStartEvent) event).getTag();
+        Optional<?> tag =
+                event instanceof ScalarEvent scalar ? scalar.getTag() : ((CollectionStartEvent) event).getTag();
         if (tag.isPresent()) {
             throw new Unreadable(
                     start(event), "'!' gives a value a type", "take the type out, or put the text in quotes");

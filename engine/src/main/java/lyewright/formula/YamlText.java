@@ -79,7 +79,8 @@ final class YamlText {
         }
         boolean tidyLines = text.lines()
                 .allMatch(line -> line.isEmpty() || !Character.isWhitespace(line.charAt(line.length() - 1)));
-        return tidyLines && text.codePoints().allMatch(c -> c == '\n' || (Characters.isText(c) && !Characters.isLineEnd(c)));
+        return tidyLines
+                && text.codePoints().allMatch(c -> c == '\n' || (Characters.isText(c) && !Characters.isLineEnd(c)));
     }
 
     /** The sign that opens a block. */

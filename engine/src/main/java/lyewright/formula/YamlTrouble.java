@@ -22,10 +22,7 @@ final class YamlTrouble {
                     "a text begins with a sign that YAML keeps for itself",
                     "put the text in quotes"),
             new Saying("unknown escape", "a backslash in a quoted text means nothing here", "write it twice"),
-            new Saying(
-                    "expected escape sequence",
-                    "a backslash in a quoted text means nothing here",
-                    "write it twice"),
+            new Saying("expected escape sequence", "a backslash in a quoted text means nothing here", "write it twice"),
             new Saying("but got <stream end>", "a bracket is not closed", "close it"),
             new Saying("but got", "a bracket is not closed, or a comma is missing", "close it, or put a comma between"),
             new Saying(
@@ -41,7 +38,9 @@ final class YamlTrouble {
                     "this line does not fit the lines above it",
                     "give every line a name, a colon and a value"),
             new Saying(
-                    "could not find expected ':'", "a name has no colon after it", "write the name, a colon and a value"),
+                    "could not find expected ':'",
+                    "a name has no colon after it",
+                    "write the name, a colon and a value"),
             new Saying(
                     "chomping or indentation indicators",
                     "a block of text begins on the line of its sign",
@@ -63,7 +62,8 @@ final class YamlTrouble {
                 return new Unreadable(place, "this is not YAML: " + saying.what(), saying.remedy());
             }
         }
-        return new Unreadable(place, "this is not YAML: " + Wording.quote(theirs), "compare it with the lines around it");
+        return new Unreadable(
+                place, "this is not YAML: " + Wording.quote(theirs), "compare it with the lines around it");
     }
 
     static Unreadable unreadable(YamlEngineException e) {

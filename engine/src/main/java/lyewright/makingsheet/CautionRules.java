@@ -22,6 +22,7 @@ final class CautionRules {
             SuperfatCautions::negative,
             SuperfatCautions::unusual,
             SuperfatCautions::acidTakesAlkali,
+            SuperfatCautions::curedAsPoured,
             OilCautions::waxes,
             OilCautions::doubtfulValues,
             OilCautions::hardAcidsNeedHeat,

@@ -43,8 +43,9 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
      * @return the equipment, every vessel tared, or why not
      */
     public static Outcome<Equipment> parseBalances(String text) {
+        // a comma between digits is a decimal comma, for the number's own reader to refuse
         List<Balance> balances = new ArrayList<>();
-        for (String part : text.split(",", -1)) {
+        for (String part : text.split("(?<!\\d),|,(?!\\d)", -1)) {
             Outcome<Balance> balance = Balance.parse(part);
             if (!(balance instanceof Outcome.Ok<Balance> ok)) {
                 return new Outcome.Refused<>(balance.problems());
@@ -71,7 +72,14 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
             if (!(mass instanceof Outcome.Ok<WrittenMass> ok)) {
                 return new Outcome.Refused<>(mass.problems());
             }
-            weights.put(part.substring(0, colon).strip(), ok.value().grams());
+            String name = part.substring(0, colon).strip();
+            if (!name.equals(Vessel.Kind.LYE_JUG.word())
+                    && !name.equals(Vessel.Kind.OIL_POT.word())
+                    && !name.startsWith("jug ")) {
+                return Outcome.refused(
+                        "'" + name + "' is not a vessel of the sheet", "write lye jug, oil pot, or jug and a portion's name");
+            }
+            weights.put(name, ok.value().grams());
         }
         return Outcome.ok(new Equipment(balances, weights));
     }

@@ -61,6 +61,20 @@ final class SuperfatCautions {
         return tables.practice(facts.shavingSoap() ? "superfat-shaving" : "superfat-bar");
     }
 
+    static void curedAsPoured(SheetFacts facts, List<Caution> found) {
+        double curedWater = facts.formula.curedWater();
+        double dry = facts.reaction.totalGrams() - facts.reaction.waterGrams() - facts.reaction.waterFormedGrams();
+        if (dry / (1 - curedWater) > facts.reaction.totalGrams() * (1 + 1e-9)) {
+            found.add(new Caution(
+                    "cured-as-poured",
+                    Level.NOTE,
+                    "A cured bar of {} % water holds more water than was poured: the cured mass is that of the pour.",
+                    "Write a lower cured water, or more water.",
+                    "mass balance",
+                    List.of(Caution.tenths(100 * curedWater))));
+        }
+    }
+
     static void acidTakesAlkali(SheetFacts facts, List<Caution> found) {
         double taken = Math.min(facts.reaction.taken(), facts.reaction.alkali());
         double points = 100 * taken / facts.reaction.equivalents();
@@ -83,7 +97,9 @@ final class SuperfatCautions {
                 points > MUCH ? Level.CARE : Level.NOTE,
                 "Acid or bicarbonate among the additions takes alkali worth {} points of superfat, which is counted in the"
                         + " sheet's superfat.",
-                "If the superfat should stay as asked, write acids: compensate.",
+                facts.askedSuperfat.isPresent()
+                        ? "If the superfat should stay as asked, write acids: compensate."
+                        : "Give more alkali if the superfat is more than you want.",
                 "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
                 List.of(Caution.tenths(points))));
     }

@@ -137,7 +137,8 @@ final class WeighingPlan {
     }
 
     private boolean inPot(int i) {
-        return batch.lines().get(i).stage().kind() == Stage.Kind.OILS && cups[i] == 0;
+        // an oil that is wholly used to wet something out leaves nothing for the pot
+        return batch.lines().get(i).stage().kind() == Stage.Kind.OILS && cups[i] == 0 && exact[i] > 0;
     }
 
     /** Both alkalis keep together: in the jug, or in one dry cup where the jug's balance is too coarse for either. */

@@ -6,6 +6,7 @@ import static lyewright.fill.Moulds.fullOf;
 import static lyewright.fill.Moulds.usual;
 import static lyewright.fill.Moulds.waterFill;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
@@ -297,5 +298,33 @@ class FillSolverTest {
         assertThat(FillSolver.solve(plain().batch(), fullOf(usual(580, heavy))).problems())
                 .as("the formula it was measured with weighs 600 g before any oil")
                 .hasSize(1);
+    }
+
+    @Test
+    void bars_that_are_not_as_many_as_the_cavities_are_refused() {
+        Mould twelve = new Mould(Optional.of(new Shape.Cavities(12, 95)), Optional.empty(), Optional.empty());
+
+        assertThat(FillSolver.solve(
+                                plain().batch(), new Fill(new Fill.Bars(10, 100, false), twelve, Optional.empty(), 0))
+                        .problems()
+                        .get(0)
+                        .what())
+                .contains("12 cavities, not 10");
+        assertThat(FillSolver.solve(
+                                plain().batch(), new Fill(new Fill.Bars(12, 100, false), twelve, Optional.empty(), 0))
+                        .problems())
+                .isEmpty();
+    }
+
+    @Test
+    void holding_back_everything_is_a_broken_promise() {
+        assertThatThrownBy(() -> Fill.mouldMass(1000).holdingBack(1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Fill.mouldMass(1000).holdingBack(-0.01)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void the_sign_of_multiplication_does_for_counts_too() {
+        assertThat(Shape.parseCavities("12×95ml").orThrow()).isEqualTo(new Shape.Cavities(12, 95));
+        assertThat(Fill.parseBars("10×110g", false).orThrow().count()).isEqualTo(10);
     }
 }

@@ -23,8 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FormulaFileTest {
 
     /** The example of the format's description, its comments included. */
-    private static final String TIDELINE =
-            """
+    private static final String TIDELINE = """
             recipe: Tideline
             version: 3
             use: sale                    # own | sale
@@ -83,8 +82,7 @@ class FormulaFileTest {
         assertThat(f.process().pour()).contains(new Process.Pour("plain", "kelp", BigDecimal.valueOf(7)));
         assertThat(f.additions()).hasSize(3);
         assertThat(f.additions().get(0).amount())
-                .isEqualTo(new Amount.Per(
-                        WrittenMass.ofGrams("12"), MassUnit.KILOGRAM, Amount.Base.PORTION_OILS));
+                .isEqualTo(new Amount.Per(WrittenMass.ofGrams("12"), MassUnit.KILOGRAM, Amount.Base.PORTION_OILS));
         assertThat(f.additions().get(0).stage()).isEqualTo(Stage.portion("kelp"));
         assertThat(f.additions().get(0).disperse().orElseThrow().ratioText()).isEqualTo("3 to 1");
         assertThat(f.additions().get(2).stage()).isEqualTo(Stage.of(Stage.Kind.EVERY_PORTION));
@@ -103,8 +101,9 @@ class FormulaFileTest {
                 .map(line -> line.substring(line.indexOf('#')))
                 .forEach(comment -> assertThat(normal).contains(comment));
         assertThat(normal.lines().map(line -> line.replaceFirst(" +#.*", "")))
-                .containsExactlyElementsOf(
-                        TIDELINE.lines().map(line -> line.replaceFirst(" +#.*", "")).toList());
+                .containsExactlyElementsOf(TIDELINE.lines()
+                        .map(line -> line.replaceFirst(" +#.*", ""))
+                        .toList());
     }
 
     @Test
@@ -174,7 +173,8 @@ class FormulaFileTest {
                 "0.1 l fixed"
             })
     void every_way_of_saying_how_much_reads_and_prints(String amount) {
-        Formula f = formula(PLAIN + "additions:\n  - of: sea-salt\n    amount: " + amount + "\n    stage: every portion\n");
+        Formula f =
+                formula(PLAIN + "additions:\n  - of: sea-salt\n    amount: " + amount + "\n    stage: every portion\n");
         assertThat(f.additions().get(0).amount()).hasToString(amount);
     }
 
@@ -249,8 +249,14 @@ class FormulaFileTest {
 
     @Test
     void a_figure_of_mg_koh_may_leave_its_unit_out_and_is_written_with_it() {
-        String own = "materials:\n  house-olive:\n    kind: oil\n    saponification value: 184 to 196\n"
-                + "    acid value: 1.2\n    iodine value: 75 to 94\n";
+        String own = """
+                materials:
+                  house-olive:
+                    kind: oil
+                    saponification value: 184 to 196
+                    acid value: 1.2
+                    iodine value: 75 to 94
+                """;
         assertThat(FormulaFile.write(formula(PLAIN + own)))
                 .contains("saponification value: 184 to 196 mg KOH/g\n")
                 .contains("acid value: 1.2 mg KOH/g\n")
@@ -265,9 +271,16 @@ class FormulaFileTest {
     }
 
     @Test
+    void a_material_of_which_nothing_is_said_yet_keeps_its_line() {
+        String bare = "materials:\n  coconut: {}\n";
+        Formula f = formula(PLAIN + bare);
+        assertThat(f.materials()).hasSize(1);
+        assertThat(FormulaFile.write(f)).endsWith(bare);
+    }
+
+    @Test
     void every_field_of_a_material_is_written_in_the_described_order() {
-        String milk =
-                """
+        String milk = """
                 materials:
                   house-milk:
                     kind: milk
@@ -290,9 +303,38 @@ class FormulaFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Морская соль", "صابون الغار", "海の石鹸", "Soap 🧼🌊", "👩‍🔬 lab", "é", "a\u00a0b", "- x", "? y", "a: b", "a #b",
-                "#a", "'x'", "\"x\"", "a\\b", "{x}", "[x]", "*x", "&x", "!x", "|", ">", "%x", "@x", "`x", "x:", "null", "010",
-                "---", "...", "a, b", "line\u2028separator"
+                "Морская соль",
+                "صابون الغار",
+                "海の石鹸",
+                "Soap 🧼🌊",
+                "👩‍🔬 lab",
+                "é",
+                "a\u00a0b",
+                "- x",
+                "? y",
+                "a: b",
+                "a #b",
+                "#a",
+                "'x'",
+                "\"x\"",
+                "a\\b",
+                "{x}",
+                "[x]",
+                "*x",
+                "&x",
+                "!x",
+                "|",
+                ">",
+                "%x",
+                "@x",
+                "`x",
+                "x:",
+                "null",
+                "010",
+                "---",
+                "...",
+                "a, b",
+                "line\u2028separator"
             })
     void names_of_any_script_and_sign_are_kept_intact(String name) {
         Formula plain = formula(PLAIN);
@@ -316,13 +358,12 @@ class FormulaFileTest {
                                 Stage.portion(name),
                                 Optional.empty(),
                                 false)),
-                name.indexOf('\u2028') >= 0
-                        ? List.of()
-                        : List.of(new PortionLine(name, Optional.of(Share.WHOLE))),
+                name.indexOf('\u2028') >= 0 ? List.of() : List.of(new PortionLine(name, Optional.of(Share.WHOLE))),
                 List.of(),
                 Comments.NONE);
         assertThat(formula(FormulaFile.write(named))).isEqualTo(named);
-        assertThat(FormulaFile.read(FormulaFile.write(named).getBytes(StandardCharsets.UTF_8)).formula())
+        assertThat(FormulaFile.read(FormulaFile.write(named).getBytes(StandardCharsets.UTF_8))
+                        .formula())
                 .contains(named);
     }
 
@@ -332,7 +373,7 @@ class FormulaFileTest {
         assertThat(formula(PLAIN.replace("\n", "\r\n"))).isEqualTo(formula(PLAIN));
         assertThat(formula(PLAIN.replace("\n", "\r"))).isEqualTo(formula(PLAIN));
         assertThat(formula("%YAML 1.2\n---\n" + PLAIN + "...\n")).isEqualTo(formula(PLAIN));
-        assertThat(formula((PLAIN.replace("\n", " # c\r\n"))).comments())
+        assertThat(formula(PLAIN.replace("\n", " # c\r\n")).comments())
                 .isEqualTo(formula(PLAIN.replace("\n", " # c\n")).comments());
         assertThat(FormulaFile.read(("\uFEFF" + PLAIN.replace("6 %", "6")).getBytes(StandardCharsets.UTF_8))
                         .places()
@@ -358,8 +399,7 @@ class FormulaFileTest {
 
     @Test
     void comments_stay_with_what_they_speak_of() {
-        String text =
-                """
+        String text = """
                 # The workshop.
                 # Two lines.
 
@@ -413,8 +453,7 @@ class FormulaFileTest {
 
     @Test
     void comments_that_have_no_line_move_to_what_is_around_them_and_none_is_lost() {
-        String text =
-                """
+        String text = """
                 # top
                 alkali: {  # a
                   sodium: 40 %,  # b
@@ -438,8 +477,7 @@ class FormulaFileTest {
                   - {of: sugar, amount: 5 g, stage: trace} # l
                 materials: {} # m
                 --- # n
-                """
-                        .replace("--- # n\n", "# n\n");
+                """.replace("--- # n\n", "# n\n");
         Formula f = formula(text);
         String normal = FormulaFile.write(f);
         for (char c = 'a'; c <= 'n'; c++) {
@@ -463,7 +501,17 @@ class FormulaFileTest {
                         "colour", List.of(" two"),
                         "additions.0.of", List.of(" three"),
                         "additions.0", List.of(" four\u0007\nmore \t")),
-                Map.of("additions.0", " five", "superfat.x", " six", "superfat", " seven", "nowhere.at", " eight", "", " nine"),
+                Map.of(
+                        "additions.0",
+                        " five",
+                        "superfat.x",
+                        " six",
+                        "superfat",
+                        " seven",
+                        "nowhere.at",
+                        " eight",
+                        "",
+                        " nine"),
                 List.of(" ten"));
         Formula remarked = new Formula(
                 plain.recipe(),

@@ -51,20 +51,27 @@ class FormulaRoundTripTest {
                 .hasSize(Stage.Kind.values().length);
         assertThat(formulas).anyMatch(f -> f.process().pour().isPresent());
         assertThat(formulas).anyMatch(f -> !f.comments().equals(Comments.NONE));
-        assertThat(formulas.stream().flatMap(f -> f.materials().stream()).map(OwnMaterial::kind).distinct())
+        assertThat(formulas.stream()
+                        .flatMap(f -> f.materials().stream())
+                        .map(OwnMaterial::kind)
+                        .distinct())
                 .contains("oil", "wax", "lye", "oils", "liquid", "milk", "");
     }
 
     @Test
     void generated_formulas_keep_the_rules() {
         for (long seed = 0; seed < 1000; seed++) {
-            assertThat(FormulaRules.check(RandomFormulas.of(seed))).as("seed %d", seed).isEmpty();
+            assertThat(FormulaRules.check(RandomFormulas.of(seed)))
+                    .as("seed %d", seed)
+                    .isEmpty();
         }
     }
 
     static List<Path> examples() throws IOException {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 

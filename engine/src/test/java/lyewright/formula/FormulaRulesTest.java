@@ -27,22 +27,61 @@ class FormulaRulesTest {
     private static Formula with(List<OilLine> oils, List<PortionLine> portions, List<OwnMaterial> materials) {
         Formula f = formula(PLAIN);
         return new Formula(
-                f.recipe(), 1, Use.OWN, "", oils, f.alkali(), f.superfat(), f.water(), f.acids(), f.curedWater(),
-                f.process(), List.of(), portions, materials, Comments.NONE);
+                f.recipe(),
+                1,
+                Use.OWN,
+                "",
+                oils,
+                f.alkali(),
+                f.superfat(),
+                f.water(),
+                f.acids(),
+                f.curedWater(),
+                f.process(),
+                List.of(),
+                portions,
+                materials,
+                Comments.NONE);
     }
 
     private static Formula with(AlkaliChoice alkali) {
         Formula f = formula(NOTEBOOK);
         return new Formula(
-                f.recipe(), 1, Use.OWN, "", f.oils(), alkali, f.superfat(), f.water(), f.acids(), f.curedWater(),
-                f.process(), List.of(), List.of(), List.of(), Comments.NONE);
+                f.recipe(),
+                1,
+                Use.OWN,
+                "",
+                f.oils(),
+                alkali,
+                f.superfat(),
+                f.water(),
+                f.acids(),
+                f.curedWater(),
+                f.process(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Comments.NONE);
     }
 
     private static Formula with(Process process, Addition addition) {
         Formula f = formula(PLAIN + "portions: {a into b: 50 %, c: 50 %}\n");
         return new Formula(
-                f.recipe(), 1, Use.OWN, "", f.oils(), f.alkali(), f.superfat(), f.water(), f.acids(), f.curedWater(),
-                process, List.of(addition), f.portions(), List.of(), Comments.NONE);
+                f.recipe(),
+                1,
+                Use.OWN,
+                "",
+                f.oils(),
+                f.alkali(),
+                f.superfat(),
+                f.water(),
+                f.acids(),
+                f.curedWater(),
+                process,
+                List.of(addition),
+                f.portions(),
+                List.of(),
+                Comments.NONE);
     }
 
     private static final Addition SALT = new Addition(
@@ -58,9 +97,24 @@ class FormulaRulesTest {
 
     private static OwnMaterial material(String key, String kind, List<OwnMaterial.BlendPart> oils) {
         return new OwnMaterial(
-                key, kind, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                oils, "", "", "", "");
+                key,
+                kind,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                oils,
+                "",
+                "",
+                "",
+                "");
     }
 
     @Test
@@ -91,8 +145,8 @@ class FormulaRulesTest {
         List<OwnMaterial.BlendPart> twice = List.of(
                 new OwnMaterial.BlendPart("castor", Share.ofPercent("50")),
                 new OwnMaterial.BlendPart("castor", Share.ofPercent("50")));
-        List<OwnMaterial> materials =
-                List.of(material("m", "salt", List.of()), material("m", "oils", twice), material("", "salt", List.of()));
+        List<OwnMaterial> materials = List.of(
+                material("m", "salt", List.of()), material("m", "oils", twice), material("", "salt", List.of()));
         assertThat(paths(with(formula(PLAIN).oils(), List.of(), materials)))
                 .containsExactly("materials.m", "materials.m.oils.castor", "materials");
     }
@@ -114,8 +168,20 @@ class FormulaRulesTest {
         assertThat(paths(with(formula(PLAIN).oils(), List.of(), materials))).containsExactly("materials");
         Formula f = formula(PLAIN);
         assertThat(paths(new Formula(
-                        f.recipe(), 1, Use.OWN, "", f.oils(), f.alkali(), f.superfat(), f.water(), f.acids(),
-                        f.curedWater(), f.process(), java.util.Collections.nCopies(501, SALT), List.of(), List.of(),
+                        f.recipe(),
+                        1,
+                        Use.OWN,
+                        "",
+                        f.oils(),
+                        f.alkali(),
+                        f.superfat(),
+                        f.water(),
+                        f.acids(),
+                        f.curedWater(),
+                        f.process(),
+                        java.util.Collections.nCopies(501, SALT),
+                        List.of(),
+                        List.of(),
                         Comments.NONE)))
                 .containsExactly("additions");
     }
@@ -131,8 +197,8 @@ class FormulaRulesTest {
     @Test
     void a_pour_keeps_the_word_into_for_itself() {
         Process.Pour pour = new Process.Pour("c", "a into b", BigDecimal.TEN);
-        Process process = new Process(
-                Process.Make.COLD, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(pour));
+        Process process =
+                new Process(Process.Make.COLD, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(pour));
         assertThat(FormulaRules.check(with(process, SALT)))
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.path()).isEqualTo("process.pour"))
@@ -155,7 +221,9 @@ class FormulaRulesTest {
         Formula bare = with(formula(PLAIN).oils(), List.of(), List.of(material("x", "", List.of())));
         assertThat(FormulaRules.check(bare)).isEmpty();
         assertThat(FormulaRules.check(bare, key -> key.equals("x"))).isEmpty();
-        assertThat(FormulaRules.check(bare, key -> false)).extracting(Problem::path).containsExactly("materials.x.kind");
+        assertThat(FormulaRules.check(bare, key -> false))
+                .extracting(Problem::path)
+                .containsExactly("materials.x.kind");
         Formula wax = with(formula(PLAIN).oils(), List.of(), List.of(material("x", "wax", List.of())));
         assertThat(FormulaRules.check(wax, key -> true)).isEmpty();
         assertThat(FormulaRules.check(wax, key -> false))

@@ -9,8 +9,7 @@ import lyewright.measure.Problem;
 final class FormulaTexts {
 
     /** Eight lines: name, three oils on lines 3 to 5, alkali on 6, superfat on 7, water on 8. */
-    static final String PLAIN =
-            """
+    static final String PLAIN = """
             recipe: Plain
             oils:
               coconut: 30 %
@@ -22,8 +21,7 @@ final class FormulaTexts {
             """;
 
     /** Six lines: name, two oils on lines 3 and 4, alkali on 5, water on 6. */
-    static final String NOTEBOOK =
-            """
+    static final String NOTEBOOK = """
             recipe: Notebook
             oils:
               coconut: 150 g
@@ -42,7 +40,9 @@ final class FormulaTexts {
 
     static List<Problem> problems(String text) {
         FormulaFile.Read read = FormulaFile.read(text);
-        assertThat(read.formula().isPresent()).as(text).isEqualTo(read.problems().isEmpty());
+        assertThat(read.formula().isPresent())
+                .as(text)
+                .isEqualTo(read.problems().isEmpty());
         return read.problems();
     }
 

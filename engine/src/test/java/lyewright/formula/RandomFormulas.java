@@ -58,7 +58,14 @@ public final class RandomFormulas {
             "goat-milk-powder",
             "poppy-seed");
     private static final List<String> LIQUIDS = List.of(
-            "goat-milk", "coconut-milk", "black-tea", "aloe-juice", "vinegar-5", "glycerin", "rosemary-oil", "lavender-oil");
+            "goat-milk",
+            "coconut-milk",
+            "black-tea",
+            "aloe-juice",
+            "vinegar-5",
+            "glycerin",
+            "rosemary-oil",
+            "lavender-oil");
     private static final List<String> NAMES = List.of(
             "plain",
             "kelp",
@@ -197,7 +204,8 @@ public final class RandomFormulas {
 
     private List<OilLine> oilsByMass() {
         return some(OILS, 6).stream()
-                .map(key -> new OilLine(key, new OilLine.Weight(new WrittenMass(number(900), pick(MassUnit.GRAM, MassUnit.OUNCE)))))
+                .map(key -> new OilLine(
+                        key, new OilLine.Weight(new WrittenMass(number(900), pick(MassUnit.GRAM, MassUnit.OUNCE)))))
                 .toList();
     }
 
@@ -278,7 +286,11 @@ public final class RandomFormulas {
             Stage stage = chance(40) && !portions.isEmpty()
                     ? Stage.portion(pick(portions).name())
                     : Stage.of(pick(
-                            Stage.Kind.LYE, Stage.Kind.OILS, Stage.Kind.TRACE, Stage.Kind.TOP, Stage.Kind.EVERY_PORTION));
+                            Stage.Kind.LYE,
+                            Stage.Kind.OILS,
+                            Stage.Kind.TRACE,
+                            Stage.Kind.TOP,
+                            Stage.Kind.EVERY_PORTION));
             boolean liquid = chance(40);
             boolean replaces = liquid && chance(30);
             boolean disperses = !liquid && stage.kind() != Stage.Kind.TOP && chance(40);
@@ -298,8 +310,8 @@ public final class RandomFormulas {
         return switch (random.nextInt(5)) {
             case 0 -> new Amount.Percent(share(0, 60), base);
             case 1 -> new Amount.Percent(share(0, 20), Amount.Base.BATCH);
-            case 2 -> new Amount.Per(
-                    mass(30), pick(MassUnit.GRAM, MassUnit.KILOGRAM, MassUnit.OUNCE, MassUnit.POUND), base);
+            case 2 ->
+                new Amount.Per(mass(30), pick(MassUnit.GRAM, MassUnit.KILOGRAM, MassUnit.OUNCE, MassUnit.POUND), base);
             case 3 -> new Amount.Bulk(new Volume(number(50), pick(VolumeUnit.values())), chance(30));
             default -> new Amount.Weight(mass(50), chance(30));
         };
@@ -365,9 +377,10 @@ public final class RandomFormulas {
         BigDecimal first = BigDecimal.valueOf(low).add(number(width - 2));
         return switch (random.nextInt(3)) {
             case 0 -> new WrittenFigure(first, WrittenFigure.Form.EXACT, first);
-            case 1 -> new WrittenFigure(
-                    first, WrittenFigure.Form.PLUS_MINUS, BigDecimal.valueOf(random.nextInt(100), 2));
-            default -> new WrittenFigure(first, WrittenFigure.Form.TO, first.add(BigDecimal.valueOf(random.nextInt(20), 1)));
+            case 1 ->
+                new WrittenFigure(first, WrittenFigure.Form.PLUS_MINUS, BigDecimal.valueOf(random.nextInt(100), 2));
+            default ->
+                new WrittenFigure(first, WrittenFigure.Form.TO, first.add(BigDecimal.valueOf(random.nextInt(20), 1)));
         };
     }
 
@@ -424,8 +437,7 @@ public final class RandomFormulas {
         f.portions().forEach(line -> paths.add("portions." + line.name()));
         for (OwnMaterial own : f.materials()) {
             paths.add("materials." + own.key());
-            own.saponificationValue()
-                    .ifPresent(v -> paths.add("materials." + own.key() + ".saponification value"));
+            own.saponificationValue().ifPresent(v -> paths.add("materials." + own.key() + ".saponification value"));
             own.oils().forEach(part -> paths.add("materials." + own.key() + ".oils." + part.key()));
         }
         return paths;

@@ -42,6 +42,7 @@ class WrittenFigureTest {
         assertThat(normal.spread()).isEqualTo(Figure.Spread.NORMAL);
         assertThat(between.middle()).isEqualTo(190);
         assertThat(between.spread()).isNotEqualTo(Figure.Spread.NORMAL);
-        assertThat(WrittenFigure.parse("190 ± 0").orThrow().figure().figure("sheet")).isEqualTo(exact);
+        assertThat(WrittenFigure.parse("190 ± 0").orThrow().figure().figure("sheet"))
+                .isEqualTo(exact);
     }
 }

@@ -135,4 +135,19 @@ class EquipmentTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    @Test
+    void a_decimal_comma_in_a_register_is_told_as_one() {
+        assertThat(Equipment.parseBalances("kitchen:5kg:1g,fine:200g:0,01g").problems().get(0).remedy())
+                .isEqualTo("write 0.01g");
+        assertThat(Equipment.parseBalances("kitchen:5kg:1g,2nd:200g:0.1g").orThrow().balances())
+                .extracting(Balance::name)
+                .containsExactly("2nd", "kitchen");
+    }
+
+    @Test
+    void a_vessel_the_sheet_does_not_have_is_refused() {
+        assertThat(Equipment.USUAL.withVessels("lye jgu:312g").problems().get(0).what())
+                .contains("lye jgu");
+    }
 }

@@ -221,7 +221,7 @@ class SheetPropertiesTest {
         for (long seed = 0; seed < 3 * CASES; seed++) {
             AFormula formula = SomeFormulas.of(seed);
             for (Equipment register : REGISTERS.subList(1, 4)) {
-                Outcome<MakingSheet> sheet = formula.trySheet(Fill.mouldMass(900 + seed % 500), register);
+                Outcome<MakingSheet> sheet = formula.trySheet(Fill.mouldMass(900.0 + seed % 500), register);
                 if (sheet instanceof Outcome.Ok<MakingSheet> ok
                         && ok.value().askedSuperfatPercent().isPresent()) {
                     asked++;

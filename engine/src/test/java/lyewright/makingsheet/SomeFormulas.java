@@ -28,6 +28,8 @@ final class SomeFormulas {
         "house-oil"
     };
 
+    private static final List<AlkaliChoice.Basis> BASES = List.of(AlkaliChoice.Basis.values());
+
     private final Random random;
     private boolean masses;
     private boolean fixed;
@@ -108,10 +110,7 @@ final class SomeFormulas {
             case 2 -> formula.potassium();
             case 3, 4 -> {
                 int sodium = 1 + random.nextInt(99);
-                formula.mixed(
-                        sodium + " %",
-                        100 - sodium + " %",
-                        AlkaliChoice.Basis.values()[random.nextInt(AlkaliChoice.Basis.values().length)]);
+                formula.mixed(sodium + " %", 100 - sodium + " %", BASES.get(random.nextInt(BASES.size())));
             }
             case 5 ->
                 formula.own(HouseMaterials.stockLye("stock", "50 %", Alkali.SODIUM))

@@ -83,7 +83,9 @@ class QuantityTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "g", ".", "..5 g", "1.2.3 g", "1. g", ".inf", "-.inf", ".nan", "+5 g", "--5 g", "five g"})
+    @ValueSource(
+            strings = {"", " ", "g", ".", "..5 g", "1.2.3 g", "1. g", ".inf", "-.inf", ".nan", "+5 g", "--5 g", "five g"
+            })
     void what_is_no_plain_decimal_is_refused_with_an_example(String text) {
         Problem problem = refused(WrittenMass.parse(text));
         assertThat(problem.what()).contains("does not begin with a number");
@@ -185,18 +187,24 @@ class QuantityTextTest {
     void ten_thousand_quantities_read_their_own_print() {
         Random random = new Random(1959L);
         List<Function<BigDecimal, Object>> makers = List.of(
-                value -> new WrittenMass(value, MassUnit.values()[random.nextInt(5)]),
+                value -> new WrittenMass(value, pick(random, MassUnit.values())),
                 Share::new,
-                value -> new Volume(value, VolumeUnit.values()[random.nextInt(2)]),
-                value -> new Length(value, LengthUnit.values()[random.nextInt(3)]),
-                value -> new TimeSpan(value, TimeUnitWritten.values()[random.nextInt(3)]));
+                value -> new Volume(value, pick(random, VolumeUnit.values())),
+                value -> new Length(value, pick(random, LengthUnit.values())),
+                value -> new TimeSpan(value, pick(random, TimeUnitWritten.values())));
         List<Function<String, Outcome<?>>> readers =
                 List.of(WrittenMass::parse, Share::parse, Volume::parse, Length::parse, TimeSpan::parse);
         for (int i = 0; i < 10_000; i++) {
             BigDecimal value = BigDecimal.valueOf(random.nextInt(1_000_000), random.nextInt(5));
             int kind = random.nextInt(makers.size());
             Object quantity = makers.get(kind).apply(value);
-            assertThat(readers.get(kind).apply(quantity.toString())).as("case %d", i).isEqualTo(Outcome.ok(quantity));
+            assertThat(readers.get(kind).apply(quantity.toString()))
+                    .as("case %d", i)
+                    .isEqualTo(Outcome.ok(quantity));
         }
+    }
+
+    private static <T> T pick(Random random, T[] values) {
+        return List.of(values).get(random.nextInt(values.length));
     }
 }

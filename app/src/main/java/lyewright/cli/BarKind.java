@@ -43,8 +43,8 @@ record BarKind(String blend, String window, String cut, String cure) {
 
     private static double saltPercent(MakingSheet sheet) {
         double grams = 0;
-        for (Weighing weighing : new SheetView(sheet)
-                .where(line -> line.kind() == BatchLine.Kind.ADDITION && !line.onTop())) {
+        for (Weighing weighing :
+                new SheetView(sheet).where(line -> line.kind() == BatchLine.Kind.ADDITION && !line.onTop())) {
             Additive material =
                     sheet.formula().additions().get(weighing.line().place()).material();
             grams += material.kind() == AdditiveKind.SALT ? weighing.weigh().grams() : 0;

@@ -25,7 +25,7 @@ final class Fault {
     static int guard(String[] args, PrintStream err, IntSupplier command) {
         try {
             return command.getAsInt();
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError | ExceptionInInitializerError e) {
+        } catch (RuntimeException | Error e) {
             byte[] line = sentence(e, args).getBytes(StandardCharsets.UTF_8);
             err.write(line, 0, line.length);
             err.flush();

@@ -35,6 +35,22 @@ class FaultTest {
     }
 
     @Test
+    void an_error_of_the_platform_is_told_the_same_way() throws IOException {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+        int exit = Fault.guard(new String[0], new PrintStream(err, true, StandardCharsets.UTF_8), () -> {
+            throw new NoClassDefFoundError("lyewright/Missing");
+        });
+
+        String said = err.toString(StandardCharsets.UTF_8);
+        Matcher log = Pattern.compile("look through (\\S+\\.log) and send it").matcher(said);
+        assertThat(exit).isEqualTo(1);
+        assertThat(said).hasLineCount(1);
+        assertThat(log.find()).isTrue();
+        Files.delete(Path.of(log.group(1)));
+    }
+
+    @Test
     void a_reader_that_has_gone_away_is_no_fault() {
         PrintStream closedPipe = new PrintStream(
                 new OutputStream() {

@@ -3,6 +3,9 @@ package lyewright.benchmarks;
 import static lyewright.benchmarks.Figures.ADDITIONS;
 import static lyewright.benchmarks.Figures.OILS;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The making sheet of {@link TenItems} as cells of a workbook, as a careful maker might lay it out. Lines are numbered as
  * on the sheet: oils 0 to 4, clay 5, its water 6, fragrance 7 and 8, salt 9 and 10 (a portion each), water 11, sodium
@@ -12,6 +15,7 @@ final class SheetCells {
 
     private final NamedCells cells = new NamedCells();
     private final Figures figures;
+    private final List<String> cautions = new ArrayList<>();
 
     private SheetCells(Figures figures) {
         this.figures = figures;
@@ -34,6 +38,7 @@ final class SheetCells {
         sheet.cautionsOfLyeAndSuperfat();
         sheet.cautionsOfMaterials();
         sheet.cautionsOfWeighing();
+        sheet.countCautions();
         return sheet.cells;
     }
 
@@ -56,7 +61,8 @@ final class SheetCells {
         cells.number("saltRate", figures.saltPercent);
         cells.number("plain", figures.plainPercent);
         cells.formula("kelp", "100-{plain}");
-        cells.number("blendedAt", Figures.BLENDED_AT);
+        cells.number("oilsAt", Figures.BLENDED_AT);
+        cells.number("lyeAt", Figures.BLENDED_AT);
         cells.number("cooledTo", Figures.COOLED_TO);
         cells.numbers("capacity", figures.capacity);
         cells.numbers("step", figures.step);
@@ -114,7 +120,7 @@ final class SheetCells {
         cells.formula("a", "SUM({k0}:{k10})+{k11}+{k12}");
         cells.formula("oilsAsked", "({target}/(1-{holdBack})*(1-{perBatch})-{fixed})/{a}");
         cells.formulas("exact", 0, 13, "{k#}*{oilsAsked}");
-        cells.formula("possible", "IF(AND(MIN({exact0}:{exact12})>=-1E-9,SUM({exact0}:{exact4})>0),1,0)");
+        cells.formula("possible", "IF(AND(MIN({exact0}:{exact12})>=-0.000000001,SUM({exact0}:{exact4})>0),1,0)");
         cells.formulas("share", 0, 13, "100*{exact#}/SUM({exact0}:{exact4})");
     }
 
@@ -191,9 +197,8 @@ final class SheetCells {
     private void lye() {
         cells.formula("pure", "{weigh12}*{purity}");
         cells.formula("concentration", "100*{pure}/({pure}+{weigh11})");
-        cells.formula("ruleWater", "{rule}*{oilsAsked}");
-        cells.formula("pureStrength", "100*{pure}/({pure}+{ruleWater})");
-        cells.formula("weighedStrength", "100*{weigh12}/({weigh12}+{ruleWater})");
+        cells.formula("pureStrength", "100*{pure}/({pure}+{water})");
+        cells.formula("weighedStrength", "100*{weigh12}/({weigh12}+{water})");
         lookUp("saturated", "{cooledTo}", "{solubleAt}", "{soluble}");
         cells.formula("waterLeft", "{weigh11}-{pure}*(100-{saturated})/{saturated}");
         cells.formula("saltPerWater", "100*{saltGrams}/({water}+{brought})");
@@ -202,7 +207,7 @@ final class SheetCells {
     }
 
     private void density() {
-        cells.formulas("warm", 0, OILS, "{oilDensity#}+{oilSlope#}*({blendedAt}-{oilDensityAt#})");
+        cells.formulas("warm", 0, OILS, "{oilDensity#}+{oilSlope#}*({oilsAt}-{oilDensityAt#})");
         cells.formulas("volume", 0, OILS, "{weigh#}/{warm#}");
         cells.formula("volume5", "{weigh5}/{density0}");
         cells.formula("volume6", "{weigh6}/{waterDensity}");
@@ -211,10 +216,10 @@ final class SheetCells {
         cells.formula("volume9", "{weigh9}/{density2}");
         cells.formula("volume10", "{weigh10}/{density2}");
         cells.formula("row", "MIN(MATCH({concentration},{lyePercents},1),ROWS({lyePercents})-1)");
-        cells.formula("column", "MIN(MATCH({blendedAt},{lyeCelsius},1),COLUMNS({lyeCelsius})-1)");
+        cells.formula("column", "MIN(MATCH({lyeAt},{lyeCelsius},1),COLUMNS({lyeCelsius})-1)");
         cells.formula(
                 "along",
-                "({blendedAt}-INDEX({lyeCelsius},1,{column}))"
+                "({lyeAt}-INDEX({lyeCelsius},1,{column}))"
                         + "/(INDEX({lyeCelsius},1,{column}+1)-INDEX({lyeCelsius},1,{column}))");
         cells.formula(
                 "across",
@@ -258,13 +263,11 @@ final class SheetCells {
         cells.formula("jugReading" + line, reading);
     }
 
+    /** A test that gives 0 for nothing, 1 for a note, 2 for care, 3 for stop. All stand below each other at the end. */
     private void caution(String test) {
-        cells.formula("caution" + cautions++, test);
+        cautions.add(test);
     }
 
-    private int cautions;
-
-    /** What a caution test gives: 0 for nothing, 1 note, 2 care, 3 stop. */
     private void cautionsOfLyeAndSuperfat() {
         cells.numbers("usualSuperfat", figures.superfatLow, figures.superfatHigh);
         cells.numbers("usualSaltBar", figures.saltBarSuperfatLow, figures.saltBarSuperfatHigh);
@@ -276,7 +279,7 @@ final class SheetCells {
         caution("IF({weigh11}<{pure},3,IF({concentration}>40,2,0))");
         caution("IF({concentration}<22,1,0)");
         caution("IF(AND({weigh12}>0,{purityGiven}=0),1,0)");
-        caution("IF(ABS({blendedAt}-{blendedAt})>10.01,1,0)");
+        caution("IF(ABS({oilsAt}-{lyeAt})>10.01,1,0)");
         caution("IF({sheetSuperfat}<-0.000000001,3,0)");
         caution("IF(OR({sheetSuperfat}<-0.000000001,AND({sheetSuperfat}>{low}-0.05,{sheetSuperfat}<{high}+0.05)),0,"
                 + "IF(OR({sheetSuperfat}<{low}-3,{sheetSuperfat}>{high}+7),2,1))");
@@ -308,19 +311,31 @@ final class SheetCells {
 
     private void cautionsOfWeighing() {
         cells.formulas("coarse", 0, 13, "IF({exact#}/{by#}<20,IF({weigh#}=0,2,1),0)");
-        cells.formulas("fine", 7, 9, "IF({exact#}/{by#}<50,2,0)");
-        cells.formula("fine12", "IF({exact12}/{by12}<200,2,0)");
-        caution("MAX({coarse0}:{coarse12},{fine7}:{fine12})");
-        cells.formula("carries0", "IF({pot}={step0},{capacity0},{capacity1})");
-        cells.formula("carries1", "IF({jug}={step0},{capacity0},{capacity1})");
-        cells.formula(
-                "heavy0", "IF(SUMIF({apart0}:{apart4},0,{weigh0}:{weigh4})>{carries0},2,0)");
-        cells.formula("heavy1", "IF({weigh11}+(1-{alkaliApart})*{weigh12}>{carries1},2,0)");
-        cells.formulas("heavyCup", 7, 11, "IF({weigh#}>{capacity1},2,0)");
-        cells.formula("heavyCup5", "IF({weigh5}+{weigh6}>{capacity1},2,0)");
-        String all = "{caution0}:{caution" + (cautions - 1) + "}";
-        cells.formula(
-                "notes", "COUNTIF(" + all.replace("{caution" + (cautions - 1) + "}", "{caution6}") + ",1)");
+        String fragrance = "IF({exact7}/{by7}<50,2,0),IF({exact8}/{by8}<50,2,0)";
+        caution("MAX({coarse0}:{coarse12}," + fragrance + ",IF({exact12}/{by12}<200,2,0))");
+        tooHeavy("SUMIF({apart0}:{apart4},0,{weigh0}:{weigh4})", "pot");
+        for (int i = 0; i < OILS; i++) {
+            tooHeavy("{apart" + i + "}*{weigh" + i + "}", "by" + i);
+        }
+        tooHeavy("{weigh11}+(1-{alkaliApart})*{weigh12}", "jug");
+        tooHeavy("{alkaliApart}*{weigh12}", "by12");
+        tooHeavy("{weigh5}+{weigh6}", "by5");
+        for (int i = 7; i < 11; i++) {
+            tooHeavy("{weigh" + i + "}", "by" + i);
+        }
+    }
+
+    private void tooHeavy(String load, String balance) {
+        caution("IF(" + load + ">IF({" + balance + "}={step0},{capacity0},{capacity1}),2,0)");
+    }
+
+    private void countCautions() {
+        for (int i = 0; i < cautions.size(); i++) {
+            cells.formula("caution" + i, cautions.get(i));
+        }
+        String all = "{caution0}:{caution" + (cautions.size() - 1) + "}";
+        cells.formula("notes", "COUNTIF(" + all + ",1)");
         cells.formula("cares", "COUNTIF(" + all + ",2)");
+        cells.formula("stops", "COUNTIF(" + all + ",3)");
     }
 }

@@ -37,7 +37,7 @@ final class Resolver {
     }
 
     Outcome<ResolvedFormula> resolve() {
-        problems.addAll(FormulaRules.check(formula, tables::has));
+        problems.addAll(FormulaRules.check(formula, tables));
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }

@@ -26,15 +26,19 @@ final class Numeral {
     private static Outcome<WithUnit> read(String text, boolean signed) {
         String trimmed = text.strip();
         int end = 0;
-        while (end < trimmed.length() && belongsToNumber(trimmed.charAt(end))) {
+        while (end < trimmed.length() && belongsToNumber(trimmed.charAt(end), end == 0)) {
             end++;
         }
         String unit = trimmed.substring(end).strip();
+        if (unit.matches("[eE][+-]?[0-9].*")) {
+            return Outcome.refused("'" + trimmed + "' is written as a power of ten", "write the number out, as in 1000");
+        }
         return decimal(trimmed.substring(0, end), trimmed, signed).then(d -> Outcome.ok(new WithUnit(d, unit)));
     }
 
-    private static boolean belongsToNumber(char c) {
-        return (c >= '0' && c <= '9') || c == '.' || c == ',' || c == '-' || c == '+' || c == '\u2212';
+    private static boolean belongsToNumber(char c, boolean first) {
+        boolean sign = c == '-' || c == '+' || c == '\u2212';
+        return (c >= '0' && c <= '9') || c == '.' || c == ',' || (first && sign);
     }
 
     private static Outcome<BigDecimal> decimal(String number, String whole, boolean signed) {

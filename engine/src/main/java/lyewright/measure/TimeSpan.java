@@ -10,6 +10,13 @@ import java.math.BigDecimal;
  */
 public record TimeSpan(BigDecimal value, TimeUnitWritten unit) {
 
+    /** Refuses a negative span: that is a broken promise of the caller. */
+    public TimeSpan {
+        if (value.signum() < 0) {
+            throw new IllegalArgumentException("time must not be negative: " + value + " " + unit.symbol());
+        }
+    }
+
     /**
      * Reads {@code 1 h}, {@code 20 min}, {@code 2 d}.
      *

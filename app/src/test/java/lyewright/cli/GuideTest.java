@@ -94,8 +94,10 @@ class GuideTest {
         Path file = Files.createTempFile("notebook", ".yaml");
         try {
             Files.writeString(file, shown.group(1));
-            String superfat = Run.in(ROOT, "formula", "superfat", file.toString()).lines().get(2);
-            assertThat(Run.in(ROOT, "formula", "superfat", "examples/kitchen-notebook.yaml").lines())
+            String superfat =
+                    Run.in(ROOT, "formula", "superfat", file.toString()).lines().get(2);
+            assertThat(Run.in(ROOT, "formula", "superfat", "examples/kitchen-notebook.yaml")
+                            .lines())
                     .contains(superfat);
         } finally {
             Files.delete(file);

@@ -22,8 +22,7 @@ public final class CpuTimeProfiler implements InternalProfiler {
 
     private static final double NANOSECONDS = 1000;
 
-    private final OperatingSystemMXBean system =
-            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    private final OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     private long before;
 
     @Override

@@ -134,7 +134,8 @@ final class Figures {
                 .toList();
         lyePercents =
                 hot.stream().mapToDouble(p -> p.percent()).distinct().sorted().toArray();
-        lyeCelsius = hot.stream().mapToDouble(p -> p.celsius()).distinct().sorted().toArray();
+        lyeCelsius =
+                hot.stream().mapToDouble(p -> p.celsius()).distinct().sorted().toArray();
         lyeDensities = new double[lyePercents.length][lyeCelsius.length];
         for (LyeDensityPoint p : hot) {
             int row = Arrays.binarySearch(lyePercents, p.percent());

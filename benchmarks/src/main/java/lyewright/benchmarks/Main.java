@@ -95,14 +95,16 @@ public final class Main {
 
     private void show() {
         print("%n%-44s %12s %12s %12s %6s%n", "median of iterations", "us, wall", "us, cpu", "bytes", "of");
-        all.forEach((name, m) -> print(
-                "%-44s %12.3f %12.3f %12.0f %6d%n", name, m.microseconds, m.processor, m.bytes, m.iterations));
+        all.forEach((name, m) ->
+                print("%-44s %12.3f %12.3f %12.0f %6d%n", name, m.microseconds, m.processor, m.bytes, m.iterations));
         Medians sheet = all.get(WHOLE_SHEET);
         if (sheet != null) {
-            print("%nwhole sheet: %.2f us, asked %.0f or less: %s%n", sheet.microseconds, MOST_MICROSECONDS,
-                    metOrMissed(sheet.microseconds <= MOST_MICROSECONDS));
-            print("whole sheet: %.1f KB, asked %.0f or less: %s%n", sheet.bytes / 1024, MOST_BYTES / 1024,
-                    metOrMissed(sheet.bytes <= MOST_BYTES));
+            print(
+                    "%nwhole sheet: %.2f us, asked %.0f or less: %s%n",
+                    sheet.microseconds, MOST_MICROSECONDS, metOrMissed(sheet.microseconds <= MOST_MICROSECONDS));
+            print(
+                    "whole sheet: %.1f KB, asked %.0f or less: %s%n",
+                    sheet.bytes / 1024, MOST_BYTES / 1024, metOrMissed(sheet.bytes <= MOST_BYTES));
             showTimes(sheet);
         }
     }
@@ -110,9 +112,12 @@ public final class Main {
     private void showTimes(Medians sheet) {
         all.forEach((name, other) -> {
             if (!name.startsWith("MakingSheetBenchmark")) {
-                print("%s takes %.3g times as long as the whole sheet (cpu: %.3g)", name,
-                        other.microseconds / sheet.microseconds, other.processor / sheet.processor);
-                print(name.equals(WHOLE_WORKBOOK) ? ", asked %.0f or more: %s%n" : "%n", LEAST_TIMES,
+                print(
+                        "%s takes %.3g times as long as the whole sheet (cpu: %.3g)",
+                        name, other.microseconds / sheet.microseconds, other.processor / sheet.processor);
+                print(
+                        name.equals(WHOLE_WORKBOOK) ? ", asked %.0f or more: %s%n" : "%n",
+                        LEAST_TIMES,
                         metOrMissed(other.microseconds >= LEAST_TIMES * sheet.microseconds));
             }
         });

@@ -134,8 +134,7 @@ final class SheetCells {
         cells.formula("potFirst", finest("SUM({exact0}:{exact4})"));
         cells.formula("alkaliFirst", "IF({exact12}/{jugFirst}<200," + finest("{exact12}") + ",{jugFirst})");
         cells.formula("alkaliApart", "IF({alkaliFirst}<{jugFirst},1,0)");
-        cells.formulas(
-                "apart", 0, OILS, "IF(AND({exact#}/{potFirst}<20," + finest("{exact#}") + "<{potFirst}),1,0)");
+        cells.formulas("apart", 0, OILS, "IF(AND({exact#}/{potFirst}<20," + finest("{exact#}") + "<{potFirst}),1,0)");
         cells.formula("pot", finest("SUMIF({apart0}:{apart4},0,{exact0}:{exact4})"));
         cells.formula("jug", finest("{exact11}+(1-{alkaliApart})*{exact12}"));
         cells.formulas("by", 0, OILS, "IF({apart#}=1," + finest("{exact#}") + ",{pot})");
@@ -152,11 +151,9 @@ final class SheetCells {
                 "equivalents",
                 "SUMPRODUCT({weigh0}:{weigh4},{eq0}:{eq4})+{weigh5}*{fatEq0}+({weigh7}+{weigh8})*{fatEq1}"
                         + "+({weigh9}+{weigh10})*{fatEq2}");
+        cells.formula("taken", "{weigh5}*{acid0}+({weigh7}+{weigh8})*{acid1}+({weigh9}+{weigh10})*{acid2}");
         cells.formula(
-                "taken", "{weigh5}*{acid0}+({weigh7}+{weigh8})*{acid1}+({weigh9}+{weigh10})*{acid2}");
-        cells.formula(
-                "weigh12",
-                "INT(((1-{superfat})*{equivalents}+{taken})*{naoh}/{purity}/{by12}+0.000000001)*{by12}");
+                "weigh12", "INT(((1-{superfat})*{equivalents}+{taken})*{naoh}/{purity}/{by12}+0.000000001)*{by12}");
         cells.formula("alkaliMoles", "{weigh12}*{purity}/{naoh}");
         cells.formula("sheetSuperfat", "100*(1-MAX(0,{alkaliMoles}-{taken})/{equivalents})");
     }
@@ -178,10 +175,8 @@ final class SheetCells {
         cells.formula("batch", "SUM({weigh0}:{weigh11})+{weigh12}");
         cells.formula("mould", "{batch}*(1-{holdBack})");
         cells.formula("water", "{weigh6}+{weigh11}");
-        cells.formula(
-                "brought", "{weigh5}*{moist0}+({weigh7}+{weigh8})*{moist1}+({weigh9}+{weigh10})*{moist2}");
-        cells.formula(
-                "saltGrams", "{weigh5}*{salty0}+({weigh7}+{weigh8})*{salty1}+({weigh9}+{weigh10})*{salty2}");
+        cells.formula("brought", "{weigh5}*{moist0}+({weigh7}+{weigh8})*{moist1}+({weigh9}+{weigh10})*{moist2}");
+        cells.formula("saltGrams", "{weigh5}*{salty0}+({weigh7}+{weigh8})*{salty1}+({weigh9}+{weigh10})*{salty2}");
     }
 
     /** On the straight line through the points around a value of a table. */

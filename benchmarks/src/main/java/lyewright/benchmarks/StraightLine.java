@@ -231,8 +231,7 @@ final class StraightLine {
     private void density() {
         double volume = 0;
         for (int i = 0; i < OILS; i++) {
-            volume += weigh[i]
-                    / (in.oilDensity[i] + in.oilDensitySlope[i] * (Figures.BLENDED_AT - in.oilDensityAt[i]));
+            volume += weigh[i] / (in.oilDensity[i] + in.oilDensitySlope[i] * (Figures.BLENDED_AT - in.oilDensityAt[i]));
         }
         volume += weigh[CLAY] / in.density[0]
                 + weigh[CLAY_WATER] / WATER_DENSITY
@@ -246,7 +245,8 @@ final class StraightLine {
     private double lyeDensity() {
         int row = below(in.lyePercents, concentration);
         int column = below(in.lyeCelsius, Figures.BLENDED_AT);
-        double along = (Figures.BLENDED_AT - in.lyeCelsius[column]) / (in.lyeCelsius[column + 1] - in.lyeCelsius[column]);
+        double along =
+                (Figures.BLENDED_AT - in.lyeCelsius[column]) / (in.lyeCelsius[column + 1] - in.lyeCelsius[column]);
         double across = (concentration - in.lyePercents[row]) / (in.lyePercents[row + 1] - in.lyePercents[row]);
         double[] weaker = in.lyeDensities[row];
         double[] stronger = in.lyeDensities[row + 1];

@@ -16,8 +16,7 @@ import lyewright.material.Tables;
  */
 final class TenItems {
 
-    static final String TEXT =
-            """
+    static final String TEXT = """
             recipe: Ten items
             use: own
             oils:

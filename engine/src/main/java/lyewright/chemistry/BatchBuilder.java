@@ -34,7 +34,8 @@ final class BatchBuilder {
 
     BatchBuilder(ResolvedFormula formula) {
         this.formula = formula;
-        this.lines = new ArrayList<>(formula.oils().size() + 3 * formula.additions().size() + 3);
+        this.lines =
+                new ArrayList<>(formula.oils().size() + 3 * formula.additions().size() + 3);
         this.potOils = new Linear[formula.oils().size()];
     }
 
@@ -123,8 +124,7 @@ final class BatchBuilder {
         Additive.Makeup makeup = addition.material().makeup();
         boolean onTop = addition.stage() == Stage.Kind.TOP;
         // what lies on top does not mix with the batter, so its acid and fat stay out of the chemistry
-        double equivalents =
-                onTop ? 0 : Stoichiometry.molesPerGram(makeup.fat() * makeup.fatSaponificationValue());
+        double equivalents = onTop ? 0 : Stoichiometry.molesPerGram(makeup.fat() * makeup.fatSaponificationValue());
         double acid = onTop ? 0 : makeup.acidMolesPerGram();
         lines.add(new BatchLine(
                 Kind.ADDITION,
@@ -155,13 +155,26 @@ final class BatchBuilder {
         switch (liquid.from()) {
             case WATER -> {
                 dispersingWater = dispersingWater.plus(mass);
-                lines.add(plain(Kind.DISPERSING_LIQUID, "water", stage, portion, addition.place(), mass, 1,
+                lines.add(plain(
+                        Kind.DISPERSING_LIQUID,
+                        "water",
+                        stage,
+                        portion,
+                        addition.place(),
+                        mass,
+                        1,
                         BatterVolume.WATER_DENSITY));
             }
             case OILS -> {
                 potOils[liquid.oil()] = potOils[liquid.oil()].minus(mass);
-                lines.add(oilLine(Kind.DISPERSING_LIQUID, formula.oils().get(liquid.oil()), addition.place(), stage,
-                        portion, mass, temperatureOfOils()));
+                lines.add(oilLine(
+                        Kind.DISPERSING_LIQUID,
+                        formula.oils().get(liquid.oil()),
+                        addition.place(),
+                        stage,
+                        portion,
+                        mass,
+                        temperatureOfOils()));
             }
             case EXTRA -> lines.add(glycerin(stage, portion, addition.place(), mass));
         }
@@ -246,7 +259,8 @@ final class BatchBuilder {
     private void layWater(Linear rule, Linear moles) {
         Linear plain = rule.minus(dispersingWater).minus(replacingLiquids);
         if (formula.alkali().stock().isPresent()) {
-            plain = plain.minus(moles.times(stockWaterPerMole(formula.alkali().stock().get())));
+            plain = plain.minus(
+                    moles.times(stockWaterPerMole(formula.alkali().stock().get())));
         }
         lines.add(plain(Kind.WATER, "water", LYE, -1, -1, plain, 1, BatterVolume.WATER_DENSITY));
     }

@@ -55,7 +55,17 @@ public record BatchLine(
      */
     BatchLine with(Linear other) {
         return new BatchLine(
-                kind, key, stage, portion, place, other, equivalents, freeAcid, taken, alkali, water,
+                kind,
+                key,
+                stage,
+                portion,
+                place,
+                other,
+                equivalents,
+                freeAcid,
+                taken,
+                alkali,
+                water,
                 gramsPerMillilitre);
     }
 

@@ -90,8 +90,7 @@ public record BatchLines(
      */
     public boolean isOil(BatchLine line) {
         return line.kind() == BatchLine.Kind.OIL
-                || (line.kind() == BatchLine.Kind.DISPERSING_LIQUID
-                        && liquidFrom(line) == DispersingLiquid.From.OILS);
+                || (line.kind() == BatchLine.Kind.DISPERSING_LIQUID && liquidFrom(line) == DispersingLiquid.From.OILS);
     }
 
     /**

@@ -55,8 +55,15 @@ public final class BatterVolume {
     private static double restOfLyeLine(ResolvedFormula formula, BatchLine line, double mass, double water) {
         return switch (line.kind()) {
             case WATER -> 0;
-            case ALKALI -> Math.max(0, mass - water - mass * line.alkali() * formula.alkaliOf(line.key()).molarMass())
-                    / ALKALI_REST_DENSITY;
+            case ALKALI ->
+                Math.max(
+                                0,
+                                mass
+                                        - water
+                                        - mass
+                                                * line.alkali()
+                                                * formula.alkaliOf(line.key()).molarMass())
+                        / ALKALI_REST_DENSITY;
             default -> Math.max(0, mass / line.gramsPerMillilitre() - water / WATER_DENSITY);
         };
     }
@@ -72,11 +79,13 @@ public final class BatterVolume {
         Solutions solutions = Solutions.of(formula.tables());
         double volume = 0;
         if (sodiumGrams > 0) {
-            volume += (alkali + water) * sodiumGrams / alkali
-                    / solutions.lyeDensity(Alkali.SODIUM, percent, temperature);
+            volume +=
+                    (alkali + water) * sodiumGrams / alkali / solutions.lyeDensity(Alkali.SODIUM, percent, temperature);
         }
         if (potassiumGrams > 0) {
-            volume += (alkali + water) * potassiumGrams / alkali
+            volume += (alkali + water)
+                    * potassiumGrams
+                    / alkali
                     / solutions.lyeDensity(Alkali.POTASSIUM, percent, temperature);
         }
         return volume;

@@ -11,8 +11,8 @@ import lyewright.material.FattyAcidProfile;
 public final class IodineValue {
 
     /** Coefficients of AOCS Cd 1c-85 for triglycerides, g iodine/100 g for each percent of the acid. */
-    private static final Map<String, Double> CD_1C_85 = Map.of(
-            "C16:1", 0.950, "C18:1", 0.860, "C18:2", 1.732, "C18:3", 2.616, "C20:1", 0.785, "C22:1", 0.723);
+    private static final Map<String, Double> CD_1C_85 =
+            Map.of("C16:1", 0.950, "C18:1", 0.860, "C18:2", 1.732, "C18:3", 2.616, "C20:1", 0.785, "C22:1", 0.723);
 
     /** Molar mass of I2 in g/mol (IUPAC abridged atomic weight 126.904, from memory). */
     private static final double IODINE = 2 * 126.90447;
@@ -38,8 +38,7 @@ public final class IodineValue {
         if (published != null) {
             return published;
         }
-        double triglyceride =
-                3 * share.acid().molarMass() + Stoichiometry.GLYCEROL - 3 * Stoichiometry.WATER;
+        double triglyceride = 3 * share.acid().molarMass() + Stoichiometry.GLYCEROL - 3 * Stoichiometry.WATER;
         return 3 * share.acid().doubleBonds() * IODINE / triglyceride;
     }
 }

@@ -160,10 +160,16 @@ public final class Solutions {
             List<LyeDensityPoint> points = all.stream()
                     .filter(p -> p.alkali() == Alkali.SODIUM && p.series().equals(series))
                     .toList();
-            double[] percents =
-                    points.stream().mapToDouble(LyeDensityPoint::percent).distinct().sorted().toArray();
-            double[] celsius =
-                    points.stream().mapToDouble(LyeDensityPoint::celsius).distinct().sorted().toArray();
+            double[] percents = points.stream()
+                    .mapToDouble(LyeDensityPoint::percent)
+                    .distinct()
+                    .sorted()
+                    .toArray();
+            double[] celsius = points.stream()
+                    .mapToDouble(LyeDensityPoint::celsius)
+                    .distinct()
+                    .sorted()
+                    .toArray();
             double[][] densities = new double[percents.length][celsius.length];
             for (LyeDensityPoint p : points) {
                 densities[place(percents, p.percent())][place(celsius, p.celsius())] = p.gramsPerMillilitre();

@@ -94,5 +94,4 @@ public record CutPlan(double thickness, Optional<Double> across, double blade, d
     private double trimmed(double height) {
         return (height - trim) / height;
     }
-
 }

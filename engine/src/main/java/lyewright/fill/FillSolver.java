@@ -210,8 +210,7 @@ public final class FillSolver {
         if (target instanceof Fill.OilMass || target instanceof Fill.AsWritten) {
             return Optional.empty();
         }
-        return Optional.of(
-                target instanceof Fill.MouldMass mass ? mass.grams() : reachingMould * batch.batchAt(oils));
+        return Optional.of(target instanceof Fill.MouldMass mass ? mass.grams() : reachingMould * batch.batchAt(oils));
     }
 
     private List<Filled.MouldSays> mouldSays(double oils) {
@@ -220,15 +219,12 @@ public final class FillSolver {
             return List.of();
         }
         double[] masses = batch.massesAt(oils);
-        double gramsPerMillilitre =
-                batch.batchAt(oils) / BatterVolume.millilitres(batch, masses);
+        double gramsPerMillilitre = batch.batchAt(oils) / BatterVolume.millilitres(batch, masses);
         List<Filled.MouldSays> says = new ArrayList<>();
-        mould.usual()
-                .ifPresent(u -> says.add(new Filled.MouldSays("usual mass", usualVolume(u) * gramsPerMillilitre)));
+        mould.usual().ifPresent(u -> says.add(new Filled.MouldSays("usual mass", usualVolume(u) * gramsPerMillilitre)));
         mould.waterFillGrams()
                 .ifPresent(w -> says.add(new Filled.MouldSays("water fill", waterVolume(w) * gramsPerMillilitre)));
-        mould.shape()
-                .ifPresent(s -> says.add(new Filled.MouldSays("measures", s.millilitres() * gramsPerMillilitre)));
+        mould.shape().ifPresent(s -> says.add(new Filled.MouldSays("measures", s.millilitres() * gramsPerMillilitre)));
         return says;
     }
 }

@@ -105,9 +105,13 @@ public sealed interface Shape {
         if (x < 0) {
             return Outcome.refused("'" + text + "' does not say how many cavities", "write it as 12x95ml");
         }
-        return count(text.substring(0, x)).then(n -> Volume.parse(text.substring(x + 1)).then(v -> v.millilitres() > 0
-                ? Outcome.ok(new Cavities(n, v.millilitres()))
-                : Outcome.refused("a cavity of " + v + " holds nothing", "write what one cavity holds, as in 12x95ml")));
+        return count(text.substring(0, x))
+                .then(n -> Volume.parse(text.substring(x + 1))
+                        .then(v -> v.millilitres() > 0
+                                ? Outcome.ok(new Cavities(n, v.millilitres()))
+                                : Outcome.refused(
+                                        "a cavity of " + v + " holds nothing",
+                                        "write what one cavity holds, as in 12x95ml")));
     }
 
     /**

@@ -98,6 +98,7 @@ public sealed interface AlkaliChoice {
      * @return true for masses
      */
     default boolean saysHowMuch() {
-        return this instanceof Given || (this instanceof Stock stock && stock.mass().isPresent());
+        return this instanceof Given
+                || (this instanceof Stock stock && stock.mass().isPresent());
     }
 }

@@ -29,7 +29,8 @@ final class Catalogue {
     }
 
     /** An oil, or premixed oils, as a blend of one or more. */
-    @Nullable OilBlend oils(String key, String path) {
+    @Nullable
+    OilBlend oils(String key, String path) {
         OilBlend own = ownOils.get(key);
         if (own != null) {
             return own;
@@ -50,7 +51,8 @@ final class Catalogue {
         return null;
     }
 
-    @Nullable Additive additive(String key, int place) {
+    @Nullable
+    Additive additive(String key, int place) {
         String path = "additions." + place + ".of";
         Additive own = ownAdditives.get(key);
         if (own != null) {
@@ -72,7 +74,8 @@ final class Catalogue {
         return null;
     }
 
-    @Nullable StockLye lye(String key) {
+    @Nullable
+    StockLye lye(String key) {
         StockLye lye = ownLyes.get(key);
         if (lye == null) {
             no("alkali", "'" + key + "' is not a stock lye", "give it kind: lye and a strength under materials");

@@ -167,7 +167,10 @@ final class OwnMaterials {
                 unknownAcid(own, acid);
             } else {
                 acidName = known.get().name();
-                acidMoles = acid.share().figure("").middle() / 100 * known.get().protons() / known.get().molarMass();
+                acidMoles = acid.share().figure("").middle()
+                        / 100
+                        * known.get().protons()
+                        / known.get().molarMass();
             }
         }
         return new Additive.Makeup(
@@ -195,10 +198,11 @@ final class OwnMaterials {
     }
 
     private static StockLye lye(OwnMaterial own) {
-        OwnMaterial.Strength strength = own.strength()
-                .orElseThrow(() -> new IllegalStateException(own.key() + " passed without a strength"));
+        OwnMaterial.Strength strength =
+                own.strength().orElseThrow(() -> new IllegalStateException(own.key() + " passed without a strength"));
         String source = sourceOf(own);
-        return new StockLye(own.key(), own.key(), strength.alkali(), strength.pure().figure(source), source);
+        return new StockLye(
+                own.key(), own.key(), strength.alkali(), strength.pure().figure(source), source);
     }
 
     private OilBlend blend(OwnMaterial own) {

@@ -161,8 +161,7 @@ final class Resolver {
             return new AlkaliPart(0, Optional.empty(), Optional.empty());
         }
         double molesPerGram = lye.strength().middle() / 100 / lye.alkali().molarMass();
-        Optional<Linear> moles =
-                choice.mass().map(mass -> belonging(mass.grams() * molesPerGram, choice.fixed()));
+        Optional<Linear> moles = choice.mass().map(mass -> belonging(mass.grams() * molesPerGram, choice.fixed()));
         return new AlkaliPart(lye.alkali() == Alkali.POTASSIUM ? 1 : 0, moles, Optional.of(lye));
     }
 
@@ -237,10 +236,10 @@ final class Resolver {
         }
         Disperse disperse = written.disperse().get();
         return switch (disperse.in()) {
-            case Disperse.WATER -> Optional.of(
-                    new DispersingLiquid("water", DispersingLiquid.From.WATER, -1, disperse.ratio()));
-            case Disperse.GLYCERIN -> Optional.of(
-                    new DispersingLiquid("glycerin", DispersingLiquid.From.EXTRA, -1, disperse.ratio()));
+            case Disperse.WATER ->
+                Optional.of(new DispersingLiquid("water", DispersingLiquid.From.WATER, -1, disperse.ratio()));
+            case Disperse.GLYCERIN ->
+                Optional.of(new DispersingLiquid("glycerin", DispersingLiquid.From.EXTRA, -1, disperse.ratio()));
             case Disperse.OIL -> Optional.of(oilLiquid(plentifulLiquidOil(oils), oils, disperse));
             default -> Optional.of(oilLiquid(line(disperse.in(), oils), oils, disperse));
         };

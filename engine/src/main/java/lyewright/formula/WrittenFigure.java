@@ -81,9 +81,8 @@ public record WrittenFigure(BigDecimal first, Form form, BigDecimal second) {
         return switch (form) {
             case EXACT -> Figure.exact(a, source);
             case TO -> Figure.range(a, b, source);
-            case PLUS_MINUS -> b == 0
-                    ? Figure.exact(a, source)
-                    : new Figure(a - b, a + b, Figure.Spread.NORMAL, source);
+            case PLUS_MINUS ->
+                b == 0 ? Figure.exact(a, source) : new Figure(a - b, a + b, Figure.Spread.NORMAL, source);
         };
     }
 

@@ -56,10 +56,7 @@ final class AdditionCautions {
                     "The {} is {} % of the oils it goes into; up to {} % is usual.",
                     "Check that it is meant, and keep to the supplier's limit.",
                     usual.source(),
-                    List.of(
-                            addition.written().of(),
-                            Caution.hundredths(percent),
-                            Caution.hundredths(usual.high()))));
+                    List.of(addition.written().of(), Caution.hundredths(percent), Caution.hundredths(usual.high()))));
         }
     }
 
@@ -80,12 +77,20 @@ final class AdditionCautions {
         }
         if (material.kind() != AdditiveKind.SALT && material.effects().contains("do-not-use")) {
             found.add(new Caution(
-                    "do-not-use", Level.CARE, "The {} does not belong in soap. {}", "Leave it out.",
-                    material.sources(), List.of(key, material.hazard())));
+                    "do-not-use",
+                    Level.CARE,
+                    "The {} does not belong in soap. {}",
+                    "Leave it out.",
+                    material.sources(),
+                    List.of(key, material.hazard())));
         } else if (material.effects().contains("restricted")) {
             found.add(new Caution(
-                    "restricted", Level.CARE, "The {} is limited by law in cosmetics. {}",
-                    "Ask a qualified assessor before selling.", material.sources(), List.of(key, material.hazard())));
+                    "restricted",
+                    Level.CARE,
+                    "The {} is limited by law in cosmetics. {}",
+                    "Ask a qualified assessor before selling.",
+                    material.sources(),
+                    List.of(key, material.hazard())));
         }
     }
 

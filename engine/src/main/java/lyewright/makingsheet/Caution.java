@@ -14,8 +14,7 @@ import java.util.List;
  * @param source who says so, or common practice
  * @param figures what goes into the sentence, in order: text or {@link Shown} numbers
  */
-public record Caution(
-        String id, Level level, String sentence, String remedy, String source, List<Object> figures) {
+public record Caution(String id, Level level, String sentence, String remedy, String source, List<Object> figures) {
 
     /** The source of what the trade knows and nobody published. */
     static final String COMMON_PRACTICE = "common practice";
@@ -48,7 +47,9 @@ public record Caution(
     record Shown(double value, int decimals) {
         @Override
         public String toString() {
-            return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+            return BigDecimal.valueOf(value)
+                    .setScale(decimals, RoundingMode.HALF_UP)
+                    .toPlainString();
         }
     }
 

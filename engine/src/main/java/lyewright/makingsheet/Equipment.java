@@ -27,8 +27,8 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
     /** Sorts the balances, finest first. */
     public Equipment {
         List<Balance> sorted = new ArrayList<>(balances);
-        sorted.sort(Comparator.comparingDouble((Balance b) -> b.stepGrams())
-                .thenComparingDouble(Balance::capacityGrams));
+        sorted.sort(
+                Comparator.comparingDouble((Balance b) -> b.stepGrams()).thenComparingDouble(Balance::capacityGrams));
         balances = List.copyOf(sorted);
         vesselGrams = Map.copyOf(vesselGrams);
         if (balances.isEmpty()) {
@@ -77,7 +77,8 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
                     && !name.equals(Vessel.Kind.OIL_POT.word())
                     && !name.startsWith("jug ")) {
                 return Outcome.refused(
-                        "'" + name + "' is not a vessel of the sheet", "write lye jug, oil pot, or jug and a portion's name");
+                        "'" + name + "' is not a vessel of the sheet",
+                        "write lye jug, oil pot, or jug and a portion's name");
             }
             weights.put(name, ok.value().grams());
         }

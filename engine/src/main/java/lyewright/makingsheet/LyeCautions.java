@@ -113,7 +113,8 @@ final class LyeCautions {
 
     static void temperaturesApart(SheetFacts facts, List<Caution> found) {
         if (facts.oilsCelsius().isPresent() && facts.lyeCelsius().isPresent()) {
-            double apart = Math.abs(facts.oilsCelsius().get() - facts.lyeCelsius().get());
+            double apart =
+                    Math.abs(facts.oilsCelsius().get() - facts.lyeCelsius().get());
             if (apart > APART + 0.01) {
                 found.add(new Caution(
                         "temperatures-apart",

@@ -60,20 +60,11 @@ final class PortionPlan {
             }
         }
         return new PortionSheet(
-                part.name(),
-                100 * part.fraction(),
-                empty,
-                baseGrams,
-                sums.oils,
-                sums.water,
-                additions,
-                sums.grams);
+                part.name(), 100 * part.fraction(), empty, baseGrams, sums.oils, sums.water, additions, sums.grams);
     }
 
     private static double liquidAfter(BatchLines batch, double[] weighed, int i) {
-        return i + 1 < weighed.length && batch.lines().get(i + 1).kind() == Kind.DISPERSING_LIQUID
-                ? weighed[i + 1]
-                : 0;
+        return i + 1 < weighed.length && batch.lines().get(i + 1).kind() == Kind.DISPERSING_LIQUID ? weighed[i + 1] : 0;
     }
 
     /** What a batter holds so far. */

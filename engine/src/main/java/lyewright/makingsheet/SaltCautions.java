@@ -75,7 +75,8 @@ final class SaltCautions {
     }
 
     static void lather(SheetFacts facts, List<Caution> found) {
-        double needed = facts.formula.tables().practice("lather-fat-from-salt-50").low();
+        double needed =
+                facts.formula.tables().practice("lather-fat-from-salt-50").low();
         if (facts.saltPercent() >= LATHER_MATTERS_FROM - 0.05 && 100 * facts.latherFraction < needed - 0.05) {
             found.add(new Caution(
                     "salt-little-lather",

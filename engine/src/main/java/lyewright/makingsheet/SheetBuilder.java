@@ -121,8 +121,7 @@ final class SheetBuilder {
             }
         }
         double total = reaction.totalGrams();
-        return new MakingSheet.Totals(
-                oils, total, total * (1 - fill.holdBack()), filled.targetGrams(), water, brought);
+        return new MakingSheet.Totals(oils, total, total * (1 - fill.holdBack()), filled.targetGrams(), water, brought);
     }
 
     private LyeSheet lye(Reaction reaction, double waterByRule) {

@@ -39,7 +39,8 @@ final class SheetRefusals {
         }
         return oils > 0 && reaction.equivalents() > 0 && reaction.alkali() > 0
                 ? null
-                : new Problem("", "the balances are too coarse for so small a batch", "make more, or use a finer balance");
+                : new Problem(
+                        "", "the balances are too coarse for so small a batch", "make more, or use a finer balance");
     }
 
     private static @Nullable Problem negative(BatchLines batch, double[] exact) {
@@ -80,7 +81,8 @@ final class SheetRefusals {
         if (Math.abs(computed - written.percent().doubleValue()) <= halfStep) {
             return null;
         }
-        String gives = new BigDecimal(computed).setScale(2, RoundingMode.HALF_UP).toPlainString();
+        String gives =
+                new BigDecimal(computed).setScale(2, RoundingMode.HALF_UP).toPlainString();
         return new Problem(
                 "superfat",
                 "the alkali given makes a superfat of " + gives + " %, not " + written,

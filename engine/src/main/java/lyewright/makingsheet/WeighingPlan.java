@@ -87,8 +87,7 @@ final class WeighingPlan {
             return STEPS_FOR_ALKALI;
         }
         return line.kind() == Kind.ADDITION
-                        && formula.additions().get(line.place()).material().kind()
-                                == AdditiveKind.FRAGRANCE
+                        && formula.additions().get(line.place()).material().kind() == AdditiveKind.FRAGRANCE
                 ? STEPS_FOR_FRAGRANCE
                 : STEPS_FOR_OTHERS;
     }
@@ -200,7 +199,8 @@ final class WeighingPlan {
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.kind() == Kind.ALKALI) {
-                double share = batch.pureGramsPerMole(formula.alkaliOf(line.key())) / formula.alkaliOf(line.key()).molarMass();
+                double share = batch.pureGramsPerMole(formula.alkaliOf(line.key()))
+                        / formula.alkaliOf(line.key()).molarMass();
                 weighed[i] = balances[i].down(moles * share / line.alkali());
             }
         }
@@ -356,6 +356,8 @@ final class WeighingPlan {
         if (formula.alkali().stock().isPresent()) {
             return formula.alkali().stock().get().name();
         }
-        return formula.alkaliOf(line.key()) == Alkali.SODIUM ? "Sodium hydroxide (caustic soda)" : "Potassium hydroxide (potash)";
+        return formula.alkaliOf(line.key()) == Alkali.SODIUM
+                ? "Sodium hydroxide (caustic soda)"
+                : "Potassium hydroxide (potash)";
     }
 }

@@ -50,8 +50,7 @@ final class AdditiveTables {
                         "",
                         ""),
                 row.text("hazard_note"),
-                row.text("identity_source") + " | " + row.text("physical_source") + " | "
-                        + row.text("practice_source"),
+                row.text("identity_source") + " | " + row.text("physical_source") + " | " + row.text("practice_source"),
                 row.text("notes"));
     }
 

@@ -15,11 +15,8 @@ import org.apache.commons.csv.CSVRecord;
 /** One bundled table, read whole. A table that cannot be read is our fault, so it is an exception. */
 final class CsvTable {
 
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get();
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private CsvTable() {}
 

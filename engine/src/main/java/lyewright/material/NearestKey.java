@@ -36,7 +36,8 @@ public final class NearestKey {
 
     /** A word that holds the other, or is held by it, is one change away: {@code olive} and {@code olive-virgin}. */
     private static int distance(String typed, String key) {
-        if (typed.length() >= 3 && (key.startsWith(typed + "-") || key.endsWith("-" + typed) || typed.startsWith(key + "-"))) {
+        if (typed.length() >= 3
+                && (key.startsWith(typed + "-") || key.endsWith("-" + typed) || typed.startsWith(key + "-"))) {
             return 1;
         }
         return changes(typed, key);

@@ -42,7 +42,9 @@ public record Oil(
      */
     public boolean pours() {
         return kind == OilKind.TRIGLYCERIDE
-                && iodineValue.filter(iv -> iv.middle() >= LIQUID_FROM_IODINE_VALUE).isPresent();
+                && iodineValue
+                        .filter(iv -> iv.middle() >= LIQUID_FROM_IODINE_VALUE)
+                        .isPresent();
     }
 
     /**

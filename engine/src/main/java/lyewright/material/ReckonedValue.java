@@ -50,9 +50,8 @@ public record ReckonedValue(
         if (!doubtful) {
             return of(kind, middle, acidValue, Basis.MIDDLE, saponificationValue);
         }
-        double fromAcids = acids.known() && kind == OilKind.TRIGLYCERIDE
-                ? acids.saponificationValue()
-                : Double.POSITIVE_INFINITY;
+        double fromAcids =
+                acids.known() && kind == OilKind.TRIGLYCERIDE ? acids.saponificationValue() : Double.POSITIVE_INFINITY;
         return fromAcids < middle
                 ? of(kind, fromAcids, acidValue, Basis.FATTY_ACIDS, saponificationValue)
                 : of(kind, middle, acidValue, Basis.LOWER_MIDDLE, saponificationValue);

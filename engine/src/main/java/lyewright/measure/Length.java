@@ -26,11 +26,7 @@ public record Length(BigDecimal value, LengthUnit unit) {
     public static Outcome<Length> parse(String text) {
         return Numeral.read(text)
                 .then(read -> Numeral.inUnit(
-                        read,
-                        LengthUnit.values(),
-                        LengthUnit::symbol,
-                        u -> new Length(read.value(), u),
-                        "25 mm"));
+                        read, LengthUnit.values(), LengthUnit::symbol, u -> new Length(read.value(), u), "25 mm"));
     }
 
     /**

@@ -31,7 +31,8 @@ final class Numeral {
         }
         String unit = trimmed.substring(end).strip();
         if (unit.matches("[eE][+-]?[0-9].*")) {
-            return Outcome.refused("'" + trimmed + "' is written as a power of ten", "write the number out, as in 1000");
+            return Outcome.refused(
+                    "'" + trimmed + "' is written as a power of ten", "write the number out, as in 1000");
         }
         return decimal(trimmed.substring(0, end), trimmed, signed).then(d -> Outcome.ok(new WithUnit(d, unit)));
     }
@@ -45,18 +46,17 @@ final class Numeral {
         boolean negative = number.startsWith("-") || number.startsWith("\u2212");
         String digits = negative ? number.substring(1) : number;
         if (digits.indexOf(',') >= 0) {
-            return Outcome.refused(
-                    "'" + whole + "' has a comma in its number", "write " + whole.replace(',', '.'));
+            return Outcome.refused("'" + whole + "' has a comma in its number", "write " + whole.replace(',', '.'));
         }
         if (!digits.matches("[0-9]+(\\.[0-9]+)?|\\.[0-9]+")) {
-            return Outcome.refused("'" + whole + "' does not begin with a number", "write a plain decimal such as 12.5");
+            return Outcome.refused(
+                    "'" + whole + "' does not begin with a number", "write a plain decimal such as 12.5");
         }
         if (negative && !signed) {
             return Outcome.refused("'" + whole + "' is negative", "write a number of 0 or more");
         }
         if (digits.length() > MOST_DIGITS) {
-            return Outcome.refused(
-                    "'" + whole + "' has more than " + MOST_DIGITS + " digits", "write it with fewer");
+            return Outcome.refused("'" + whole + "' has more than " + MOST_DIGITS + " digits", "write it with fewer");
         }
         BigDecimal value = new BigDecimal(digits);
         return Outcome.ok(negative ? value.negate() : value);

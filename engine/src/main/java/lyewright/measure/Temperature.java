@@ -41,8 +41,7 @@ public record Temperature(BigDecimal value, Scale scale) {
 
     private static Outcome<Temperature> onABench(Temperature t) {
         if (t.celsius() < COLDEST || t.celsius() > HOTTEST) {
-            return Outcome.refused(
-                    "'" + t + "' is no temperature for soap", "write one between -30 C and 250 C");
+            return Outcome.refused("'" + t + "' is no temperature for soap", "write one between -30 C and 250 C");
         }
         return Outcome.ok(t);
     }

@@ -26,11 +26,7 @@ public record Volume(BigDecimal value, VolumeUnit unit) {
     public static Outcome<Volume> parse(String text) {
         return Numeral.read(text)
                 .then(read -> Numeral.inUnit(
-                        read,
-                        VolumeUnit.values(),
-                        VolumeUnit::symbol,
-                        u -> new Volume(read.value(), u),
-                        "95 ml"));
+                        read, VolumeUnit.values(), VolumeUnit::symbol, u -> new Volume(read.value(), u), "95 ml"));
     }
 
     /**

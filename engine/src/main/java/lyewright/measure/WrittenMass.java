@@ -52,7 +52,9 @@ public record WrittenMass(BigDecimal value, MassUnit unit) {
      * @return grams as the nearest double
      */
     public double grams() {
-        return unit == MassUnit.GRAM ? value.doubleValue() : value.multiply(unit.grams()).doubleValue();
+        return unit == MassUnit.GRAM
+                ? value.doubleValue()
+                : value.multiply(unit.grams()).doubleValue();
     }
 
     /** As it is written in a formula file, such as {@code 0.7 oz}. */

@@ -209,8 +209,14 @@ final class CautionCases {
         note("acid-takes-alkali", "4.9 points as written", citric("15.7 g", true));
         care("acid-takes-alkali", "5.1 points as written", citric("16.3 g", true));
         // the house bar is 187.98 g of alkali and 375.97 g of water to 1000 g of oils: 24.04 % water as poured
-        note("cured-as-poured", "25 % of water asked of a pour of 24 %", oil().superfat("6 %").water("2 to 1").curedWater("25 %"));
-        none("cured-as-poured", "23 % of water asked of a pour of 24 %", oil().superfat("6 %").water("2 to 1").curedWater("23 %"));
+        note(
+                "cured-as-poured",
+                "25 % of water asked of a pour of 24 %",
+                oil().superfat("6 %").water("2 to 1").curedWater("25 %"));
+        none(
+                "cured-as-poured",
+                "23 % of water asked of a pour of 24 %",
+                oil().superfat("6 %").water("2 to 1").curedWater("23 %"));
         note("acid-takes-alkali", "5.1 points compensated", citric("16.3 g", false));
         // bicarbonate 0.0119039 mol/g: a point is 4.2 g
         care(

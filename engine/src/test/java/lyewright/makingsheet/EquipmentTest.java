@@ -138,9 +138,14 @@ class EquipmentTest {
 
     @Test
     void a_decimal_comma_in_a_register_is_told_as_one() {
-        assertThat(Equipment.parseBalances("kitchen:5kg:1g,fine:200g:0,01g").problems().get(0).remedy())
+        assertThat(Equipment.parseBalances("kitchen:5kg:1g,fine:200g:0,01g")
+                        .problems()
+                        .get(0)
+                        .remedy())
                 .isEqualTo("write 0.01g");
-        assertThat(Equipment.parseBalances("kitchen:5kg:1g,2nd:200g:0.1g").orThrow().balances())
+        assertThat(Equipment.parseBalances("kitchen:5kg:1g,2nd:200g:0.1g")
+                        .orThrow()
+                        .balances())
                 .extracting(Balance::name)
                 .containsExactly("2nd", "kitchen");
     }

@@ -13,6 +13,7 @@ import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.FadingPour;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.PortionSheet;
+import lyewright.makingsheet.UsualPractice;
 import lyewright.makingsheet.Weighing;
 import lyewright.measure.Temperature;
 import lyewright.measure.TimeSpan;
@@ -32,7 +33,7 @@ final class MakeText {
     private final MakingSheet sheet;
     private final Process process;
     private final Practices practices;
-    private final BarKind kind;
+    private final UsualPractice kind;
     private final Page page;
     private final boolean portions;
     private int steps;
@@ -42,7 +43,7 @@ final class MakeText {
         this.sheet = view.sheet();
         this.process = sheet.formula().formula().process();
         this.practices = new Practices(sheet.formula().tables(), inFahrenheit(process));
-        this.kind = BarKind.of(sheet);
+        this.kind = sheet.practice();
         this.page = page;
         this.portions = !sheet.formula().portions().isEmpty();
     }

@@ -26,6 +26,7 @@ import lyewright.measure.Outcome;
  * @param fade layers of a fading pour, none without one or where it would run dry
  * @param bars what comes out, if it is known
  * @param batterDensity g/ml
+ * @param practice which figures of common practice fit it
  * @param cautions gravest first
  */
 public record MakingSheet(
@@ -43,6 +44,7 @@ public record MakingSheet(
         List<FadingPour.Layer> fade,
         Optional<Bars> bars,
         double batterDensity,
+        UsualPractice practice,
         List<Caution> cautions) {
 
     /** Takes its lists as they are: only {@link SheetBuilder} makes one. */

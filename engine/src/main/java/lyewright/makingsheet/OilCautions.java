@@ -47,8 +47,7 @@ final class OilCautions {
                 "BP/Ph. Eur. White Beeswax, acid value; BPC 1911, wool fat (docs/sources.md)",
                 List.of(waxes)));
         double needed = facts.formula.tables().practice("blend-beeswax").low();
-        if (keys(facts, oil -> oil.key().equals("beeswax")).isEmpty()
-                || facts.oilsCelsius().orElse(0.0) >= needed) {
+        if (!facts.beeswax || facts.oilsCelsius().orElse(0.0) >= needed) {
             return;
         }
         found.add(new Caution(

@@ -84,6 +84,7 @@ final class SheetBuilder {
                 fade instanceof Outcome.Ok<List<FadingPour.Layer>> ok ? ok.value() : List.of(),
                 bars(totals.mould(), reaction),
                 density,
+                UsualPractice.of(facts),
                 CautionRules.of(facts));
     }
 
@@ -161,6 +162,7 @@ final class SheetBuilder {
             List<String> dissolvesIn) {
         double pureGrams = pure[0] + pure[1];
         double productGrams = product[0] + product[1];
+        double asWeighed = formula.alkali().stock().isPresent() ? pureGrams : productGrams;
         double moles = pure[0] / Alkali.SODIUM.molarMass() + pure[1] / Alkali.POTASSIUM.molarMass();
         Solutions solutions = Solutions.of(formula.tables());
         double needed = waterToHold(pure[0], solutions.solubilityPercent("NaOH", 20))
@@ -176,7 +178,8 @@ final class SheetBuilder {
                 waterInJug,
                 100 * pureGrams / (pureGrams + waterInJug),
                 100 * pureGrams / (pureGrams + waterByRule),
-                100 * productGrams / (productGrams + waterByRule),
+                // a stock lye is no product beside its water: as weighed is pure too
+                100 * asWeighed / (asWeighed + waterByRule),
                 waterInJug - needed,
                 dissolvesIn,
                 allWater == 0 ? 0 : 100 * salt / allWater,

@@ -53,6 +53,7 @@ final class SheetFacts {
     boolean ultramarine;
     boolean freeAcidAddition;
     double hardAcidFraction;
+    boolean beeswax;
     double latherFraction;
 
     SheetFacts(
@@ -119,6 +120,7 @@ final class SheetFacts {
                 double fraction = part.fraction() * inIt.fraction();
                 latherFraction += inIt.oil().lathersInSalt() ? fraction : 0;
                 hardAcidFraction += hardAcid(inIt.oil()) ? fraction : 0;
+                beeswax |= inIt.oil().key().equals("beeswax");
             }
         }
     }

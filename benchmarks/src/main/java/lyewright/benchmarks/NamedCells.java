@@ -38,7 +38,7 @@ final class NamedCells {
         next(name).setCellValue(value);
     }
 
-    /** Several, below each other: {@code name0}, {@code name1} and so on. */
+    /** Several, below each other, counted from 0 behind the name. */
     void numbers(String name, double... values) {
         for (int i = 0; i < values.length; i++) {
             number(name + i, values[i]);

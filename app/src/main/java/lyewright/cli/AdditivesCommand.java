@@ -39,7 +39,8 @@ final class AdditivesCommand implements Command {
         if (name.isEmpty()) {
             return Answer.print(list(tables.additives(), tables));
         }
-        List<Additive> found = Cards.matching(tables.additives(), name, Additive::key, Additive::name);
+        List<Additive> found = Cards.matching(
+                tables.additives(), name, Additive::key, additive -> additive.name() + " " + additive.names().inci());
         if (found.isEmpty()) {
             return unknown(name, tables);
         }

@@ -111,7 +111,8 @@ final class ChemistryText {
     private void water() {
         MakingSheet.Totals totals = sheet.totals();
         String brought = totals.waterBrought() >= 0.05
-                ? "; beside it " + Figures.fixed(totals.waterBrought(), 1) + " g come with potash and additions"
+                ? "; beside it " + Figures.fixed(totals.waterBrought(), 1) + " g come with "
+                        + (lye.kohGrams() > 0 ? "potash and additions" : "additions")
                 : "";
         pair(
                 "Water by the rule",

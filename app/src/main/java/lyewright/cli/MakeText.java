@@ -270,7 +270,8 @@ final class MakeText {
                 portion.emptyGrams() > 0 ? "jug " + Figures.on(under, portion.emptyGrams()) + " empty" : "jug tared";
         return "Portion " + portion.name() + ": " + Figures.upTo(portion.sharePercent(), 2) + " % of the batter, " + jug
                 + ", " + Figures.about(portion.totalGrams()) + " in the end, water "
-                + Figures.percent(portion.waterPercentOfOils(), 1) + " of its oils";
+                + Figures.percent(portion.waterPercentOfOils(), 1) + " of its oils, superfat "
+                + Figures.percent(portion.superfatPercent(), 1);
     }
 
     private String nameOf(PortionSheet.PortionAddition addition, int portion) {

@@ -31,7 +31,8 @@ final class OilsCommand implements Command {
         if (name.isEmpty()) {
             return Answer.print(list(tables.oils(), tables));
         }
-        List<Oil> found = Cards.matching(tables.oils(), name, Oil::key, Oil::name);
+        List<Oil> found = Cards.matching(
+                tables.oils(), name, Oil::key, oil -> oil.name() + " " + oil.names().inci());
         if (found.isEmpty()) {
             return unknown(name, tables);
         }

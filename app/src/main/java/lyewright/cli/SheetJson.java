@@ -146,6 +146,7 @@ final class SheetJson {
             number("oilsGrams", portion.oilsGrams());
             number("waterGrams", portion.waterGrams());
             number("waterPercentOfOils", portion.waterPercentOfOils());
+            number("superfatPercent", portion.superfatPercent());
             json.writeArrayFieldStart("additions");
             for (PortionSheet.PortionAddition addition : portion.additions()) {
                 writeAddition(addition);

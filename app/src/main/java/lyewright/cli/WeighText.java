@@ -137,7 +137,8 @@ final class WeighText {
                 (view.sheet().equipment().vesselGrams().isEmpty()
                                 ? "Tare each vessel empty."
                                 : "Tare each vessel empty, except where its weight is given.")
-                        + " Oils never under their figure, alkali never over: it comes last and is rounded down.",
+                        + " A vessel's own weight counts towards what its balance carries, tared or not. While weighing:"
+                        + " oils rather over than under, alkali never over; it comes last and is rounded down.",
                 0);
         page.paragraph("Balances: " + String.join("; ", said) + ".", 0);
     }

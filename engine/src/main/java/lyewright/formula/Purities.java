@@ -13,6 +13,9 @@ import lyewright.measure.Outcome;
  */
 public record Purities(Optional<Figure> sodium, Optional<Figure> potassium) {
 
+    /** Under this a product is a solution or a slip of the pen, percent; this project's own rule. */
+    private static final double LEAST_SOLD = 50;
+
     /** Neither given. */
     public static final Purities ASSUMED = new Purities(Optional.empty(), Optional.empty());
 
@@ -53,6 +56,16 @@ public record Purities(Optional<Figure> sodium, Optional<Figure> potassium) {
         if (figure.low() <= 0 || figure.high() > 100) {
             return Outcome.refused(
                     "a purity of " + read.figure() + " % is not possible", "write one above 0 and up to 100");
+        }
+        if (figure.middle() < LEAST_SOLD) {
+            return Outcome.refused(
+                    "a purity of " + read.figure() + " % is no alkali that is sold as such",
+                    figure.high() <= 1
+                            ? "write it in percent, as in 98.5"
+                            : "read it off the tub; a solution is written as a stock lye");
+        }
+        if (!assumed(alkali)) {
+            return Outcome.refused("the purity of " + alkali.key() + " is given twice", "give it once");
         }
         return Outcome.ok(
                 alkali == Alkali.SODIUM

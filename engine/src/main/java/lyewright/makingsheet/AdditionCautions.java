@@ -193,7 +193,8 @@ final class AdditionCautions {
     static void fragrance(SheetFacts facts, List<Caution> found) {
         double percent = 100 * facts.fragranceGrams / facts.totals.oils();
         double usual = facts.formula.tables().practice("fragrance").high();
-        if (percent > usual + 0.05) {
+        // a single one is judged by its own usual dose
+        if (facts.fragrances > 1 && percent > usual + 0.05) {
             found.add(new Caution(
                     "fragrance-much",
                     Level.CARE,

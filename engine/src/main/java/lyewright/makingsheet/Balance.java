@@ -152,6 +152,10 @@ public final class Balance {
         // a billionth of a step over a whole step is arithmetic, not mass
         double steps = Math.floor(grams / stepGrams + ARITHMETIC);
         Mass mass = Mass.ofGrams(steps * stepGrams);
+        if (grams / stepGrams - steps < ARITHMETIC) {
+            // a whole number of steps to begin with, such as 4.20 oz on a balance of 0.05 oz
+            return mass;
+        }
         // a step such as 0.05 oz is no whole milligram, and the nearest one may lie over
         return mass.grams() > grams + ARITHMETIC * stepGrams ? Mass.ofGrams((steps - 1) * stepGrams) : mass;
     }

@@ -18,6 +18,9 @@ final class LyeCautions {
     /** Weaker than this traces slowly and shrinks, percent; common practice. */
     private static final double WEAK = 22;
 
+    /** So far under what is sold a purity is asked about, points; KOH of 80 % and over is met. */
+    private static final double BELOW_USUAL = 8;
+
     /** Oils and lye are kept this near each other, kelvin; common practice. */
     private static final double APART = 10;
 
@@ -74,6 +77,27 @@ final class LyeCautions {
                     "Read it off the tub or its certificate and give it, as in --purity naoh=98.5,koh=90.",
                     Caution.COMMON_PRACTICE,
                     List.of(what)));
+        }
+    }
+
+    static void purityUnusual(SheetFacts facts, List<Caution> found) {
+        for (Alkali alkali : Alkali.values()) {
+            boolean used = alkali == Alkali.SODIUM ? facts.lye.naohGrams() > 0 : facts.lye.kohGrams() > 0;
+            double percent = 100 * facts.formula.purities().fraction(alkali);
+            double unusual = alkali.assumedPurity().low() - BELOW_USUAL;
+            if (used && facts.formula.alkali().stock().isEmpty() && percent < unusual) {
+                found.add(new Caution(
+                        "purity-unusual",
+                        Level.CARE,
+                        "A purity of {} % is low for {}; {} to {} % is sold.",
+                        "Check the tub: if it is purer than you say, the bar gets too much alkali.",
+                        "INRS sheet 20; Simmons and Appleton 1908 (docs/sources.md)",
+                        List.of(
+                                Caution.tenths(percent),
+                                alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide",
+                                Caution.whole(alkali.assumedPurity().low()),
+                                Caution.whole(alkali.assumedPurity().high()))));
+            }
         }
     }
 

@@ -100,7 +100,7 @@ final class OilCautions {
                 hot ? Level.NOTE : Level.CARE,
                 "Hard fatty acid is {} % of the oils: it turns to soap at once and stiffens the batter.",
                 hot
-                        ? "Have the mould ready and stir hard: there is no trace to wait for."
+                        ? "Have the mould ready and stir hard: it thickens at once."
                         : "Blend at 70 to 85 °C or cook it, and write that under process.",
                 Caution.COMMON_PRACTICE,
                 List.of(Caution.tenths(100 * facts.hardAcidFraction))));

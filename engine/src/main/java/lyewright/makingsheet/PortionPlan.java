@@ -60,7 +60,7 @@ final class PortionPlan {
             }
         }
         return new PortionSheet(
-                part.name(), 100 * part.fraction(), empty, baseGrams, sums.oils, sums.water, additions, sums.grams);
+                part.name(), 100 * part.fraction(), empty, baseGrams, sums.oils, sums.water, sums.superfatPercent(), additions, sums.grams);
     }
 
     private static double liquidAfter(BatchLines batch, double[] weighed, int i) {
@@ -73,6 +73,9 @@ final class PortionPlan {
         private double grams;
         private double oils;
         private double water;
+        private double equivalents;
+        private double taken;
+        private double alkali;
 
         Sums(BatchLines batch) {
             this.batch = batch;
@@ -82,6 +85,13 @@ final class PortionPlan {
             grams += mass;
             oils += batch.isOil(line) ? mass : 0;
             water += mass * line.water();
+            equivalents += mass * line.equivalents();
+            taken += mass * line.taken();
+            alkali += mass * line.alkali();
+        }
+
+        double superfatPercent() {
+            return 100 * (1 - Math.max(0, alkali - taken) / equivalents);
         }
 
         Sums times(double fraction) {
@@ -89,6 +99,9 @@ final class PortionPlan {
             part.grams = grams * fraction;
             part.oils = oils * fraction;
             part.water = water * fraction;
+            part.equivalents = equivalents * fraction;
+            part.taken = taken * fraction;
+            part.alkali = alkali * fraction;
             return part;
         }
     }

@@ -11,6 +11,8 @@ import java.util.List;
  * @param baseBatterGrams base batter poured into its jug
  * @param oilsGrams oils in it, those that additions were wetted out with included
  * @param waterGrams water in it, from rule, dispersions and additions
+ * @param superfatPercent its own superfat: oil that something was wetted out with leaves the base batter leaner, and acid
+ *     in one portion takes alkali there only
  * @param additions what goes in, in order
  * @param totalGrams everything in its jug at the end
  */
@@ -21,6 +23,7 @@ public record PortionSheet(
         double baseBatterGrams,
         double oilsGrams,
         double waterGrams,
+        double superfatPercent,
         List<PortionAddition> additions,
         double totalGrams) {
 

@@ -68,7 +68,7 @@ final class SheetBuilder {
         Outcome<List<FadingPour.Layer>> fade = fade(portions);
         Optional<Double> asked = formula.superfat().map(s -> s * 100);
         SheetFacts facts =
-                new SheetFacts(batch, exact, weighed, plan, fill, filled, lye, totals, reaction, asked, fade);
+                new SheetFacts(batch, exact, weighed, plan, fill, filled, lye, totals, reaction, asked, portions, fade);
         return new MakingSheet(
                 formula,
                 batch,

@@ -40,6 +40,7 @@ final class SheetFacts {
     final MakingSheet.Totals totals;
     final Reaction reaction;
     final Optional<Double> askedSuperfat;
+    final List<PortionSheet> portions;
     final Outcome<List<FadingPour.Layer>> fade;
 
     /** Grams of each addition over all portions, by its place in the formula. */
@@ -48,6 +49,7 @@ final class SheetFacts {
     double saltGrams;
     double sugarGrams;
     double fragranceGrams;
+    int fragrances;
     boolean milk;
     boolean milkInJug;
     boolean ultramarine;
@@ -67,6 +69,7 @@ final class SheetFacts {
             MakingSheet.Totals totals,
             Reaction reaction,
             Optional<Double> askedSuperfat,
+            List<PortionSheet> portions,
             Outcome<List<FadingPour.Layer>> fade) {
         this.batch = batch;
         this.formula = batch.formula();
@@ -79,6 +82,7 @@ final class SheetFacts {
         this.totals = totals;
         this.reaction = reaction;
         this.askedSuperfat = askedSuperfat;
+        this.portions = portions;
         this.fade = fade;
         this.additionGrams = new double[formula.additions().size()];
         sumAdditions();
@@ -105,6 +109,7 @@ final class SheetFacts {
         saltGrams += makeup.salt() >= MOSTLY_SALT ? grams : grams * makeup.salt();
         sugarGrams += material.kind() == AdditiveKind.SUGAR ? grams * (1 - makeup.water()) : grams * makeup.sugar();
         fragranceGrams += material.kind() == AdditiveKind.FRAGRANCE ? grams : 0;
+        fragrances += material.kind() == AdditiveKind.FRAGRANCE ? 1 : 0;
         if (material.kind() == AdditiveKind.MILK) {
             milk = true;
             milkInJug |= addition.stage() == Stage.Kind.LYE;

@@ -13,6 +13,12 @@ final class SuperfatCautions {
 
     private static final double FAR_OVER = 7;
 
+    private static final String LEVEL_PORTIONS =
+            "Wet things out in water or glycerin instead of oil, put acid into the whole batch, or ask for more superfat.";
+
+    /** A portion this much leaner than the batch is said; this project's own rule, in points. */
+    private static final double NOTEWORTHY = 0.5;
+
     /** Alkali taken by additions matters from this many points of superfat; this project's own rule. */
     private static final double MUCH = 5;
 
@@ -51,6 +57,36 @@ final class SuperfatCautions {
                         Caution.whole(usual.low()),
                         Caution.whole(usual.high()),
                         facts.saltBar() ? "salt bars" : facts.shavingSoap() ? "shaving soap" : "bars")));
+    }
+
+    /** Portions are poured from one base batter, but what goes into one of them only changes that one's superfat. */
+    static void portions(SheetFacts facts, List<Caution> found) {
+        double sheet = facts.reaction.superfatPercent();
+        double thin = usual(facts).low() - FAR_UNDER;
+        for (PortionSheet portion : facts.portions) {
+            double own = portion.superfatPercent();
+            if (own > sheet - NOTEWORTHY) {
+                continue;
+            }
+            List<Object> figures = List.of(portion.name(), Caution.tenths(own), Caution.tenths(sheet));
+            if (own < -1e-9) {
+                found.add(new Caution(
+                        "portion-superfat-negative",
+                        Level.STOP,
+                        "Portion {} has a superfat of {} %, though the whole batch has {} %: it stays caustic.",
+                        LEVEL_PORTIONS,
+                        "mass balance",
+                        figures));
+            } else {
+                found.add(new Caution(
+                        "portion-superfat",
+                        own < thin ? Level.CARE : Level.NOTE,
+                        "Portion {} has a superfat of {} %, less than the {} % of the whole batch.",
+                        LEVEL_PORTIONS,
+                        "mass balance",
+                        figures));
+            }
+        }
     }
 
     private static Tables.Practice usual(SheetFacts facts) {

@@ -3,10 +3,12 @@ package lyewright.material;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * One edition of the reference figures: oils, fatty acids, additives, fragrance oils, acids, alkalis, lye densities,
@@ -191,9 +193,39 @@ public final class Tables {
      * @return at most three keys, best first
      */
     public List<String> nearest(String key) {
+        String typed = key.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+        String bare = typed.endsWith("-oil") ? typed.substring(0, typed.length() - 4) : typed;
+        if (oils.containsKey(bare)) {
+            return List.of(bare);
+        }
+        List<String> named = calledSo(bare.replace('-', ' '));
+        if (!named.isEmpty()) {
+            return named;
+        }
         Set<String> all = new TreeSet<>(oils.keySet());
         all.addAll(additives.keySet());
-        return NearestKey.among(key, all);
+        return NearestKey.among(typed, all);
+    }
+
+    /** Keys of what goes by a name, or has it in its name, oils first. */
+    private List<String> calledSo(String name) {
+        if (name.length() < 3) {
+            return List.of();
+        }
+        return Stream.concat(
+                        oils.values().stream()
+                                .filter(oil -> (oil.key().replace('-', ' ') + " " + oil.name() + " "
+                                                + oil.names().inci() + " " + (name.length() < 6 ? "" : oil.notes()))
+                                        .toLowerCase(Locale.ROOT)
+                                        .contains(name))
+                                .map(Oil::key),
+                        additives.values().stream()
+                                .filter(additive -> (additive.key().replace('-', ' ') + " " + additive.name())
+                                        .toLowerCase(Locale.ROOT)
+                                        .contains(name))
+                                .map(Additive::key))
+                .limit(3)
+                .toList();
     }
 
     /**

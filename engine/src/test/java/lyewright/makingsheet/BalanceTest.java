@@ -212,4 +212,14 @@ class BalanceTest {
         assertThat(balance("old:10kg:1g:IIII").permittedErrorGrams(5000, Tables.bundled()))
                 .isEqualTo(3);
     }
+
+    @Test
+    void a_whole_number_of_steps_in_ounces_stays_that() {
+        Balance balance = Balance.parse("big:11lb:0.05oz").orThrow();
+
+        for (String ounces : new String[] {"4", "4.2", "4.5", "7.35", "12.05"}) {
+            double grams = WrittenMass.parse(ounces + " oz").orThrow().grams();
+            assertThat(balance.down(grams)).as(ounces).isEqualTo(Mass.ofGrams(grams));
+        }
+    }
 }

@@ -130,6 +130,10 @@ final class CautionCases {
                 "purity-assumed",
                 "one of both",
                 bar().mixed("50 %", "50 %", AlkaliChoice.Basis.MOLES).purities("naoh=98"));
+        care("purity-unusual", "soda of 88.9 %", bar().purities("naoh=88.9"));
+        none("purity-unusual", "soda of 89 %", bar().purities("naoh=89"));
+        care("purity-unusual", "potash of 79.9 %", bar().potassium().purities("koh=79.9"));
+        none("purity-unusual", "potash of 80 %, while no soda is used", bar().potassium().purities("koh=80,naoh=60"));
         none("purity-assumed", "given", bar().purities("naoh=98.5"));
         none("purity-assumed", "the other's is not given", bar().potassium().purities("koh=90"));
         none(
@@ -208,6 +212,14 @@ final class CautionCases {
         none("acid-takes-alkali", "0.15 g of citric acid", citric("0.15 g", false));
         note("acid-takes-alkali", "4.9 points as written", citric("15.7 g", true));
         care("acid-takes-alkali", "5.1 points as written", citric("16.3 g", true));
+        // clay wetted out in oil takes x of the oils out of the base, which keeps all the alkali: the plain half of a batch
+        // of superfat s has 1 - (1 - s) / (1 - x)
+        note("portion-superfat", "6 % asked, 2 % of the oils gone: 4.1 %", leaner("6 %", "20 g", "2 to 1"));
+        care("portion-superfat", "3 % asked, 2 % of the oils gone: 1.0 %", leaner("3 %", "20 g", "2 to 1"));
+        none("portion-superfat", "6 % asked, 0.4 % of the oils gone: 5.6 %", leaner("6 %", "8 g", "1 to 1"));
+        none("portion-superfat", "under 0, which the graver caution says", leaner("2 %", "20 g", "4 to 1"));
+        stop("portion-superfat-negative", "2 % asked, 4 % of the oils gone: -2.1 %", leaner("2 %", "20 g", "4 to 1"));
+        none("portion-superfat-negative", "3 % asked, 2 % of the oils gone", leaner("3 %", "20 g", "2 to 1"));
         // the house bar is 187.98 g of alkali and 375.97 g of water to 1000 g of oils: 24.04 % water as poured
         note(
                 "cured-as-poured",
@@ -317,6 +329,13 @@ final class CautionCases {
         return AFormula.ofOils("house-oil", "rest", key, share)
                 .own(HouseMaterials.oilOfFive("house-oil"))
                 .superfat("6 %");
+    }
+
+    private static AFormula leaner(String superfat, String clayPerKilogramPortionOils, String ratio) {
+        return oil().superfat(superfat)
+                .portions("plain", "50 %", "clay", "rest")
+                .add("kaolin", clayPerKilogramPortionOils + " per kg portion oils", "portion clay")
+                .dispersed("oil", ratio);
     }
 
     private void salt() {
@@ -517,6 +536,10 @@ final class CautionCases {
         care("fragrance-much", "3.1 % of two oils", scented("1.6 % of oils"));
         none("fragrance-much", "3 % of two oils", scented("1.5 % of oils"));
         none("fragrance-much", "none", bar());
+        none(
+                "fragrance-much",
+                "3.5 % of one, which its own dose says",
+                barWith("lavender-oil", "3.5 % of oils", "trace"));
     }
 
     private static AFormula scented(String second) {

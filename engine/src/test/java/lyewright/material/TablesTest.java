@@ -357,4 +357,14 @@ class TablesTest {
             }
         }
     }
+
+    @Test
+    void what_a_maker_calls_an_oil_leads_to_its_key() {
+        assertThat(tables.nearest("coconut oil")).containsExactly("coconut");
+        assertThat(tables.nearest("Olive Oil")).contains("olive-virgin", "olive-refined", "olive-pomace");
+        assertThat(tables.nearest("canola")).containsExactly("rapeseed-low-erucic");
+        assertThat(tables.nearest("Shea butter (unrefined)").get(0)).isEqualTo("shea-butter");
+        assertThat(tables.nearest("cocnut").get(0)).isEqualTo("coconut");
+        assertThat(tables.nearest("zz")).isEmpty();
+    }
 }

@@ -88,6 +88,33 @@ class GuideTest {
     }
 
     @Test
+    void the_ways_the_guide_shows_can_be_made() throws IOException {
+        Matcher shown = FORMULA.matcher(Files.readString(ROOT.resolve("docs/guide/formula-file.md")));
+        int seen = 0;
+        while (shown.find()) {
+            String part = shown.group(1);
+            if (seen++ < 2) {
+                continue;
+            }
+            // what a part leaves out is plain
+            String whole = "recipe: Shown\n"
+                    + (part.contains("oils: {stearic") ? "" : "oils: {coconut: 30 %, olive-virgin: rest}\n")
+                    + (part.contains("alkali:") ? "" : "alkali: sodium\nsuperfat: 5 %\n")
+                    + part;
+            Path file = Files.createTempFile("way", ".yaml");
+            try {
+                Files.writeString(file, whole);
+                Run run = Run.in(ROOT, "sheet", file.toString(), "--total", "1500g");
+                assertThat(run.err()).as(whole).isEmpty();
+                assertThat(run.exit()).as(whole).isZero();
+            } finally {
+                Files.delete(file);
+            }
+        }
+        assertThat(seen).isEqualTo(6);
+    }
+
+    @Test
     void the_notebook_of_the_guide_is_the_example() throws IOException {
         Matcher shown = FORMULA.matcher(Files.readString(ROOT.resolve("docs/guide/first-sheet.md")));
         assertThat(shown.find()).isTrue();

@@ -40,7 +40,10 @@ final class AdditivesCommand implements Command {
             return Answer.print(list(tables.additives(), tables));
         }
         List<Additive> found = Cards.matching(
-                tables.additives(), name, Additive::key, additive -> additive.name() + " " + additive.names().inci());
+                tables.additives(),
+                name,
+                Additive::key,
+                additive -> additive.name() + " " + additive.names().inci());
         if (found.isEmpty()) {
             return unknown(name, tables);
         }

@@ -15,6 +15,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.PortionSheet;
 import lyewright.makingsheet.UsualPractice;
 import lyewright.makingsheet.Weighing;
+import lyewright.material.AdditiveKind;
 import lyewright.measure.Temperature;
 import lyewright.measure.TimeSpan;
 
@@ -167,9 +168,14 @@ final class MakeText {
     }
 
     private String heats() {
-        return kind.blend().equals(MILK)
+        return milkInJug()
                 ? ", but milk must stay cold: stand the jug in ice" + Practices.MARK + ". It spits"
                 : ", to " + practices.text("lye-peak") + ",";
+    }
+
+    private boolean milkInJug() {
+        return sheet.formula().additions().stream()
+                .anyMatch(a -> a.stage() == Stage.Kind.LYE && a.material().kind() == AdditiveKind.MILK);
     }
 
     private static String list(List<Weighing> weighings) {
@@ -189,7 +195,13 @@ final class MakeText {
                 ? Math.abs(process.lye().get().celsius() - FORTY) <= NEAR
                 : kind.blend().equals("blend-plain") || kind.blend().equals("blend-salt");
         String takes = toForty ? "; half a kilogram takes " + practices.text("lye-cooling") : "";
-        step("Let the lye cool to " + to + takes + ".");
+        if (sheet.formula().alkali().stock().isPresent()) {
+            step("Bring the lye to " + to + "; from stock it is hardly warm.");
+        } else if (milkInJug()) {
+            step("Keep the lye in its ice until it is used.");
+        } else {
+            step("Let the lye cool to " + to + takes + ".");
+        }
     }
 
     private void blend() {
@@ -311,6 +323,13 @@ final class MakeText {
                     layer.addPlainGrams() > 0 ? Figures.about(layer.addPlainGrams()) : "");
         }
         page.table(table);
+        List<String> others = sheet.portions().stream()
+                .map(PortionSheet::name)
+                .filter(name -> !name.equals(pour.coloured()) && !name.equals(pour.plain()))
+                .toList();
+        if (!others.isEmpty()) {
+            step("Pour what the fade leaves out: " + String.join(", ", others) + ".");
+        }
     }
 
     private void pour() {

@@ -32,7 +32,10 @@ final class OilsCommand implements Command {
             return Answer.print(list(tables.oils(), tables));
         }
         List<Oil> found = Cards.matching(
-                tables.oils(), name, Oil::key, oil -> oil.name() + " " + oil.names().inci());
+                tables.oils(),
+                name,
+                Oil::key,
+                oil -> oil.name() + " " + oil.names().inci());
         if (found.isEmpty()) {
             return unknown(name, tables);
         }

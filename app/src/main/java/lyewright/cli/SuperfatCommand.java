@@ -132,7 +132,7 @@ final class SuperfatCommand implements Command {
         page.pair(
                 "How far off",
                 Figures.percent(low, 1) + " if every oil lay at the low end of its range, " + Figures.percent(high, 1)
-                        + " if every oil lay at the high end",
+                        + " if every oil lay at the high end; the alkali's purity as taken",
                 LABEL);
     }
 

@@ -122,7 +122,7 @@ public final class Solutions {
     }
 
     /**
-     * How much common salt hot lye holds (measured at 90 °C only).
+     * How much common salt hot lye holds (measured at 90 °C and in sodium hydroxide only; potash is taken gram for gram).
      *
      * @param alkaliPerWater grams of sodium hydroxide for each gram of water
      * @return grams of salt for each gram of water

@@ -102,6 +102,7 @@ final class MakingRules {
                     "there is no portion " + Wording.quote(stage.portion()),
                     knownPortions(stage.portion()));
         }
+        replaces(addition, "additions." + i);
         if (addition.disperse().isPresent()) {
             disperse(addition, addition.disperse().get(), "additions." + i + ".disperse");
         }
@@ -147,6 +148,16 @@ final class MakingRules {
                     "'" + amount + "' needs a portion, but it goes in at stage "
                             + Wording.quote(addition.stage().toString()),
                     "write of oils, or name the portion as its stage");
+        }
+    }
+
+    /** What lies on top is not in the batter, so it cannot stand in for the batter's water. */
+    private void replaces(Addition addition, String path) {
+        if (addition.replacesWater() && addition.stage().kind() == Stage.Kind.TOP) {
+            report.add(
+                    path + ".replaces",
+                    "a topping cannot replace water",
+                    "leave replaces out, or choose another stage");
         }
     }
 

@@ -80,9 +80,40 @@ final class OwnMaterials {
             }
             default -> additives.put(own.key(), additive(own, additiveOfTables));
         }
+        Additive made = additives.get(own.key());
+        if (made != null) {
+            checkMakeup(own, made);
+        }
+    }
+
+    /** What is said to be in a material but could not be counted. */
+    private void checkMakeup(OwnMaterial own, Additive made) {
+        boolean liquid = made.kind() == AdditiveKind.MILK || made.kind() == AdditiveKind.LIQUID;
+        if (liquid && made.makeup().fat() > 0 && made.makeup().fatSaponificationValue() == 0) {
+            problems.add(new Problem(
+                    "materials." + own.key() + ".fat",
+                    "the fat of '" + own.key() + "' takes alkali, but its saponification value is not given",
+                    "write fat saponification value, about 225 mg KOH/g for milk fat"));
+        }
+        if (made.kind() == AdditiveKind.ACID
+                && made.makeup().acidMolesPerGram() == 0
+                && own.acid().isEmpty()) {
+            problems.add(new Problem(
+                    "materials." + own.key(),
+                    "'" + own.key() + "' is an acid, but not which and how strong",
+                    "write acid, as in 80 % lactic acid"));
+        }
     }
 
     private void putOil(OwnMaterial own, Optional<Oil> base, OilKind kind) {
+        if (base.isPresent() && base.get().kind() != kind) {
+            // a wax called an oil would take alkali that it does not react with
+            problems.add(new Problem(
+                    "materials." + own.key() + ".kind",
+                    "'" + own.key() + "' is of another kind in the tables than " + own.kind(),
+                    "leave the kind out, or give your material a key of its own"));
+            return;
+        }
         Oil oil = oil(own, base, kind);
         oils.put(own.key(), new OilBlend(own.key(), oil.name(), List.of(new OilBlend.Part(oil, 1))));
     }

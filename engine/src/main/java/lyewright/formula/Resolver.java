@@ -266,12 +266,21 @@ final class Resolver {
         for (int i = 0; i < oils.size(); i++) {
             OilPart part = oils.get(i);
             // whatever pours beats whatever does not, by more than any fraction can
-            double size = part.fraction() + (part.parts().get(0).oil().pours() ? 1 : 0);
+            double size = part.fraction() + (pours(part) ? 1 : 0);
             if (size > bestSize) {
                 bestSize = size;
                 best = i;
             }
         }
         return best;
+    }
+
+    /** Whether more than half of it pours: a premix does as most of it does. */
+    private static boolean pours(OilPart part) {
+        double pouring = 0;
+        for (OilBlend.Part inIt : part.parts()) {
+            pouring += inIt.oil().pours() ? inIt.fraction() : 0;
+        }
+        return pouring > 0.5;
     }
 }

@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.List;
+import lyewright.formula.Amount;
 import lyewright.formula.Disperse;
 import lyewright.formula.Process;
 import lyewright.formula.ResolvedFormula.AdditionPart;
@@ -21,12 +22,25 @@ final class AdditionCautions {
 
     private static final double SUGAR_HEATS_MUCH_FROM = 30;
 
+    /** From this much water a milk, syrup or acid is a liquid and not a powder; common practice, fits the tables. */
+    private static final double WATER_OF_LIQUIDS = 0.12;
+
     private AdditionCautions() {}
 
     static void each(SheetFacts facts, List<Caution> found) {
         for (AdditionPart addition : facts.formula.additions()) {
             dose(facts, addition, found);
             effects(addition, found);
+            if (addition.written().amount() instanceof Amount.Bulk && !pours(addition.material())) {
+                found.add(new Caution(
+                        "volume-of-powder",
+                        Level.CARE,
+                        "The {} is measured by volume but comes out by the weight of the solid itself: a spoonful, with the"
+                                + " air in it, is far less.",
+                        "Weigh a spoonful and write its mass.",
+                        Caution.COMMON_PRACTICE,
+                        List.of(addition.written().of())));
+            }
             if (addition.written().disperse().isPresent()) {
                 dispersion(addition, addition.written().disperse().get(), found);
             } else if (addition.material().kind() == AdditiveKind.CLAY && addition.stage() != Stage.Kind.TOP) {
@@ -39,6 +53,15 @@ final class AdditionCautions {
                         List.of(addition.written().of())));
             }
         }
+    }
+
+    /** Whether a volume of it has no air in it. */
+    private static boolean pours(Additive material) {
+        return switch (material.kind()) {
+            case FRAGRANCE, LIQUID, HUMECTANT, ANTIOXIDANT -> true;
+            case MILK, SUGAR, ACID, ALKALI_SALT, PROTEIN -> material.makeup().water() >= WATER_OF_LIQUIDS;
+            default -> false;
+        };
     }
 
     private static void dose(SheetFacts facts, AdditionPart addition, List<Caution> found) {
@@ -111,11 +134,12 @@ final class AdditionCautions {
             return;
         }
         Additive.Dispersing usual = addition.material().dispersing().get();
-        if (disperse.ratio() < usual.lowRatio() - 1e-9) {
+        boolean usualLiquid = wet == usual.liquid().equals(Disperse.WATER);
+        if (usualLiquid && disperse.ratio() < usual.lowRatio() - 1e-9) {
             found.add(new Caution(
                     "dispersion-too-dry",
                     Level.CARE,
-                    "The {} is wetted out with {} times its mass; it wants {} to {}, or it drinks the batter's water.",
+                    "The {} is wetted out with {} times its mass; it wants {} to {}, or it lumps and drinks from the batter.",
                     "Use more liquid.",
                     Caution.COMMON_PRACTICE,
                     List.of(

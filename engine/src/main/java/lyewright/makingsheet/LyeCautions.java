@@ -28,7 +28,9 @@ final class LyeCautions {
 
     static void tooStrong(SheetFacts facts, List<Caution> found) {
         LyeSheet lye = facts.lye;
-        if (lye.waterInJugGrams() < lye.pureGrams()) {
+        // a stock lye is dissolved already, however strong
+        boolean stock = facts.formula.alkali().stock().isPresent();
+        if (!stock && lye.waterInJugGrams() < lye.pureGrams()) {
             found.add(new Caution(
                     "less-water-than-alkali",
                     Level.STOP,

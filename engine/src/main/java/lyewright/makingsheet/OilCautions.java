@@ -13,6 +13,9 @@ import lyewright.material.ReckonedValue;
 /** What to beware of about the oils. */
 final class OilCautions {
 
+    /** More wax than this leaves a bar half unreacted; common practice is a few percent. */
+    private static final double MUCH_WAX = 0.1;
+
     private OilCautions() {}
 
     private interface Test {
@@ -40,7 +43,7 @@ final class OilCautions {
         }
         found.add(new Caution(
                 "wax",
-                Level.NOTE,
+                facts.waxFraction > MUCH_WAX ? Level.CARE : Level.NOTE,
                 "Waxes barely react: of {} only the free acid is counted, so the bar may hold more unreacted than the"
                         + " superfat says.",
                 "Keep waxes to a few percent of the oils.",

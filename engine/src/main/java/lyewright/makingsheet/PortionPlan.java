@@ -60,7 +60,15 @@ final class PortionPlan {
             }
         }
         return new PortionSheet(
-                part.name(), 100 * part.fraction(), empty, baseGrams, sums.oils, sums.water, sums.superfatPercent(), additions, sums.grams);
+                part.name(),
+                100 * part.fraction(),
+                empty,
+                baseGrams,
+                sums.oils,
+                sums.water,
+                sums.superfatPercent(),
+                additions,
+                sums.grams);
     }
 
     private static double liquidAfter(BatchLines batch, double[] weighed, int i) {

@@ -210,7 +210,10 @@ final class SheetBuilder {
             coloured += portion.name().equals(pour.coloured()) ? portion.totalGrams() : 0;
             plain += portion.name().equals(pour.plain()) ? portion.totalGrams() : 0;
         }
-        return FadingPour.of(coloured, plain, pour.layers().intValue());
+        // what stays in the jugs stays in both of them alike
+        double reaching = 1 - fill.holdBack();
+        return FadingPour.of(
+                coloured * reaching, plain * reaching, pour.layers().intValue());
     }
 
     private Optional<MakingSheet.Bars> bars(double mouldGrams, Reaction reaction) {

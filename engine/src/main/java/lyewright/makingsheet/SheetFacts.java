@@ -29,6 +29,9 @@ final class SheetFacts {
     /** Fatty acids up to this iodine value are solid; oleic has 90, stearic under 4. */
     private static final double HARD_TO_IODINE_VALUE = 20;
 
+    /** Mol of acid in a gram up to which a liquid is hardly sour: beer, wine. */
+    private static final double HARDLY_ACID = 1e-4;
+
     final BatchLines batch;
     final ResolvedFormula formula;
     final double[] exact;
@@ -55,6 +58,7 @@ final class SheetFacts {
     boolean ultramarine;
     boolean freeAcidAddition;
     double hardAcidFraction;
+    double waxFraction;
     boolean beeswax;
     double latherFraction;
 
@@ -115,8 +119,10 @@ final class SheetFacts {
             milkInJug |= addition.stage() == Stage.Kind.LYE;
         }
         ultramarine |= addition.written().of().startsWith("ultramarine");
-        freeAcidAddition |= material.kind() == AdditiveKind.ACID
-                || (material.kind() == AdditiveKind.LIQUID && makeup.acidMolesPerGram() > 0);
+        // in the lye jug acid is neutralised before it meets anything else; beer and wine hardly have any
+        freeAcidAddition |= addition.stage() != Stage.Kind.LYE
+                && (material.kind() == AdditiveKind.ACID || material.kind() == AdditiveKind.LIQUID)
+                && makeup.acidMolesPerGram() > HARDLY_ACID;
     }
 
     private void sumOils() {
@@ -125,6 +131,7 @@ final class SheetFacts {
                 double fraction = part.fraction() * inIt.fraction();
                 latherFraction += inIt.oil().lathersInSalt() ? fraction : 0;
                 hardAcidFraction += hardAcid(inIt.oil()) ? fraction : 0;
+                waxFraction += inIt.oil().kind() == OilKind.WAX ? fraction : 0;
                 beeswax |= inIt.oil().key().equals("beeswax");
             }
         }

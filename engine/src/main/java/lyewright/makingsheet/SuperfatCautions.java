@@ -13,8 +13,9 @@ final class SuperfatCautions {
 
     private static final double FAR_OVER = 7;
 
-    private static final String LEVEL_PORTIONS =
-            "Wet things out in water or glycerin instead of oil, put acid into the whole batch, or ask for more superfat.";
+    private static final String EVEN_THEM_OUT =
+            "Wet things out in water or glycerin instead of oil, put acid and milk into the whole batch, or ask for more"
+                    + " superfat.";
 
     /** A portion this much leaner than the batch is said; this project's own rule, in points. */
     private static final double NOTEWORTHY = 0.5;
@@ -65,24 +66,21 @@ final class SuperfatCautions {
         double thin = usual(facts).low() - FAR_UNDER;
         for (PortionSheet portion : facts.portions) {
             double own = portion.superfatPercent();
-            if (own > sheet - NOTEWORTHY) {
-                continue;
-            }
             List<Object> figures = List.of(portion.name(), Caution.tenths(own), Caution.tenths(sheet));
             if (own < -1e-9) {
                 found.add(new Caution(
                         "portion-superfat-negative",
                         Level.STOP,
                         "Portion {} has a superfat of {} %, though the whole batch has {} %: it stays caustic.",
-                        LEVEL_PORTIONS,
+                        EVEN_THEM_OUT,
                         "mass balance",
                         figures));
-            } else {
+            } else if (own < sheet - NOTEWORTHY) {
                 found.add(new Caution(
                         "portion-superfat",
                         own < thin ? Level.CARE : Level.NOTE,
                         "Portion {} has a superfat of {} %, less than the {} % of the whole batch.",
-                        LEVEL_PORTIONS,
+                        EVEN_THEM_OUT,
                         "mass balance",
                         figures));
             }
@@ -114,6 +112,16 @@ final class SuperfatCautions {
     static void acidTakesAlkali(SheetFacts facts, List<Caution> found) {
         double taken = Math.min(facts.reaction.taken(), facts.reaction.alkali());
         double points = 100 * taken / facts.reaction.equivalents();
+        if (facts.reaction.reaching() <= 0) {
+            found.add(new Caution(
+                    "acid-takes-all",
+                    Level.STOP,
+                    "Acid or bicarbonate among the additions takes all {} g of alkali: nothing turns to soap.",
+                    "Use less of it, or write acids: compensate.",
+                    "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
+                    List.of(Caution.tenths(facts.lye.pureGrams()))));
+            return;
+        }
         if (points < 0.05) {
             return;
         }

@@ -27,19 +27,21 @@ class PuritiesTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', value = {
-        "naoh=0 | not possible",
-        "naoh=110 | not possible",
-        "naoh=0.985 | no alkali that is sold",
-        "naoh=49.9 | no alkali that is sold",
-        "naoh=98 g | something after its number",
-        "naoh=98.5,naoh=97 | given twice",
-        "soda=98 | not a purity",
-        "=98 | not a purity",
-        "98 | not a purity",
-        "naoh=98;5 | something after its number",
-        "koh=-90 | negative",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "naoh=0 | not possible",
+                "naoh=110 | not possible",
+                "naoh=0.985 | no alkali that is sold",
+                "naoh=49.9 | no alkali that is sold",
+                "naoh=98 g | something after its number",
+                "naoh=98.5,naoh=97 | given twice",
+                "soda=98 | not a purity",
+                "=98 | not a purity",
+                "98 | not a purity",
+                "naoh=98;5 | something after its number",
+                "koh=-90 | negative",
+            })
     void what_is_no_purity_is_refused(String text, String what) {
         assertThat(Purities.parse(text).problems().get(0).what()).contains(what);
     }

@@ -292,7 +292,7 @@ public final class RandomFormulas {
                             Stage.Kind.TOP,
                             Stage.Kind.EVERY_PORTION));
             boolean liquid = chance(40);
-            boolean replaces = liquid && chance(30);
+            boolean replaces = liquid && stage.kind() != Stage.Kind.TOP && chance(30);
             boolean disperses = !liquid && stage.kind() != Stage.Kind.TOP && chance(40);
             additions.add(new Addition(
                     pick(liquid ? LIQUIDS : SOLIDS),
@@ -337,6 +337,8 @@ public final class RandomFormulas {
         Optional<WrittenFigure> none = Optional.empty();
         boolean oil = kind.equals("oil") || kind.equals("wax") || kind.equals("coconut");
         boolean watery = kind.equals("liquid") || kind.equals("milk");
+        // fat whose saponification value is not given is refused where it would take alkali
+        boolean fatty = watery && chance(50);
         return new OwnMaterial(
                 kind.equals("coconut") ? kind : pick("house-", "дом ", "🌿 ") + kind,
                 kind.equals("coconut") ? pick("", "oil") : kind,
@@ -345,8 +347,8 @@ public final class RandomFormulas {
                 oil && chance(30) ? Optional.of(figure(50, 60)) : none,
                 maybe(30, () -> new Density(BigDecimal.valueOf(900 + random.nextInt(400), 3))),
                 watery ? Optional.of(figure(50, 20)) : none,
-                watery && chance(50) ? Optional.of(figure(1, 5)) : none,
-                watery && chance(50) ? Optional.of(figure(180, 60)) : none,
+                fatty ? Optional.of(figure(1, 5)) : none,
+                fatty || (watery && chance(20)) ? Optional.of(figure(180, 60)) : none,
                 watery && chance(50) ? Optional.of(figure(1, 5)) : none,
                 watery && chance(50) ? Optional.of(figure(1, 5)) : none,
                 watery && chance(40)

@@ -133,7 +133,10 @@ final class CautionCases {
         care("purity-unusual", "soda of 88.9 %", bar().purities("naoh=88.9"));
         none("purity-unusual", "soda of 89 %", bar().purities("naoh=89"));
         care("purity-unusual", "potash of 79.9 %", bar().potassium().purities("koh=79.9"));
-        none("purity-unusual", "potash of 80 %, while no soda is used", bar().potassium().purities("koh=80,naoh=60"));
+        none(
+                "purity-unusual",
+                "potash of 80 %, while no soda is used",
+                bar().potassium().purities("koh=80,naoh=60"));
         none("purity-assumed", "given", bar().purities("naoh=98.5"));
         none("purity-assumed", "the other's is not given", bar().potassium().purities("koh=90"));
         none(
@@ -212,12 +215,21 @@ final class CautionCases {
         none("acid-takes-alkali", "0.15 g of citric acid", citric("0.15 g", false));
         note("acid-takes-alkali", "4.9 points as written", citric("15.7 g", true));
         care("acid-takes-alkali", "5.1 points as written", citric("16.3 g", true));
-        // clay wetted out in oil takes x of the oils out of the base, which keeps all the alkali: the plain half of a batch
+        // 4.7 mol of alkali, 0.015615 mol/g of acid: 301 g take all of it
+        stop("acid-takes-all", "302 g of citric acid as written", citric("302 g", true));
+        none("acid-takes-all", "300 g of citric acid as written", citric("300 g", true));
+        care("volume-of-powder", "a spoon of salt", bar().add("sea-salt", "15 ml", "trace"));
+        care("volume-of-powder", "a spoon of milk powder", bar().add("goat-milk-powder", "15 ml", "trace"));
+        none("volume-of-powder", "a spoon of honey", bar().add("honey", "15 ml", "trace"));
+        none("volume-of-powder", "lavender", bar().add("lavender-oil", "15 ml", "trace"));
+        // clay wetted out in oil takes x of the oils out of the base, which keeps all the alkali: the plain half of a
+        // batch
         // of superfat s has 1 - (1 - s) / (1 - x)
         note("portion-superfat", "6 % asked, 2 % of the oils gone: 4.1 %", leaner("6 %", "20 g", "2 to 1"));
         care("portion-superfat", "3 % asked, 2 % of the oils gone: 1.0 %", leaner("3 %", "20 g", "2 to 1"));
         none("portion-superfat", "6 % asked, 0.4 % of the oils gone: 5.6 %", leaner("6 %", "8 g", "1 to 1"));
         none("portion-superfat", "under 0, which the graver caution says", leaner("2 %", "20 g", "4 to 1"));
+        stop("portion-superfat-negative", "0.3 % asked, 0.4 % gone: -0.1 %", leaner("0.3 %", "8 g", "1 to 1"));
         stop("portion-superfat-negative", "2 % asked, 4 % of the oils gone: -2.1 %", leaner("2 %", "20 g", "4 to 1"));
         none("portion-superfat-negative", "3 % asked, 2 % of the oils gone", leaner("3 %", "20 g", "2 to 1"));
         // the house bar is 187.98 g of alkali and 375.97 g of water to 1000 g of oils: 24.04 % water as poured
@@ -266,6 +278,8 @@ final class CautionCases {
         note("wax", "beeswax", withOil("beeswax", "2 %"));
         note("wax", "jojoba", withOil("jojoba", "2 %"));
         note("wax", "lanolin", withOil("lanolin", "2 %"));
+        note("wax", "10 % of it", withOil("lanolin", "10 %"));
+        care("wax", "over 10 % of it", withOil("lanolin", "10.1 %"));
         none("wax", "cocoa butter", withOil("cocoa-butter", "2 %"));
 
         note(
@@ -445,10 +459,15 @@ final class CautionCases {
         none("acid-on-ultramarine", "bicarbonate is no acid", ultramarineWith("sodium-bicarbonate", "5 g"));
         none("acid-on-ultramarine", "ultramarine alone", barWith("ultramarine-pink", "5 g per kg oils", "trace"));
         none("acid-on-ultramarine", "acid alone", citric("5 g", false));
+        none(
+                "acid-on-ultramarine",
+                "acid in the lye jug, where it is neutralised",
+                barWith("ultramarine-blue", "5 g per kg oils", "trace").add("citric-acid-anhydrous", "5 g", "lye"));
+        none("acid-on-ultramarine", "beer, which is hardly sour", ultramarineWith("beer", "50 g"));
     }
 
     private static AFormula ultramarineWith(String key, String amount) {
-        return barWith("ultramarine-blue", "5 g per kg oils", "trace").add(key, amount, "lye");
+        return barWith("ultramarine-blue", "5 g per kg oils", "trace").add(key, amount, "trace");
     }
 
     private static AFormula portionClay(String amount) {

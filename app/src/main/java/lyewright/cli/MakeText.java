@@ -23,7 +23,6 @@ import lyewright.measure.TimeSpan;
 final class MakeText {
 
     private static final int INDENT = 5;
-    private static final String MILK = "blend-milk";
 
     /** The cooling time of common practice is to this temperature, °C. */
     private static final double FORTY = 40;

@@ -206,13 +206,16 @@ final class MakeText {
     private void blend() {
         List<Weighing> lye = view.where(BatchLine::inLyeJug);
         List<Weighing> pot = view.where(line -> line.stage().kind() == Stage.Kind.OILS);
-        String until = process.make() == Process.Make.COOKED
-                ? "Blend to trace, cover, and cook it through."
-                : kind.blend().equals("blend-shaving")
-                        ? "Stir hard until it is even; it stiffens at once."
-                        : "Blend in short bursts to a light trace.";
         step("Pour all the lye (" + Figures.sum(lye) + ") into the oil pot (" + Figures.sum(pot)
-                + "), never the oils into the lye. " + until + " " + window());
+                + "), never the oils into the lye. " + until() + " " + window());
+    }
+
+    private String until() {
+        boolean stiffens = kind.blend().equals("blend-shaving");
+        String cooked = process.make() == Process.Make.COOKED ? " Cover, and cook it through." : "";
+        return stiffens
+                ? "Stir hard until it is even; it stiffens at once." + cooked
+                : "Blend in short bursts to a light trace." + cooked;
     }
 
     private String window() {

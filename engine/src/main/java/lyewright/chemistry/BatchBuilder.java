@@ -26,6 +26,7 @@ final class BatchBuilder {
     private final ResolvedFormula formula;
     private final List<BatchLine> lines;
     private final Linear[] potOils;
+    private boolean oilsGivenAway;
     private Linear oilEquivalents = Linear.ZERO;
     private Linear fatEquivalents = Linear.ZERO;
     private Linear taken = Linear.ZERO;
@@ -44,22 +45,34 @@ final class BatchBuilder {
         for (AdditionPart addition : formula.additions()) {
             layAddition(addition);
         }
-        for (int i = 0; i < potOils.length; i++) {
-            lines.set(i, lines.get(i).with(potOils[i]));
+        if (oilsGivenAway) {
+            for (int i = 0; i < potOils.length; i++) {
+                lines.set(i, lines.get(i).with(potOils[i]));
+            }
         }
         Linear moles = alkaliMoles();
         Linear water = waterByRule(moles);
         layWater(water, moles);
         layAlkali(moles);
-        Linear total = Linear.ZERO;
-        for (BatchLine line : lines) {
-            total = total.plus(line.mass());
-        }
+        Linear total = total();
         if (total.perBatch() > 1 - 1e-9) {
             return Outcome.refused(
                     new Problem("additions", "the additions by % of batch leave nothing for the rest", "lower them"));
         }
         return Outcome.ok(new BatchLines(formula, lines, total, water, moles));
+    }
+
+    /** Everything weighed, added up without a line for each step. */
+    private Linear total() {
+        double perOils = 0;
+        double fixed = 0;
+        double perBatch = 0;
+        for (BatchLine line : lines) {
+            perOils += line.mass().perOils();
+            fixed += line.mass().fixed();
+            perBatch += line.mass().perBatch();
+        }
+        return new Linear(perOils, fixed, perBatch);
     }
 
     private void layOils() {
@@ -166,6 +179,7 @@ final class BatchBuilder {
                         BatterVolume.WATER_DENSITY));
             }
             case OILS -> {
+                oilsGivenAway = true;
                 potOils[liquid.oil()] = potOils[liquid.oil()].minus(mass);
                 lines.add(oilLine(
                         Kind.DISPERSING_LIQUID,

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import lyewright.material.Additive;
-import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.StockLye;
 import lyewright.material.Tables;
@@ -16,14 +15,18 @@ final class Catalogue {
 
     private final Tables tables;
     private final List<Problem> problems;
-    private final Map<String, OilBlend> ownOils = new HashMap<>(0);
-    private final Map<String, Additive> ownAdditives = new HashMap<>(0);
-    private final Map<String, StockLye> ownLyes = new HashMap<>(0);
+    private final Map<String, OilBlend> ownOils;
+    private final Map<String, Additive> ownAdditives;
+    private final Map<String, StockLye> ownLyes;
 
     Catalogue(Formula formula, Tables tables, List<Problem> problems) {
         this.tables = tables;
         this.problems = problems;
-        if (!formula.materials().isEmpty()) {
+        boolean own = !formula.materials().isEmpty();
+        ownOils = own ? new HashMap<>() : Map.of();
+        ownAdditives = own ? new HashMap<>() : Map.of();
+        ownLyes = own ? new HashMap<>() : Map.of();
+        if (own) {
             new OwnMaterials(tables, problems, ownOils, ownAdditives, ownLyes).read(formula.materials());
         }
     }
@@ -35,9 +38,9 @@ final class Catalogue {
         if (own != null) {
             return own;
         }
-        Oil oil = tables.oil(key).orElse(null);
-        if (oil != null) {
-            return new OilBlend(key, oil.name(), List.of(new OilBlend.Part(oil, 1)));
+        OilBlend alone = tables.alone(key).orElse(null);
+        if (alone != null) {
+            return alone;
         }
         if (ownAdditives.containsKey(key) || tables.additive(key).isPresent()) {
             no(path, "'" + key + "' is not an oil", "list it under additions");

@@ -43,7 +43,7 @@ final class CautionRules {
             MakingCautions::fade);
 
     private static final Comparator<Caution> GRAVEST_FIRST =
-            Comparator.comparing(Caution::level).reversed();
+            (one, other) -> other.level().compareTo(one.level());
 
     private CautionRules() {}
 

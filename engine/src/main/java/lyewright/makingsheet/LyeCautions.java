@@ -85,9 +85,12 @@ final class LyeCautions {
     static void purityUnusual(SheetFacts facts, List<Caution> found) {
         for (Alkali alkali : Alkali.values()) {
             boolean used = alkali == Alkali.SODIUM ? facts.lye.naohGrams() > 0 : facts.lye.kohGrams() > 0;
+            if (!used || facts.formula.purities().assumed(alkali)) {
+                continue;
+            }
             double percent = 100 * facts.formula.purities().fraction(alkali);
             double unusual = alkali.assumedPurity().low() - BELOW_USUAL;
-            if (used && facts.formula.alkali().stock().isEmpty() && percent < unusual) {
+            if (facts.formula.alkali().stock().isEmpty() && percent < unusual) {
                 found.add(new Caution(
                         "purity-unusual",
                         Level.CARE,

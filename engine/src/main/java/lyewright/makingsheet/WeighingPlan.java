@@ -2,7 +2,6 @@ package lyewright.makingsheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntPredicate;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.chemistry.BatchLines;
@@ -35,8 +34,7 @@ final class WeighingPlan {
     private final double oilsGrams;
     private final Mass[] weighed;
     private final Balance[] balances;
-    private final int[] cups;
-    private int cupCount;
+    private final boolean[] inCup;
     private boolean alkaliInCup;
     private final List<Vessel> vessels;
 
@@ -47,7 +45,7 @@ final class WeighingPlan {
         this.exact = exact;
         this.weighed = new Mass[exact.length];
         this.balances = new Balance[exact.length];
-        this.cups = new int[exact.length];
+        this.inCup = new boolean[exact.length];
         this.oilsGrams = oils();
         this.vessels = new ArrayList<>(formula.additions().size() + 4);
         chooseVessels();
@@ -109,7 +107,6 @@ final class WeighingPlan {
             BatchLine line = batch.lines().get(i);
             if (line.kind() == Kind.ALKALI) {
                 balances[i] = forAlkali;
-                cups[i] = 0;
             } else if (line.inLyeJug() || line.stage().kind() == Stage.Kind.OILS) {
                 chooseBetweenVesselAndCup(i, line, line.inLyeJug() ? underJug : underPot);
             } else {
@@ -120,24 +117,33 @@ final class WeighingPlan {
 
     /** What went into cups no longer burdens jug and pot, which a finer balance may carry now. */
     private void lightenVessels() {
-        lighten(Vessel.Kind.LYE_JUG, this::inJug);
-        lighten(Vessel.Kind.OIL_POT, this::inPot);
+        double jugLoad = equipment.vesselGrams(Vessel.Kind.LYE_JUG.word());
+        double potLoad = equipment.vesselGrams(Vessel.Kind.OIL_POT.word());
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            jugLoad += inJug(i, line) ? exact[i] : 0;
+            potLoad += inPot(i, line) ? exact[i] : 0;
+        }
+        Balance underJug = equipment.finestFor(jugLoad);
+        Balance underPot = equipment.finestFor(potLoad);
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (inJug(i, line)) {
+                balances[i] = underJug;
+            } else if (inPot(i, line)) {
+                balances[i] = underPot;
+            }
+        }
     }
 
-    private void lighten(Vessel.Kind kind, IntPredicate in) {
-        double load = equipment.vesselGrams(kind.word());
-        for (int i = 0; i < exact.length; i++) {
-            load += in.test(i) ? exact[i] : 0;
-        }
-        Balance balance = equipment.finestFor(load);
-        for (int i = 0; i < exact.length; i++) {
-            balances[i] = in.test(i) ? balance : balances[i];
-        }
-    }
-
-    private boolean inPot(int i) {
+    private boolean inPot(int i, BatchLine line) {
         // an oil that is wholly used to wet something out leaves nothing for the pot
-        return batch.lines().get(i).stage().kind() == Stage.Kind.OILS && cups[i] == 0 && exact[i] > 0;
+        return line.stage().kind() == Stage.Kind.OILS && !inCup[i] && exact[i] > 0;
+    }
+
+    private boolean inJug(int i, BatchLine line) {
+        boolean alkali = line.kind() == Kind.ALKALI;
+        return line.inLyeJug() && !inCup[i] && !(alkali && alkaliInCup) && (alkali || exact[i] > 0);
     }
 
     /** Both alkalis keep together: in the jug, or in one dry cup where the jug's balance is too coarse for either. */
@@ -163,7 +169,7 @@ final class WeighingPlan {
         if (line.kind() != Kind.WATER && coarse(exact[i], underVessel, stepsNeeded(line))) {
             Balance finer = equipment.finestFor(exact[i]);
             if (finer.stepGrams() < underVessel.stepGrams()) {
-                cups[i] = ++cupCount;
+                inCup[i] = true;
                 balances[i] = finer;
             }
         }
@@ -176,15 +182,15 @@ final class WeighingPlan {
     /** An addition and the liquid after it share a cup, on the finest balance that carries both. */
     private void inOwnCup(int i, BatchLine line) {
         if (line.kind() == Kind.DISPERSING_LIQUID) {
-            cups[i] = cups[i - 1];
+            inCup[i] = true;
             balances[i] = balances[i - 1];
             return;
         }
         double load = exact[i];
-        if (i + 1 < exact.length && batch.lines().get(i + 1).kind() == Kind.DISPERSING_LIQUID) {
+        if (isWettedOut(i)) {
             load += exact[i + 1];
         }
-        cups[i] = ++cupCount;
+        inCup[i] = true;
         balances[i] = equipment.finestFor(load);
     }
 
@@ -236,85 +242,100 @@ final class WeighingPlan {
 
     /** In the order of weighing: cups that are wetted out ahead, oils, what waits in cups, and alkali last. */
     private void fillVessels() {
-        for (int cup = 1; cup <= cupCount; cup++) {
-            if (wettedOut(cup)) {
-                addCup(cup);
-            }
-        }
-        add(Vessel.Kind.OIL_POT, "", "", this::inPot);
-        for (int cup = 1; cup <= cupCount; cup++) {
-            if (!wettedOut(cup)) {
-                addCup(cup);
-            }
-        }
-        add(Vessel.Kind.LYE_JUG, "", "", this::inJug);
+        addCups(true);
+        addPot();
+        addCups(false);
+        addJug();
         if (alkaliInCup) {
-            add(Vessel.Kind.CUP, "alkali", "", i -> batch.lines().get(i).kind() == Kind.ALKALI);
+            addAlkaliCup();
         }
     }
 
-    private boolean inJug(int i) {
-        BatchLine line = batch.lines().get(i);
-        boolean alkali = line.kind() == Kind.ALKALI;
-        return line.inLyeJug() && cups[i] == 0 && !(alkali && alkaliInCup) && (alkali || exact[i] > 0);
+    private boolean isWettedOut(int i) {
+        return i + 1 < exact.length && batch.lines().get(i + 1).kind() == Kind.DISPERSING_LIQUID;
     }
 
-    private boolean wettedOut(int cup) {
-        for (int i = 0; i < cups.length; i++) {
-            if (cups[i] == cup && batch.lines().get(i).kind() == Kind.DISPERSING_LIQUID) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void addCup(int cup) {
-        for (int i = 0; i < cups.length; i++) {
-            if (cups[i] == cup) {
-                BatchLine line = batch.lines().get(i);
-                add(Vessel.Kind.CUP, line.key(), portionOf(line), j -> cups[j] == cup);
-                return;
+    /** A cup holds one line, and its dispersing liquid if there is one, which is the next line. */
+    private void addCups(boolean wettedOut) {
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (inCup[i] && line.kind() != Kind.DISPERSING_LIQUID && isWettedOut(i) == wettedOut) {
+                Filling cup = new Filling(0, 2);
+                cup.take(i, line);
+                if (wettedOut) {
+                    cup.take(i + 1, batch.lines().get(i + 1));
+                }
+                cup.add(Vessel.Kind.CUP, line.key(), portionOf(line));
             }
         }
     }
 
-    private void add(Vessel.Kind kind, String of, String portion, IntPredicate in) {
-        Filling filling = new Filling(kind == Vessel.Kind.CUP ? 0 : equipment.vesselGrams(kind.word()));
-        if (kind == Vessel.Kind.LYE_JUG) {
-            // water is there before anything dissolves in it; the other lines follow in their order, alkali last
-            filling.take(i -> in.test(i) && batch.lines().get(i).kind() == Kind.WATER);
-            filling.take(i -> in.test(i) && batch.lines().get(i).kind() != Kind.WATER);
-        } else {
-            filling.take(in);
+    private void addPot() {
+        Filling pot = new Filling(
+                equipment.vesselGrams(Vessel.Kind.OIL_POT.word()),
+                formula.oils().size());
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (inPot(i, line)) {
+                pot.take(i, line);
+            }
         }
-        if (!filling.weighings.isEmpty()) {
-            vessels.add(new Vessel(kind, of, portion, filling.emptyGrams, filling.weighings));
+        pot.add(Vessel.Kind.OIL_POT, "", "");
+    }
+
+    /** Water is there before anything dissolves in it; the other lines follow in their order, alkali last. */
+    private void addJug() {
+        Filling jug = new Filling(equipment.vesselGrams(Vessel.Kind.LYE_JUG.word()), 3);
+        takeIntoJug(jug, true);
+        takeIntoJug(jug, false);
+        jug.add(Vessel.Kind.LYE_JUG, "", "");
+    }
+
+    private void takeIntoJug(Filling jug, boolean water) {
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if ((line.kind() == Kind.WATER) == water && inJug(i, line)) {
+                jug.take(i, line);
+            }
         }
+    }
+
+    private void addAlkaliCup() {
+        Filling cup = new Filling(0, 2);
+        for (int i = 0; i < exact.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            if (line.kind() == Kind.ALKALI) {
+                cup.take(i, line);
+            }
+        }
+        cup.add(Vessel.Kind.CUP, "alkali", "");
     }
 
     /** A vessel as it fills, with the reading under it. */
     private final class Filling {
         private final double emptyGrams;
-        private final List<Weighing> weighings = new ArrayList<>(4);
+        private final List<Weighing> weighings;
         private Mass reading;
 
-        Filling(double emptyGrams) {
+        Filling(double emptyGrams, int lines) {
             this.emptyGrams = emptyGrams;
+            this.weighings = new ArrayList<>(lines);
             this.reading = Mass.ofGrams(emptyGrams);
         }
 
-        void take(IntPredicate in) {
-            for (int i = 0; i < exact.length; i++) {
-                if (in.test(i)) {
-                    reading = reading.plus(weighed[i]);
-                    weighings.add(weighing(i, reading));
-                }
+        void take(int i, BatchLine line) {
+            reading = reading.plus(weighed[i]);
+            weighings.add(weighing(i, line, reading));
+        }
+
+        void add(Vessel.Kind kind, String of, String portion) {
+            if (!weighings.isEmpty()) {
+                vessels.add(new Vessel(kind, of, portion, emptyGrams, weighings));
             }
         }
     }
 
-    private Weighing weighing(int i, Mass reading) {
-        BatchLine line = batch.lines().get(i);
+    private Weighing weighing(int i, BatchLine line, Mass reading) {
         return new Weighing(
                 line,
                 nameOf(line),

@@ -7,8 +7,9 @@ import java.util.List;
  * seldom add up to 100; whatever is computed from them scales the middles to 100 first.
  *
  * @param acids the acids, in the order published; may be empty where nothing was found
+ * @param lauricAndMyristic C12:0 and C14:0 together, middles scaled to 100, percent; 0 if unknown
  */
-public record FattyAcidProfile(List<AcidShare> acids) {
+public record FattyAcidProfile(List<AcidShare> acids, double lauricAndMyristic) {
 
     /** No acids known. */
     public static final FattyAcidProfile UNKNOWN = new FattyAcidProfile(List.of());
@@ -21,6 +22,15 @@ public record FattyAcidProfile(List<AcidShare> acids) {
     /** Copies its list. */
     public FattyAcidProfile {
         acids = List.copyOf(acids);
+    }
+
+    /**
+     * A profile of acids. What every sheet asks of it is reckoned here, once.
+     *
+     * @param acids the acids, in the order published; may be empty where nothing was found
+     */
+    public FattyAcidProfile(List<AcidShare> acids) {
+        this(acids, scaledMiddle(acids, "C12:0") + scaledMiddle(acids, "C14:0"));
     }
 
     /**
@@ -38,6 +48,10 @@ public record FattyAcidProfile(List<AcidShare> acids) {
      * @return percent, near 100 for a full profile, 0 if unknown
      */
     public double sumOfMiddles() {
+        return sumOfMiddles(acids);
+    }
+
+    private static double sumOfMiddles(List<AcidShare> acids) {
         double sum = 0;
         for (AcidShare a : acids) {
             sum += a.share().middle();
@@ -52,13 +66,17 @@ public record FattyAcidProfile(List<AcidShare> acids) {
      * @return percent of the known acids, 0 if it is not among them
      */
     public double scaledMiddle(String code) {
+        return scaledMiddle(acids, code);
+    }
+
+    private static double scaledMiddle(List<AcidShare> acids, String code) {
         double part = 0;
         for (AcidShare a : acids) {
             if (a.acid().code().equals(code)) {
                 part += a.share().middle();
             }
         }
-        return part == 0 ? 0 : 100 * part / sumOfMiddles();
+        return part == 0 ? 0 : 100 * part / sumOfMiddles(acids);
     }
 
     /**

@@ -53,6 +53,6 @@ public record Oil(
      * @return true for coconut, palm kernel, babassu and their like
      */
     public boolean lathersInSalt() {
-        return acids.known() && acids.scaledMiddle("C12:0") + acids.scaledMiddle("C14:0") > 50;
+        return acids.lauricAndMyristic() > 50;
     }
 }

@@ -1,6 +1,7 @@
 package lyewright.material;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ public final class Tables {
     private final String edition;
     private final Map<String, FattyAcid> fattyAcids;
     private final Map<String, Oil> oils;
+    private final Map<String, OilBlend> alone = new HashMap<>();
     private final Map<String, Additive> additives;
     private final Map<String, Acid> acids;
     private final List<AlkaliFigures> alkalis;
@@ -32,6 +34,7 @@ public final class Tables {
         edition = CsvTable.rows("edition.csv").get(0).text("edition");
         fattyAcids = OilTables.fattyAcids();
         oils = OilTables.oils(fattyAcids);
+        oils.forEach((key, oil) -> alone.put(key, new OilBlend(key, oil.name(), List.of(new OilBlend.Part(oil, 1)))));
         additives = new LinkedHashMap<>(AdditiveTables.additives());
         additives.putAll(AdditiveTables.fragrances());
         acids = AdditiveTables.acids();
@@ -164,6 +167,16 @@ public final class Tables {
      */
     public Optional<Oil> oil(String key) {
         return Optional.ofNullable(oils.get(key));
+    }
+
+    /**
+     * An oil by key, as a blend of nothing else.
+     *
+     * @param key its key
+     * @return always the same blend, if the tables have the oil
+     */
+    public Optional<OilBlend> alone(String key) {
+        return Optional.ofNullable(alone.get(key));
     }
 
     /**

@@ -80,6 +80,7 @@ final class Answers {
         expected.put("base" + p, portion.baseBatterGrams());
         expected.put("portionOils" + p, portion.oilsGrams());
         expected.put("portionWater" + p, portion.waterGrams());
+        expected.put("portionSuperfat" + p, portion.superfatPercent());
         expected.put("portion" + p, portion.totalGrams());
         int[] lines = ADDITIONS_OF_PORTIONS[p];
         if (lines.length != portion.additions().size()) {

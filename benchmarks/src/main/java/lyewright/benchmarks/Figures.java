@@ -76,11 +76,11 @@ final class Figures {
     final double fragranceUsualMost;
     final double clayLiquidLeast;
     final double clayHoursLeast;
+    final double purityLeast = Alkali.SODIUM.assumedPurity().low() - 8;
     final double superfatLow;
     final double superfatHigh;
     final double saltBarSuperfatLow;
     final double saltBarSuperfatHigh;
-    final double allFragranceUsualMost;
     final double latherFatLeast;
 
     final double[] capacity = new double[2];
@@ -122,7 +122,6 @@ final class Figures {
         superfatHigh = tables.practice("superfat-bar").high();
         saltBarSuperfatLow = tables.practice("superfat-salt-bar").low();
         saltBarSuperfatHigh = tables.practice("superfat-salt-bar").high();
-        allFragranceUsualMost = tables.practice("fragrance").high();
         latherFatLeast = tables.practice("lather-fat-from-salt-50").low();
         for (int i = 0; i < step.length; i++) {
             Balance balance = Equipment.USUAL.balances().get(i);

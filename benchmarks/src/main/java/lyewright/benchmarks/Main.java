@@ -2,6 +2,7 @@ package lyewright.benchmarks;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
@@ -30,7 +31,7 @@ public final class Main {
 
     private Main() {}
 
-    private record Medians(double microseconds, double processor, double bytes, int iterations) {}
+    private record Medians(double microseconds, double least, double processor, double bytes, int iterations) {}
 
     /**
      * Runs.
@@ -75,7 +76,7 @@ public final class Main {
                 });
             }
         }
-        return new Medians(median(wall), median(processor), median(bytes), wall.size());
+        return new Medians(median(wall), Collections.min(wall), median(processor), median(bytes), wall.size());
     }
 
     private static void keep(String label, String wanted, Result<?> result, List<Double> values) {
@@ -94,9 +95,12 @@ public final class Main {
     }
 
     private void show() {
-        print("%n%-44s %12s %12s %12s %6s%n", "median of iterations", "us, wall", "us, cpu", "bytes", "of");
-        all.forEach((name, m) ->
-                print("%-44s %12.3f %12.3f %12.0f %6d%n", name, m.microseconds, m.processor, m.bytes, m.iterations));
+        print(
+                "%n%-40s %11s %11s %11s %10s %4s%n",
+                "median of iterations", "us, wall", "least", "us, cpu", "bytes", "of");
+        all.forEach((name, m) -> print(
+                "%-40s %11.3f %11.3f %11.3f %10.0f %4d%n",
+                name, m.microseconds, m.least, m.processor, m.bytes, m.iterations));
         Medians sheet = all.get(WHOLE_SHEET);
         if (sheet != null) {
             print(

@@ -147,10 +147,10 @@ final class SheetCells {
 
     private void weighedMasses() {
         cells.formulas("weigh", 0, 12, "ROUND({exact#}/{by#},0)*{by#}");
+        cells.formula("oilEquivalents", "SUMPRODUCT({weigh0}:{weigh4},{eq0}:{eq4})");
         cells.formula(
                 "equivalents",
-                "SUMPRODUCT({weigh0}:{weigh4},{eq0}:{eq4})+{weigh5}*{fatEq0}+({weigh7}+{weigh8})*{fatEq1}"
-                        + "+({weigh9}+{weigh10})*{fatEq2}");
+                "{oilEquivalents}+{weigh5}*{fatEq0}+({weigh7}+{weigh8})*{fatEq1}" + "+({weigh9}+{weigh10})*{fatEq2}");
         cells.formula("taken", "{weigh5}*{acid0}+({weigh7}+{weigh8})*{acid1}+({weigh9}+{weigh10})*{acid2}");
         cells.formula(
                 "weigh12", "INT(((1-{superfat})*{equivalents}+{taken})*{naoh}/{purity}/{by12}+0.000000001)*{by12}");
@@ -245,11 +245,21 @@ final class SheetCells {
                 "{weigh11}*{kelp}/100+{weigh6}+{weigh5}*{moist0}+{weigh8}*{moist1}+{weigh10}*{moist2}");
         cells.formula("portion0", "{base0}+{weigh7}+{weigh9}");
         cells.formula("portion1", "{base1}+{weigh5}+{weigh6}+{weigh8}+{weigh10}");
+        portionSuperfat(0, "{plain}", "({weigh7}*{#1}+{weigh9}*{#2})");
+        portionSuperfat(1, "{kelp}", "({weigh5}*{#0}+{weigh8}*{#1}+{weigh10}*{#2})");
         addition(7, 0, "{base0}+{weigh7}");
         addition(9, 0, "{jugReading7}+{weigh9}");
         addition(5, 1, "{base1}+{weigh5}+{weigh6}");
         addition(8, 1, "{jugReading5}+{weigh8}");
         addition(10, 1, "{jugReading8}+{weigh10}");
+    }
+
+    /** The base batter's share of oils and alkali, and what the portion's own additions bring and take. */
+    private void portionSuperfat(int portion, String share, String additions) {
+        cells.formula(
+                "portionSuperfat" + portion,
+                "100*(1-MAX(0,{alkaliMoles}*" + share + "/100-" + additions.replace("#", "acid")
+                        + ")/({oilEquivalents}*" + share + "/100+" + additions.replace("#", "fatEq") + "))");
     }
 
     private void addition(int line, int portion, String reading) {
@@ -267,6 +277,7 @@ final class SheetCells {
         cells.numbers("usualSuperfat", figures.superfatLow, figures.superfatHigh);
         cells.numbers("usualSaltBar", figures.saltBarSuperfatLow, figures.saltBarSuperfatHigh);
         cells.number("purityGiven", 0);
+        cells.number("purityLeast", figures.purityLeast);
         cells.formula("saltShare", "100*({weigh9}+{weigh10})/{oils}");
         cells.formula("saltBar", "IF({saltShare}>=25,1,0)");
         cells.formula("low", "IF({saltBar}=1,{usualSaltBar0},{usualSuperfat0})");
@@ -274,10 +285,15 @@ final class SheetCells {
         caution("IF({weigh11}<{pure},3,IF({concentration}>40,2,0))");
         caution("IF({concentration}<22,1,0)");
         caution("IF(AND({weigh12}>0,{purityGiven}=0),1,0)");
+        caution("IF(AND({weigh12}>0,100*{purity}<{purityLeast}),2,0)");
         caution("IF(ABS({oilsAt}-{lyeAt})>10.01,1,0)");
         caution("IF({sheetSuperfat}<-0.000000001,3,0)");
         caution("IF(OR({sheetSuperfat}<-0.000000001,AND({sheetSuperfat}>{low}-0.05,{sheetSuperfat}<{high}+0.05)),0,"
                 + "IF(OR({sheetSuperfat}<{low}-3,{sheetSuperfat}>{high}+7),2,1))");
+        for (int p = 0; p < 2; p++) {
+            String own = "{portionSuperfat" + p + "}";
+            caution("IF(" + own + ">{sheetSuperfat}-0.5,0,IF(" + own + "<-0.000000001,3,IF(" + own + "<{low}-3,2,1)))");
+        }
         caution("IF(100*MIN({taken},{alkaliMoles})/{equivalents}<0.05,0,1)");
     }
 
@@ -285,7 +301,6 @@ final class SheetCells {
         cells.number("latherLeast", figures.latherFatLeast);
         cells.number("clayMost", figures.clayUsualMost);
         cells.number("fragranceMost", figures.fragranceUsualMost);
-        cells.number("allFragranceMost", figures.allFragranceUsualMost);
         cells.number("clayLiquidLeast", figures.clayLiquidLeast);
         cells.number("clayHoursLeast", figures.clayHoursLeast);
         caution("IF(SUM({wide0}:{wide4})>0,1,0)");
@@ -297,7 +312,6 @@ final class SheetCells {
         caution("IF(AND({clayShare}>{clayMost}*1.005,{clayShare}>{clayMost}+0.005),2,0)");
         cells.formula("fragranceShare", "100*({weigh7}+{weigh8})/{oils}");
         caution("IF(AND({fragranceShare}>{fragranceMost}*1.005,{fragranceShare}>{fragranceMost}+0.005),2,0)");
-        caution("IF({fragranceShare}>{allFragranceMost}+0.05,2,0)");
         caution("IF({clayAhead}>24,2,0)");
         caution("IF({clayLiquid}<{clayLiquidLeast}-0.000000001,2,0)");
         caution("IF({clayAhead}<{clayHoursLeast}-0.000000001,1,0)");

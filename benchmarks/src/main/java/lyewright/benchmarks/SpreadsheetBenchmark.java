@@ -1,36 +1,19 @@
 package lyewright.benchmarks;
 
-import java.util.concurrent.TimeUnit;
-import lyewright.formula.ResolvedFormula;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /** A general spreadsheet engine that recalculates the same sheet from an xls workbook in memory. */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 3, time = 5)
-@Measurement(iterations = 7, time = 2)
-@Fork(2)
-public class SpreadsheetBenchmark {
+public class SpreadsheetBenchmark extends SheetBenchmark {
 
-    private final double[] masses = TenItems.mouldMasses();
-    private final ResolvedFormula resolved = TenItems.resolved();
     private final NamedCells cells = SheetCells.of(new Figures(resolved));
     private final HSSFCell target = cells.cell("target");
     private final HSSFCell[] formulas = cells.formulas().toArray(new HSSFCell[0]);
     private final HSSFFormulaEvaluator evaluator = new HSSFFormulaEvaluator(cells.workbook());
-    private int turn;
 
     /** Whether the workbook gives the engine's figures, for every mould mass, in both ways of recalculating. */
     @Setup
@@ -65,10 +48,6 @@ public class SpreadsheetBenchmark {
         }
     }
 
-    private void nextMass() {
-        target.setCellValue(masses[turn++ & (masses.length - 1)]);
-    }
-
     /**
      * Another mould mass, and every cell recalculated.
      *
@@ -76,7 +55,7 @@ public class SpreadsheetBenchmark {
      */
     @Benchmark
     public double wholeWorkbook() {
-        nextMass();
+        target.setCellValue(nextMass());
         recalculateAll();
         return formulas[formulas.length - 1].getNumericCellValue();
     }
@@ -88,7 +67,7 @@ public class SpreadsheetBenchmark {
      */
     @Benchmark
     public double dependentCells() {
-        nextMass();
+        target.setCellValue(nextMass());
         recalculateDependents();
         return formulas[formulas.length - 1].getNumericCellValue();
     }

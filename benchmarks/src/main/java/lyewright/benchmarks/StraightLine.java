@@ -31,7 +31,10 @@ final class StraightLine {
     final double[] portionOils = new double[2];
     final double[] portionWater = new double[2];
     final double[] portion = new double[2];
+    final double[] portionSuperfat = new double[2];
 
+    private final double[] equivalentsOfPortion = new double[2];
+    private final double[] takenInPortion = new double[2];
     private final double[] k = new double[LINES];
     private final double[] eq = new double[OILS];
     private final boolean[] apart = new boolean[OILS];
@@ -42,6 +45,7 @@ final class StraightLine {
     double water;
     double brought;
     double saltGrams;
+    double oilEquivalents;
     double equivalents;
     double taken;
     double superfat;
@@ -100,15 +104,18 @@ final class StraightLine {
     }
 
     private double equivalentsOf(double[] masses) {
-        double sum = 0;
+        oilEquivalents = 0;
         for (int i = 0; i < OILS; i++) {
-            sum += masses[i] * eq[i];
+            oilEquivalents += masses[i] * eq[i];
         }
-        return sum
-                + (masses[CLAY] * in.fat[0] * in.fatSaponificationValue[0]
-                                + (masses[7] + masses[8]) * in.fat[1] * in.fatSaponificationValue[1]
-                                + (masses[9] + masses[10]) * in.fat[2] * in.fatSaponificationValue[2])
-                        / Figures.MILLIGRAMS_KOH_PER_MOLE;
+        return oilEquivalents
+                + masses[CLAY] * fatEquivalents(0)
+                + (masses[7] + masses[8]) * fatEquivalents(1)
+                + (masses[9] + masses[10]) * fatEquivalents(2);
+    }
+
+    private double fatEquivalents(int addition) {
+        return in.fat[addition] * in.fatSaponificationValue[addition] / Figures.MILLIGRAMS_KOH_PER_MOLE;
     }
 
     private double takenBy(double[] masses) {
@@ -264,17 +271,27 @@ final class StraightLine {
             portionOils[p] = oils * fraction;
             portionWater[p] = weigh[WATER] * fraction;
             portion[p] = base[p];
+            equivalentsOfPortion[p] = oilEquivalents * fraction;
+            takenInPortion[p] = 0;
         }
         add(7, 0, 1, 0);
         add(9, 0, 2, 0);
         add(CLAY, 1, 0, weigh[CLAY_WATER]);
         add(8, 1, 1, 0);
         add(10, 1, 2, 0);
+        portionSuperfat[0] = superfatOf(0, plain);
+        portionSuperfat[1] = superfatOf(1, 1 - plain);
+    }
+
+    private double superfatOf(int p, double fraction) {
+        return 100 * (1 - Math.max(0, pure / NAOH * fraction - takenInPortion[p]) / equivalentsOfPortion[p]);
     }
 
     private void add(int line, int p, int addition, double liquid) {
         portion[p] += weigh[line] + liquid;
         portionWater[p] += weigh[line] * in.water[addition] + liquid;
+        equivalentsOfPortion[p] += weigh[line] * fatEquivalents(addition);
+        takenInPortion[p] += weigh[line] * in.acid[addition];
         ofAll[line] = 1000 * weigh[line] / oils;
         ofPortion[line] = 1000 * weigh[line] / portionOils[p];
         jugReading[line] = portion[p];
@@ -302,9 +319,13 @@ final class StraightLine {
         raise(weigh[WATER] < pure ? 3 : concentration > 40 ? 2 : 0);
         raise(concentration < 22 ? 1 : 0);
         raise(weigh[ALKALI] > 0 ? 1 : 0);
+        raise(weigh[ALKALI] > 0 && 100 * in.purity < in.purityLeast ? 2 : 0);
         raise(superfat < -1e-9 ? 3 : 0);
         boolean usual = superfat < -1e-9 || (superfat > low - 0.05 && superfat < high + 0.05);
         raise(usual ? 0 : superfat < low - 3 || superfat > high + 7 ? 2 : 1);
+        for (double own : portionSuperfat) {
+            raise(own > superfat - 0.5 ? 0 : own < -1e-9 ? 3 : own < low - 3 ? 2 : 1);
+        }
         raise(100 * Math.min(taken, pure / NAOH) / equivalents < 0.05 ? 0 : 1);
     }
 
@@ -331,7 +352,6 @@ final class StraightLine {
         raise(clay > in.clayUsualMost * 1.005 && clay > in.clayUsualMost + 0.005 ? 2 : 0);
         double fragrance = 100 * (weigh[7] + weigh[8]) / oils;
         raise(fragrance > in.fragranceUsualMost * 1.005 && fragrance > in.fragranceUsualMost + 0.005 ? 2 : 0);
-        raise(fragrance > in.allFragranceUsualMost + 0.05 ? 2 : 0);
         raise(in.clayHoursAhead > 24 ? 2 : 0);
         raise(in.clayLiquid < in.clayLiquidLeast - 1e-9 ? 2 : 0);
         raise(in.clayHoursAhead < in.clayHoursLeast - 1e-9 ? 1 : 0);
@@ -391,6 +411,7 @@ final class StraightLine {
             case "portionOils" -> portionOils;
             case "portionWater" -> portionWater;
             case "portion" -> portion;
+            case "portionSuperfat" -> portionSuperfat;
             default -> throw new IllegalArgumentException("nothing is called " + name);
         };
     }

@@ -113,16 +113,17 @@ public final class Main {
         }
     }
 
+    /** By medians and by the quickest iterations: on a machine that others use, one of the two may have been in luck. */
     private void showTimes(Medians sheet) {
         all.forEach((name, other) -> {
             if (!name.startsWith("MakingSheetBenchmark")) {
-                print(
-                        "%s takes %.3g times as long as the whole sheet (cpu: %.3g)",
-                        name, other.microseconds / sheet.microseconds, other.processor / sheet.processor);
+                double byMedian = other.microseconds / sheet.microseconds;
+                double byLeast = other.least / sheet.least;
+                print("%s takes %.3g times as long as the whole sheet, by the least %.3g", name, byMedian, byLeast);
                 print(
                         name.equals(WHOLE_WORKBOOK) ? ", asked %.0f or more: %s%n" : "%n",
                         LEAST_TIMES,
-                        metOrMissed(other.microseconds >= LEAST_TIMES * sheet.microseconds));
+                        metOrMissed(Math.min(byMedian, byLeast) >= LEAST_TIMES));
             }
         });
     }

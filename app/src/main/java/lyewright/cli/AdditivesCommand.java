@@ -14,7 +14,6 @@ import picocli.CommandLine.ParseResult;
 /** {@code additives}: additives and fragrance oils of the tables, or all that is known of some. */
 final class AdditivesCommand implements Command {
 
-    private static final int MOST_CARDS = 8;
     private static final int LABEL = 22;
 
     @Override
@@ -35,27 +34,15 @@ final class AdditivesCommand implements Command {
     @Override
     public Answer answer(ParseResult typed, Path folder) {
         Tables tables = Tables.bundled();
-        String name = Specs.nameOf(typed);
-        if (name.isEmpty()) {
-            return Answer.print(list(tables.additives(), tables));
-        }
-        List<Additive> found = Cards.matching(
+        Lookup<Additive> lookup = new Lookup<>(
                 tables.additives(),
-                name,
                 Additive::key,
                 additive -> additive.name() + " " + additive.names().inci());
-        if (found.isEmpty()) {
-            return unknown(name, tables);
-        }
-        if (found.size() > MOST_CARDS) {
-            return Answer.print(list(found, tables));
-        }
-        Page page = new Page();
-        for (Additive additive : found) {
-            page.blank();
-            card(additive, page);
-        }
-        return Answer.print(page.toString());
+        return lookup.answer(
+                Specs.nameOf(typed),
+                found -> list(found, tables),
+                AdditivesCommand::card,
+                name -> unknown(name, tables));
     }
 
     private static Answer unknown(String name, Tables tables) {

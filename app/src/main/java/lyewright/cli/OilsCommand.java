@@ -13,9 +13,6 @@ import picocli.CommandLine.ParseResult;
 /** {@code oils}: the oils of the tables, or all that is known of some. */
 final class OilsCommand implements Command {
 
-    /** So many cards are read; more are looked through as a list. */
-    private static final int MOST_CARDS = 8;
-
     @Override
     public CommandSpec spec() {
         CommandSpec spec = Specs.command("oils", "List the oils, or show all that the tables know of one.");
@@ -27,27 +24,10 @@ final class OilsCommand implements Command {
     @Override
     public Answer answer(ParseResult typed, Path folder) {
         Tables tables = Tables.bundled();
-        String name = Specs.nameOf(typed);
-        if (name.isEmpty()) {
-            return Answer.print(list(tables.oils(), tables));
-        }
-        List<Oil> found = Cards.matching(
-                tables.oils(),
-                name,
-                Oil::key,
-                oil -> oil.name() + " " + oil.names().inci());
-        if (found.isEmpty()) {
-            return unknown(name, tables);
-        }
-        if (found.size() > MOST_CARDS) {
-            return Answer.print(list(found, tables));
-        }
-        Page page = new Page();
-        for (Oil oil : found) {
-            page.blank();
-            OilCard.write(oil, page);
-        }
-        return Answer.print(page.toString());
+        Lookup<Oil> lookup = new Lookup<>(
+                tables.oils(), Oil::key, oil -> oil.name() + " " + oil.names().inci());
+        return lookup.answer(
+                Specs.nameOf(typed), found -> list(found, tables), OilCard::write, name -> unknown(name, tables));
     }
 
     private static Answer unknown(String name, Tables tables) {

@@ -248,7 +248,7 @@ final class BatchBuilder {
     private double alkaliGramsPerMole(boolean asWeighed) {
         double sum = 0;
         for (Alkali alkali : ALKALIS) {
-            double pure = pureGramsPerMole(alkali);
+            double pure = formula.alkali().pureGramsPerMole(alkali);
             // a stock lye has no product beside it, so as weighed is its pure alkali too
             sum += asWeighed && formula.alkali().stock().isEmpty() ? pure / strength(alkali) : pure;
         }
@@ -256,11 +256,6 @@ final class BatchBuilder {
     }
 
     private static final Alkali[] ALKALIS = Alkali.values();
-
-    private double pureGramsPerMole(Alkali alkali) {
-        double potassium = formula.alkali().potassium();
-        return (alkali == Alkali.POTASSIUM ? potassium : 1 - potassium) * alkali.molarMass();
-    }
 
     /** Pure alkali in a gram of what is weighed: the product's purity, or the stock lye's strength. */
     private double strength(Alkali alkali) {
@@ -302,7 +297,7 @@ final class BatchBuilder {
                 LYE,
                 -1,
                 -1,
-                moles.times(pureGramsPerMole(alkali) / strength),
+                moles.times(formula.alkali().pureGramsPerMole(alkali) / strength),
                 0,
                 0,
                 0,

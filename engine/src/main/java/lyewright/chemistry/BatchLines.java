@@ -4,7 +4,6 @@ import java.util.List;
 import lyewright.formula.Linear;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.DispersingLiquid;
-import lyewright.material.Alkali;
 import lyewright.measure.Outcome;
 
 /**
@@ -94,13 +93,16 @@ public record BatchLines(
     }
 
     /**
-     * Pure alkali in a mole of the formula's alkali.
+     * All oils among given masses.
      *
-     * @param alkali which
-     * @return grams of it for each mole of both
+     * @param masses grams by line
+     * @return grams, those that something is wetted out with included
      */
-    public double pureGramsPerMole(Alkali alkali) {
-        double potassium = formula.alkali().potassium();
-        return (alkali == Alkali.POTASSIUM ? potassium : 1 - potassium) * alkali.molarMass();
+    public double oilsIn(double[] masses) {
+        double oils = 0;
+        for (int i = 0; i < masses.length; i++) {
+            oils += isOil(lines.get(i)) ? masses[i] : 0;
+        }
+        return oils;
     }
 }

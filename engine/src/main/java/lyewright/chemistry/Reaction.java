@@ -77,7 +77,16 @@ public record Reaction(
      * @return grams
      */
     public double curedGrams(double curedWater) {
-        double dry = totalGrams - waterGrams - waterFormedGrams();
-        return Math.min(totalGrams, dry / (1 - curedWater));
+        return Math.min(totalGrams, curedGramsUnlimited(curedWater));
+    }
+
+    /**
+     * The mass once cured as the cured water alone would have it, which may be more than was poured.
+     *
+     * @param curedWater water of the cured bar, as a fraction
+     * @return grams
+     */
+    public double curedGramsUnlimited(double curedWater) {
+        return (totalGrams - waterGrams - waterFormedGrams()) / (1 - curedWater);
     }
 }

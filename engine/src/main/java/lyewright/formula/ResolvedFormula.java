@@ -118,6 +118,16 @@ public record ResolvedFormula(
         public boolean has(Alkali alkali) {
             return alkali == Alkali.POTASSIUM ? potassium > 0 : potassium < 1;
         }
+
+        /**
+         * Pure alkali in a mole of both.
+         *
+         * @param alkali which
+         * @return grams of it for each mole of both
+         */
+        public double pureGramsPerMole(Alkali alkali) {
+            return (alkali == Alkali.POTASSIUM ? potassium : 1 - potassium) * alkali.molarMass();
+        }
     }
 
     /**

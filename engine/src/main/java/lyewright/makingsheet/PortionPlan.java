@@ -19,13 +19,12 @@ final class PortionPlan {
             return List.of();
         }
         Sums base = new Sums(batch);
-        double allOils = 0;
+        double allOils = batch.oilsIn(weighed);
         for (int i = 0; i < weighed.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.inBaseBatter()) {
                 base.add(line, weighed[i]);
             }
-            allOils += batch.isOil(line) ? weighed[i] : 0;
         }
         List<PortionSheet> sheets = new ArrayList<>(parts.size());
         for (int p = 0; p < parts.size(); p++) {

@@ -89,19 +89,19 @@ final class SheetBuilder {
     }
 
     private MakingSheet.Totals totals(Reaction reaction) {
-        double oils = 0;
+        double oils = batch.oilsIn(weighed);
         double water = 0;
         double brought = 0;
         for (int i = 0; i < weighed.length; i++) {
             BatchLine line = batch.lines().get(i);
             switch (line.kind()) {
-                case OIL -> oils += weighed[i];
+                case OIL -> {}
                 case WATER -> water += weighed[i];
                 case DISPERSING_LIQUID -> {
                     // what was taken out of the water or the oils still counts there; glycerin counts nowhere
                     switch (batch.liquidFrom(line)) {
                         case WATER -> water += weighed[i];
-                        case OILS -> oils += weighed[i];
+                        case OILS -> {}
                         case EXTRA -> brought += weighed[i] * line.water();
                     }
                 }

@@ -33,11 +33,7 @@ final class SheetRefusals {
 
     /** Why the rounded masses make no sheet: on balances too coarse for the batch oils or alkali round to nothing. */
     static @Nullable Problem rounded(BatchLines batch, double[] weighed, Reaction reaction) {
-        double oils = 0;
-        for (int i = 0; i < weighed.length; i++) {
-            oils += batch.isOil(batch.lines().get(i)) ? weighed[i] : 0;
-        }
-        return oils > 0 && reaction.equivalents() > 0 && reaction.alkali() > 0
+        return batch.oilsIn(weighed) > 0 && reaction.equivalents() > 0 && reaction.alkali() > 0
                 ? null
                 : new Problem(
                         "", "the balances are too coarse for so small a batch", "make more, or use a finer balance");

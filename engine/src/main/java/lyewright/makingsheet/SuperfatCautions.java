@@ -97,8 +97,7 @@ final class SuperfatCautions {
 
     static void curedAsPoured(SheetFacts facts, List<Caution> found) {
         double curedWater = facts.formula.curedWater();
-        double dry = facts.reaction.totalGrams() - facts.reaction.waterGrams() - facts.reaction.waterFormedGrams();
-        if (dry / (1 - curedWater) > facts.reaction.totalGrams() * (1 + 1e-9)) {
+        if (facts.reaction.curedGramsUnlimited(curedWater) > facts.reaction.totalGrams() * (1 + 1e-9)) {
             found.add(new Caution(
                     "cured-as-poured",
                     Level.NOTE,

@@ -46,21 +46,13 @@ final class WeighingPlan {
         this.weighed = new Mass[exact.length];
         this.balances = new Balance[exact.length];
         this.inCup = new boolean[exact.length];
-        this.oilsGrams = oils();
+        this.oilsGrams = batch.oilsIn(exact);
         this.vessels = new ArrayList<>(formula.additions().size() + 4);
         chooseVessels();
         lightenVessels();
         roundAllButAlkali();
         roundAlkali();
         fillVessels();
-    }
-
-    private double oils() {
-        double oils = 0;
-        for (int i = 0; i < exact.length; i++) {
-            oils += batch.isOil(batch.lines().get(i)) ? exact[i] : 0;
-        }
-        return oils;
     }
 
     double[] weighed() {
@@ -205,7 +197,7 @@ final class WeighingPlan {
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.kind() == Kind.ALKALI) {
-                double share = batch.pureGramsPerMole(formula.alkaliOf(line.key()))
+                double share = formula.alkali().pureGramsPerMole(formula.alkaliOf(line.key()))
                         / formula.alkaliOf(line.key()).molarMass();
                 weighed[i] = balances[i].down(moles * share / line.alkali());
             }

@@ -188,15 +188,19 @@ class AlkaliMixTest {
                 .made(1000);
         assertThat(made.grams("potash-45")).isCloseTo(0.95 * ALL_OF_190 * 56.105 / 0.45, within(TOLERANCE_GRAMS));
         assertThat(made.superfat()).isCloseTo(5, within(TOLERANCE_SUPERFAT));
-        assertThat(made.batch().pureGramsPerMole(Alkali.POTASSIUM)).isCloseTo(56.105, within(1e-12));
-        assertThat(made.batch().pureGramsPerMole(Alkali.SODIUM)).isZero();
+        assertThat(made.batch().formula().alkali().pureGramsPerMole(Alkali.POTASSIUM))
+                .isCloseTo(56.105, within(1e-12));
+        assertThat(made.batch().formula().alkali().pureGramsPerMole(Alkali.SODIUM))
+                .isZero();
     }
 
     @Test
     void a_mole_of_a_mixture_weighs_what_its_parts_weigh() {
         Made made = plain().mix("25", "75", Basis.MOLES).made(1000);
-        assertThat(made.batch().pureGramsPerMole(Alkali.SODIUM)).isCloseTo(0.25 * 39.997, within(1e-12));
-        assertThat(made.batch().pureGramsPerMole(Alkali.POTASSIUM)).isCloseTo(0.75 * 56.105, within(1e-12));
+        assertThat(made.batch().formula().alkali().pureGramsPerMole(Alkali.SODIUM))
+                .isCloseTo(0.25 * 39.997, within(1e-12));
+        assertThat(made.batch().formula().alkali().pureGramsPerMole(Alkali.POTASSIUM))
+                .isCloseTo(0.75 * 56.105, within(1e-12));
     }
 
     @Test

@@ -35,7 +35,7 @@ class HistogramTest {
     @Test
     void a_quantile_is_within_a_bin_of_the_values_own() {
         SplittableRandom random = new SplittableRandom(1);
-        for (int round = 0; round < 200; round++) {
+        for (int round = 0; round < 60; round++) {
             double low = -50 + 100 * random.nextDouble();
             double high = low + 0.001 + 20 * random.nextDouble();
             double[] values = sample(random, 1 + random.nextInt(3000), low, high);
@@ -83,7 +83,7 @@ class HistogramTest {
     @Test
     void the_share_below_zero_is_counted_to_the_last_value() {
         SplittableRandom random = new SplittableRandom(3);
-        for (int round = 0; round < 500; round++) {
+        for (int round = 0; round < 200; round++) {
             double low = -10 * random.nextDouble();
             double high = 10 * random.nextDouble();
             double[] values = new double[1 + random.nextInt(400)];
@@ -155,7 +155,7 @@ class HistogramTest {
     @Test
     void the_shortest_interval_is_never_wider_than_the_symmetric_one() {
         SplittableRandom random = new SplittableRandom(5);
-        for (int round = 0; round < 2000; round++) {
+        for (int round = 0; round < 300; round++) {
             double[] values = new double[1 + random.nextInt(60)];
             for (int i = 0; i < values.length; i++) {
                 // few of them and wide bins between, so that where a bin begins matters
@@ -175,7 +175,7 @@ class HistogramTest {
     @Test
     void the_shortest_interval_holds_what_it_says() {
         SplittableRandom random = new SplittableRandom(6);
-        for (int round = 0; round < 100; round++) {
+        for (int round = 0; round < 40; round++) {
             double[] values = sample(random, 2000, 0, 1);
             Interval shortest = of(0, 1, values).shortest(0.95);
             double bin = bin(0, 1);

@@ -189,6 +189,23 @@ class SuperfatModelTest {
     }
 
     @Test
+    void no_weighing_errs_by_more_than_itself() {
+        // a gram of oil on a balance of 5 g that may err by 5 g
+        MakingSheet sheet = AFormula.ofOils("house-oil", "98 %", "castor", "2 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("5 %")
+                .sheet(
+                        Fill.oilMass(250),
+                        Equipment.parseBalances("shop:30kg:5g").orThrow());
+        SuperfatModel model = of(sheet);
+
+        assertThat(Sheets.weighed(sheet, "castor")).isEqualTo(5);
+        assertThat(input(model, "weighing of castor oil").least(0)).isPositive();
+        assertThat(input(model, "weighing of castor oil").mean()).isEqualTo(5);
+        assertThat(model.worstCorner(0)).isFinite();
+    }
+
+    @Test
     void one_oil_in_several_vessels_has_one_value_and_as_many_weighings() {
         MakingSheet sheet = AFormula.ofOils("coconut", "60 %", "olive-virgin", "40 %")
                 .superfat("8 %")

@@ -25,6 +25,9 @@ public final class SuperfatBand {
     /** What the ends of the interval may still move by when drawing stops, in points of superfat; a fifth of a digit shown. */
     public static final double TOLERANCE = 0.02;
 
+    /** Or by this share of the superfat's standard uncertainty: a band tens of points wide has no use for hundredths. */
+    private static final double OF_SPREAD = 0.01;
+
     /** Draws after which the interval is taken as it is. */
     public static final long MOST_DRAWS = 4_000_000;
 
@@ -133,7 +136,7 @@ public final class SuperfatBand {
     }
 
     private static Drawn draw(List<Input> inputs, SuperfatModel model) {
-        return MonteCarlo.drawUntil(inputs, model, TOLERANCE, MOST_DRAWS);
+        return MonteCarlo.drawUntil(inputs, model, TOLERANCE, OF_SPREAD, MOST_DRAWS);
     }
 
     /**

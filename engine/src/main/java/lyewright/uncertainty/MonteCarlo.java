@@ -90,11 +90,27 @@ public final class MonteCarlo {
      * @return what came out
      */
     public static Drawn drawUntil(List<Input> inputs, Model model, double tolerance, long most) {
+        return drawUntil(inputs, model, tolerance, 0, most);
+    }
+
+    /**
+     * Draws until the ends of the 95 % interval have settled, as above, where the tolerance may grow with the output's
+     * spread: nobody asks for hundredths of what is unsure by tens.
+     *
+     * @param inputs the model's inputs
+     * @param model what is computed from them
+     * @param tolerance what the ends may still move by, in the output's unit, over 0
+     * @param ofSpread or by this share of the output's standard uncertainty, whichever is more; 0 for the tolerance alone
+     * @param most draws after which it stops even so
+     * @return what came out
+     */
+    public static Drawn drawUntil(List<Input> inputs, Model model, double tolerance, double ofSpread, long most) {
         MonteCarlo run = new MonteCarlo(inputs, model);
         Drawn drawn = new Drawn(run.frame.empty(), run.about);
         Moments lows = new Moments(run.about);
         Moments highs = new Moments(run.about);
         long blocks = 0;
+        double allowed;
         do {
             for (Drawn block : run.wave(blocks, WAVE, Long.MAX_VALUE)) {
                 Interval ends = block.interval(0.95);
@@ -103,7 +119,8 @@ public final class MonteCarlo {
                 drawn.add(block);
             }
             blocks += WAVE;
-        } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > tolerance);
+            allowed = Math.max(tolerance, ofSpread * drawn.standardUncertainty());
+        } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > allowed);
         return drawn;
     }
 

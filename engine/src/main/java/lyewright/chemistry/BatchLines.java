@@ -68,6 +68,24 @@ public record BatchLines(
     }
 
     /**
+     * What of given masses is in one portion: its share of the base batter, and whatever goes into it alone. Toppings lie on
+     * the whole and are in no portion.
+     *
+     * @param masses grams by line
+     * @param portion place of the portion in the formula, from 0
+     * @return grams by line
+     */
+    public double[] massesOfPortion(double[] masses, int portion) {
+        double fraction = formula.portions().get(portion).fraction();
+        double[] part = new double[masses.length];
+        for (int i = 0; i < part.length; i++) {
+            BatchLine line = lines.get(i);
+            part[i] = line.inBaseBatter() ? masses[i] * fraction : line.portion() == portion ? masses[i] : 0;
+        }
+        return part;
+    }
+
+    /**
      * Where the liquid of a dispersion comes from.
      *
      * @param line a line of kind {@link BatchLine.Kind#DISPERSING_LIQUID}

@@ -14,6 +14,9 @@ import lyewright.chemistry.Composition.Substance;
  */
 public record WorstBar(Substance substance, String portion) {
 
+    /** Percentages closer than this are alike: they differ by rounding. */
+    private static final double ALIKE = 1e-9;
+
     private record Key(Composition.Kind kind, String name, String of) {}
 
     /** For each substance of any portion its worst bar, in the order of kinds, heaviest first. */
@@ -24,7 +27,7 @@ public record WorstBar(Substance substance, String portion) {
                 worst.merge(
                         new Key(substance.kind(), substance.name(), substance.of()),
                         new WorstBar(substance, portion.name()),
-                        (a, b) -> b.percent() > a.percent() ? b : a);
+                        (a, b) -> b.percent() > a.percent() + ALIKE ? b : a);
             }
         }
         return worst.values().stream()

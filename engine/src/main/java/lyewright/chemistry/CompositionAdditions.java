@@ -15,6 +15,9 @@ final class CompositionAdditions {
     /** Makeups are printed to so many parts of one; closer than this, acid and water are all there is. */
     private static final double ROUNDING = 2e-4;
 
+    /** A powder holds a little water without being called anything else for it. */
+    private static final double DAMP = 0.02;
+
     private final Tables tables;
     private final CompositionLedger ledger;
     private final CompositionExtent extent;
@@ -149,8 +152,9 @@ final class CompositionAdditions {
         if (parts.salt() > parts.rest()) {
             return "Other minerals of " + name;
         }
-        boolean wet = material.makeup().water() > 0.5;
-        boolean whole = parts.salt() + parts.fat() + parts.acid() == 0 && !wet;
-        return whole ? material.name() : wet ? "Solids of " + name : "Rest of " + name;
+        if (material.makeup().water() > DAMP) {
+            return "Solids of " + name;
+        }
+        return parts.salt() + parts.fat() + parts.acid() == 0 ? material.name() : "Rest of " + name;
     }
 }

@@ -15,8 +15,8 @@ import lyewright.material.FattyAcid;
  * maker can follow by hand, and no figure that nobody measured is in them.
  *
  * <p>A percentage is each oil's middles scaled to 100 and mixed; low and high are mixed as published, unscaled. Published
- * ranges are independent of one another, so their middles need not add up to 100; where they are far from it (flaxseed 114,
- * babassu 107, avocado 95), a scaled middle may lie outside its own low and high.
+ * ranges are independent of one another, so their middles need not add up to 100 (babassu 107, flaxseed 114, avocado 95), and
+ * a scaled middle may lie outside its own low and high: avocado's linoleic acid, 13 to 14, scales to 14.2.
  *
  * @param acids every acid that one of the oils lists, by carbons, then double bonds
  * @param unknown oils whose acids nobody here knows

@@ -1,5 +1,6 @@
 package lyewright.chemistry;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lyewright.formula.ResolvedFormula;
@@ -36,6 +37,11 @@ public record OilPhaseAcids(
         Optional<Double> saponificationValue,
         Optional<Double> saponificationValueCd3a94,
         Optional<Double> iodineValue) {
+
+    /** Short chains first, then few double bonds first. */
+    public static final Comparator<FattyAcid> BY_SIZE = Comparator.comparingInt(FattyAcid::carbons)
+            .thenComparingInt(FattyAcid::doubleBonds)
+            .thenComparing(FattyAcid::code);
 
     /** Copies its lists. */
     public OilPhaseAcids {

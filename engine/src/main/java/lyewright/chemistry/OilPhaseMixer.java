@@ -1,7 +1,6 @@
 package lyewright.chemistry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +20,8 @@ import lyewright.material.OilKind;
 /** Adds up the acids of one formula's oils, once. */
 final class OilPhaseMixer {
 
-    private static final Comparator<FattyAcid> BY_SIZE = Comparator.comparingInt(FattyAcid::carbons)
-            .thenComparingInt(FattyAcid::doubleBonds)
-            .thenComparing(FattyAcid::code);
-
     private final ResolvedFormula formula;
-    private final Map<FattyAcid, double[]> sums = new TreeMap<>(BY_SIZE);
+    private final Map<FattyAcid, double[]> sums = new TreeMap<>(OilPhaseAcids.BY_SIZE);
     private final Map<String, Double> unknown = new LinkedHashMap<>();
     private final Map<String, Double> waxes = new LinkedHashMap<>();
     private double known;

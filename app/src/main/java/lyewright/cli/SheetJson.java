@@ -16,6 +16,7 @@ import lyewright.makingsheet.FadingPour;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.PortionSheet;
+import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 
@@ -62,10 +63,7 @@ final class SheetJson {
         writeVessels();
         writeTotals();
         writeAlkali();
-        json.writeObjectFieldStart("superfat");
-        number("askedPercent", sheet.askedSuperfatPercent());
-        number("sheetPercent", sheet.sheetSuperfatPercent());
-        json.writeEndObject();
+        writeSuperfat();
         writePortions();
         writeFade();
         writeBars();
@@ -133,6 +131,42 @@ final class SheetJson {
         number("potassiumWeighedPercent", lye.potassiumWeighedPercent());
         number("jugConcentrationPercent", lye.concentrationPercent());
         number("waterInJugGrams", lye.waterInJugGrams());
+        json.writeEndObject();
+    }
+
+    private void writeSuperfat() throws IOException {
+        SuperfatBand band = sheet.band();
+        json.writeObjectFieldStart("superfat");
+        number("askedPercent", sheet.askedSuperfatPercent());
+        number("sheetPercent", sheet.sheetSuperfatPercent());
+        number("low95Percent", band.lowPercent());
+        number("high95Percent", band.highPercent());
+        number("worstPercent", band.worstPercent());
+        number("freeAlkaliProbability", band.freeAlkaliProbability());
+        json.writeNumberField("draws", band.draws());
+        json.writeStringField("verdict", band.verdict().word());
+        json.writeStringField("sentence", band.sentence());
+        json.writeArrayFieldStart("contributions");
+        for (SuperfatBand.Contribution contribution : band.contributions()) {
+            json.writeStartObject();
+            json.writeStringField("input", contribution.input());
+            number("percentOfVariance", contribution.percentOfVariance());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        writeCertificate(band.certificateGain());
+        json.writeEndObject();
+    }
+
+    private void writeCertificate(Optional<SuperfatBand.Gain> gain) throws IOException {
+        if (gain.isEmpty()) {
+            json.writeNullField("certificate");
+            return;
+        }
+        json.writeObjectFieldStart("certificate");
+        json.writeStringField("oil", gain.get().oil());
+        number("low95Percent", gain.get().lowPercent());
+        number("high95Percent", gain.get().highPercent());
         json.writeEndObject();
     }
 

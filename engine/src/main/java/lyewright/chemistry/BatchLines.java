@@ -105,4 +105,18 @@ public record BatchLines(
         }
         return oils;
     }
+
+    /**
+     * How much of a line is in one portion.
+     *
+     * @param portion its place among the formula's portions, -1 for the whole batch
+     * @param line any line
+     * @return the portion's share of base batter, 1 for what goes into that portion alone, else 0; of the whole batch 1
+     */
+    public double shareIn(int portion, BatchLine line) {
+        if (portion < 0 || line.portion() == portion) {
+            return 1;
+        }
+        return line.inBaseBatter() ? formula.portions().get(portion).fraction() : 0;
+    }
 }

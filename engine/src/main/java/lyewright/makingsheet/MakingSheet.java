@@ -22,12 +22,13 @@ import lyewright.measure.Outcome;
  * @param lye alkali and its jug
  * @param askedSuperfatPercent asked; empty where the alkali is given
  * @param sheetSuperfatPercent of the rounded sheet
+ * @param band how sure that superfat is; drawn when it is first asked
  * @param portions none for a single batter
  * @param fade layers of a fading pour, none without one or where it would run dry
  * @param bars what comes out, if it is known
  * @param batterDensity g/ml
  * @param practice which figures of common practice fit it
- * @param cautions gravest first
+ * @param plainCautions gravest first, without those that hang on how sure the superfat is: ask {@link #cautions()}
  */
 public record MakingSheet(
         ResolvedFormula formula,
@@ -40,12 +41,13 @@ public record MakingSheet(
         LyeSheet lye,
         Optional<Double> askedSuperfatPercent,
         double sheetSuperfatPercent,
+        SuperfatBand band,
         List<PortionSheet> portions,
         List<FadingPour.Layer> fade,
         Optional<Bars> bars,
         double batterDensity,
         UsualPractice practice,
-        List<Caution> cautions) {
+        List<Caution> plainCautions) {
 
     /** Takes its lists as they are: only {@link SheetBuilder} makes one. */
     public MakingSheet {}
@@ -100,11 +102,21 @@ public record MakingSheet(
     public record Bars(int count, double cutGrams, double curedGrams, double offcutsGrams) {}
 
     /**
+     * Everything to beware of. Where free alkali is not out of the question this draws the bands.
+     *
+     * @return gravest first
+     */
+    public List<Caution> cautions() {
+        return CautionRules.withBands(plainCautions, band, portions);
+    }
+
+    /**
      * Whether anything stops it.
      *
      * @return true if a caution says stop
      */
     public boolean stopped() {
+        List<Caution> cautions = cautions();
         return !cautions.isEmpty() && cautions.get(0).level() == Caution.Level.STOP;
     }
 }

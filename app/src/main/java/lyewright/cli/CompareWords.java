@@ -20,10 +20,11 @@ final class CompareWords {
         this.comparison = comparison;
     }
 
-    /** What was changed, how much more or less alkali that takes, and what air reaches soonest. */
+    /** What was changed, how much more or less alkali that takes, how sure it is, and what air reaches soonest. */
     List<String> summary() {
         List<String> sentences = new ArrayList<>();
         change().ifPresent(sentences::add);
+        howSure().ifPresent(sentences::add);
         rancid().ifPresent(sentences::add);
         return sentences;
     }
@@ -47,23 +48,30 @@ final class CompareWords {
                         upperFirst(String.join("; ", causes)) + ": " + alkali.orElse("needs as much alkali") + ".");
     }
 
+    private Optional<String> howSure() {
+        String from = comparison.a().band().verdict().word();
+        String to = comparison.b().band().verdict().word();
+        return from.equals(to) ? Optional.empty() : Optional.of("How sure the superfat is: " + from + " → " + to + ".");
+    }
+
+    /** Empty too where the acids of either are not known: what is unknown is no change. */
     private Optional<String> rancid() {
-        double a = twoAndThreeBonds(Row::a);
-        double b = twoAndThreeBonds(Row::b);
-        String from = Figures.fixed(a, 1);
-        String to = Figures.fixed(b, 1);
+        List<Row> rows = comparison.of(Group.FATTY_ACIDS).stream()
+                .filter(row ->
+                        row.path().startsWith("fattyAcids.C18:2") || row.path().startsWith("fattyAcids.C18:3"))
+                .filter(row -> row.difference().isPresent())
+                .toList();
+        String from = sum(rows, Row::a);
+        String to = sum(rows, Row::b);
         return from.equals(to)
                 ? Optional.empty()
                 : Optional.of("Linoleic and linolenic acid, which air turns rancid soonest: " + from + " → " + to
-                        + " % of the acids.");
+                        + " % of the known acids.");
     }
 
-    private double twoAndThreeBonds(Function<Row, Optional<Double>> side) {
-        return comparison.of(Group.FATTY_ACIDS).stream()
-                .filter(row ->
-                        row.path().startsWith("fattyAcids.C18:2") || row.path().startsWith("fattyAcids.C18:3"))
-                .mapToDouble(row -> side.apply(row).orElse(0.0))
-                .sum();
+    private static String sum(List<Row> rows, Function<Row, Optional<Double>> side) {
+        return Figures.fixed(
+                rows.stream().mapToDouble(row -> side.apply(row).orElse(0.0)).sum(), 1);
     }
 
     private Optional<Row> changed(String path) {

@@ -86,9 +86,22 @@ final class ComparisonRows {
                 s -> Optional.of(s.sheet.sheetSuperfatPercent()),
                 "%",
                 1);
+        band("superfat.low95Percent", "Superfat, low end of 95 %", SuperfatBand::lowPercent, "%", 1);
+        band("superfat.high95Percent", "Superfat, high end of 95 %", SuperfatBand::highPercent, "%", 1);
+        band("superfat.worstPercent", "Superfat, all at its worst", SuperfatBand::worstPercent, "%", 1);
+        band(
+                "superfat.freeAlkaliProbability",
+                "Chance of alkali left over",
+                SuperfatBand::freeAlkaliProbability,
+                "of 1",
+                3);
         unlessNone(group, "alkali.potassiumMolesPercent", "Potassium's share by moles", s -> s.potassium, "%", 1);
         add(group, "lye.pureStrengthPercent", "Lye, pure", s -> Optional.of(s.lyeStrength), "%", 1);
         add(group, "alkali.jugConcentrationPercent", "Lye in its jug", s -> Optional.of(s.jugStrength), "%", 1);
+    }
+
+    private void band(String path, String label, Function<SuperfatBand, Double> figure, String unit, int decimals) {
+        add(Group.SUPERFAT_AND_LYE, path, label, s -> Optional.of(figure.apply(s.sheet.band())), unit, decimals);
     }
 
     private void fattyAcids() {

@@ -24,23 +24,23 @@ final class CompositionJson {
     private static void writeMoment(JsonGenerator json, Composition composition) throws IOException {
         json.writeStartObject();
         json.writeStringField("moment", composition.moment().word());
-        JsonNumbers.write(json, "totalGrams", composition.totalGrams());
+        Json.number(json, "totalGrams", composition.totalGrams());
         json.writeBooleanField("settled", composition.settled());
-        JsonNumbers.write(json, "reactedLowPercent", composition.reactedLowPercent());
-        JsonNumbers.write(json, "reactedHighPercent", composition.reactedHighPercent());
+        Json.number(json, "reactedLowPercent", composition.reactedLowPercent());
+        Json.number(json, "reactedHighPercent", composition.reactedHighPercent());
         json.writeArrayFieldStart("substances");
         for (Substance substance : composition.substances()) {
             json.writeStartObject();
             writeName(json, substance);
             writeText(json, "inci", substance.inci());
             json.writeStringField("of", substance.of());
-            JsonNumbers.write(json, "grams", substance.grams());
-            JsonNumbers.write(json, "percent", substance.percent());
+            Json.number(json, "grams", substance.grams());
+            Json.number(json, "percent", substance.percent());
             json.writeEndObject();
         }
         json.writeEndArray();
-        JsonNumbers.write(json, "totalFattyMatterPercent", composition.totalFattyMatterPercent());
-        JsonNumbers.write(json, "chloridePercent", composition.chloridePercent());
+        Json.number(json, "totalFattyMatterPercent", composition.totalFattyMatterPercent());
+        Json.number(json, "chloridePercent", composition.chloridePercent());
         writeWater(json, composition.water());
         json.writeEndObject();
     }
@@ -60,10 +60,10 @@ final class CompositionJson {
 
     private static void writeWater(JsonGenerator json, Composition.Water water) throws IOException {
         json.writeObjectFieldStart("water");
-        JsonNumbers.write(json, "addedGrams", water.addedGrams());
-        JsonNumbers.write(json, "broughtGrams", water.broughtGrams());
-        JsonNumbers.write(json, "formedGrams", water.formedGrams());
-        JsonNumbers.write(json, "lostGrams", water.lostGrams());
+        Json.number(json, "addedGrams", water.addedGrams());
+        Json.number(json, "broughtGrams", water.broughtGrams());
+        Json.number(json, "formedGrams", water.formedGrams());
+        Json.number(json, "lostGrams", water.lostGrams());
         json.writeEndObject();
     }
 
@@ -75,7 +75,7 @@ final class CompositionJson {
             writeName(json, worst.substance());
             json.writeStringField("of", worst.substance().of());
             json.writeStringField("portion", worst.portion());
-            JsonNumbers.write(json, "percent", worst.percent());
+            Json.number(json, "percent", worst.percent());
             json.writeEndObject();
         }
         json.writeEndArray();

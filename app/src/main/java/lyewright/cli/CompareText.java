@@ -136,6 +136,7 @@ final class CompareText {
             case GOES -> "goes";
             case GRAVER -> "graver";
             case MILDER -> "milder";
+            case CHANGES -> "now";
             case STAYS -> "stays";
         };
     }

@@ -93,7 +93,7 @@ final class ComparisonRows {
                 "superfat.freeAlkaliProbability",
                 "Chance of alkali left over",
                 SuperfatBand::freeAlkaliProbability,
-                "of 1",
+                "",
                 3);
         unlessNone(group, "alkali.potassiumMolesPercent", "Potassium's share by moles", s -> s.potassium, "%", 1);
         add(group, "lye.pureStrengthPercent", "Lye, pure", s -> Optional.of(s.lyeStrength), "%", 1);

@@ -76,7 +76,7 @@ class ComparisonTest {
 
     @Test
     void a_sheet_and_itself_are_the_same_in_every_row() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 25; seed++) {
             if (SomeFormulas.of(seed).trySheet(A_KILOGRAM, Equipment.USUAL) instanceof Outcome.Ok<MakingSheet> sheet) {
                 Comparison comparison = Comparison.of(sheet.value(), sheet.value());
                 assertThat(comparison.differs()).as("case %d", seed).isFalse();
@@ -92,7 +92,7 @@ class ComparisonTest {
     @Test
     void from_b_to_a_is_the_change_turned_round() {
         int compared = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 25; seed++) {
             Outcome<MakingSheet> a = SomeFormulas.of(seed).trySheet(A_KILOGRAM, Equipment.USUAL);
             Outcome<MakingSheet> b = SomeFormulas.of(seed + 1000).trySheet(A_KILOGRAM, Equipment.USUAL);
             if (a instanceof Outcome.Ok<MakingSheet> one && b instanceof Outcome.Ok<MakingSheet> other) {
@@ -120,7 +120,7 @@ class ComparisonTest {
                         .isEqualTo(count(back, CautionChange.Change.MILDER));
             }
         }
-        assertThat(compared).isGreaterThan(30);
+        assertThat(compared).isGreaterThan(12);
     }
 
     private static long count(Comparison comparison, CautionChange.Change change) {

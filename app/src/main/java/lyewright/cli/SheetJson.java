@@ -1,16 +1,10 @@
 package lyewright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
+import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.OilPhaseAcids;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.FadingPour;
 import lyewright.makingsheet.LyeSheet;
@@ -26,10 +20,6 @@ import lyewright.makingsheet.Weighing;
  */
 final class SheetJson {
 
-    private static final int DECIMALS = 6;
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().disable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
-
     private final MakingSheet sheet;
     private final JsonGenerator json;
 
@@ -40,20 +30,11 @@ final class SheetJson {
 
     /** The sheet, a line feed at its end. */
     static String of(MakingSheet sheet) {
-        StringWriter text = new StringWriter();
-        DefaultIndenter lineFeeds = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = FACTORY.createGenerator(text)) {
-            json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(lineFeeds).withArrayIndenter(lineFeeds));
-            new SheetJson(sheet, json).write();
-        } catch (IOException e) {
-            throw new UncheckedIOException("a string cannot fail to be written", e);
-        }
-        return text.append('\n').toString();
+        return Json.text(json -> new SheetJson(sheet, json).write());
     }
 
     private void write() throws IOException {
+        BatchComposition composition = sheet.composition();
         json.writeStartObject();
         json.writeObjectFieldStart("recipe");
         json.writeStringField("name", sheet.formula().formula().recipe());
@@ -64,11 +45,14 @@ final class SheetJson {
         writeTotals();
         writeAlkali();
         writeSuperfat();
-        writePortions();
+        writePortions(composition);
         writeFade();
         writeBars();
         number("batterDensityGramsPerMl", sheet.batterDensity());
         writeLye();
+        CompositionJson.writeMoments(json, composition.moments());
+        CompositionJson.writeWorstBar(json, composition.worstBar());
+        FattyAcidsJson.write(OilPhaseAcids.of(sheet.formula()), json);
         writeCautions();
         json.writeEndObject();
     }
@@ -170,9 +154,10 @@ final class SheetJson {
         json.writeEndObject();
     }
 
-    private void writePortions() throws IOException {
+    private void writePortions(BatchComposition composition) throws IOException {
         json.writeArrayFieldStart("portions");
-        for (PortionSheet portion : sheet.portions()) {
+        for (int p = 0; p < sheet.portions().size(); p++) {
+            PortionSheet portion = sheet.portions().get(p);
             json.writeStartObject();
             json.writeStringField("name", portion.name());
             number("sharePercent", portion.sharePercent());
@@ -187,6 +172,7 @@ final class SheetJson {
             }
             json.writeEndArray();
             number("totalGrams", portion.totalGrams());
+            CompositionJson.writeMoments(json, composition.portions().get(p).moments());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -263,21 +249,10 @@ final class SheetJson {
     }
 
     private void number(String field, Optional<Double> value) throws IOException {
-        if (value.isPresent()) {
-            number(field, value.get());
-        } else {
-            json.writeNullField(field);
-        }
+        Json.number(json, field, value);
     }
 
     private void number(String field, double value) throws IOException {
-        json.writeNumberField(field, decimal(value));
-    }
-
-    /** To a millionth, without zeros at its end: finer than any balance, and the same text on every machine. */
-    private static BigDecimal decimal(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
-        BigDecimal stripped = rounded.stripTrailingZeros();
-        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+        Json.number(json, field, value);
     }
 }

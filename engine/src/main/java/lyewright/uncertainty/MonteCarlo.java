@@ -26,7 +26,11 @@ public final class MonteCarlo {
     private static final double REACH = 2;
 
     private static final long SEED = 0x4C79_6577_7269_6768L;
-    private static final long BETWEEN_SEEDS = 0x9E37_79B9_7F4A_7C15L;
+
+    /** What the source of seeds moves on by for each word of a seed (SplitMix64's own step). */
+    private static final long STEP = 0x9E37_79B9_7F4A_7C15L;
+
+    private static final long WORDS = 4;
 
     private final Sampler sampler;
     private final Model model;
@@ -122,9 +126,9 @@ public final class MonteCarlo {
         return drawn;
     }
 
-    /** A block's own source of random numbers. */
+    /** A block's own source of random numbers: the next four words of one row of seeds, so that no two have one in common. */
     static UniformRandomProvider random(long block) {
-        SplitMix64 seed = new SplitMix64(SEED + block * BETWEEN_SEEDS);
+        SplitMix64 seed = new SplitMix64(SEED + WORDS * block * STEP);
         return new XoShiRo256PlusPlus(seed.nextLong(), seed.nextLong(), seed.nextLong(), seed.nextLong());
     }
 }

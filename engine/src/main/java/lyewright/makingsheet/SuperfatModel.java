@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -103,20 +104,44 @@ final class SuperfatModel implements Model {
             factor = factors.stream().mapToDouble(f -> f).toArray();
         }
 
-        double sumOfProducts(double[] x) {
-            double sum = 0;
+        double addProducts(double[] x, double sum) {
+            double sums = sum;
             for (int i = 0; i < factor.length; i++) {
-                sum += factor[i] * x[one[i]] * x[other[i]];
+                sums += factor[i] * x[one[i]] * x[other[i]];
             }
-            return sum;
+            return sums;
         }
 
-        double sum(double[] x) {
-            double sum = 0;
+        double add(double[] x, double sum) {
+            double sums = sum;
             for (int i = 0; i < factor.length; i++) {
-                sum += factor[i] * x[one[i]];
+                sums += factor[i] * x[one[i]];
             }
-            return sum;
+            return sums;
+        }
+
+        void addProducts(double[][] x, int sets, double[] sums) {
+            for (int i = 0; i < factor.length; i++) {
+                addProduct(factor[i], x[one[i]], x[other[i]], sets, sums);
+            }
+        }
+
+        void add(double[][] x, int sets, double[] sums) {
+            for (int i = 0; i < factor.length; i++) {
+                add(factor[i], x[one[i]], sets, sums);
+            }
+        }
+
+        private static void addProduct(double factor, double[] one, double[] other, int sets, double[] sums) {
+            for (int set = 0; set < sets; set++) {
+                sums[set] += factor * one[set] * other[set];
+            }
+        }
+
+        private static void add(double factor, double[] one, int sets, double[] sums) {
+            for (int set = 0; set < sets; set++) {
+                sums[set] += factor * one[set];
+            }
         }
     }
 
@@ -225,9 +250,31 @@ final class SuperfatModel implements Model {
 
     @Override
     public double at(double[] x) {
-        double equivalents = oilTerms.sumOfProducts(x) + fatTerms.sum(x);
-        double reaching = alkaliTerms.sumOfProducts(x) - takenTerms.sum(x);
+        double equivalents = fatTerms.add(x, oilTerms.addProducts(x, 0));
+        double reaching = alkaliTerms.addProducts(x, 0) - takenTerms.add(x, 0);
+        return superfat(equivalents, reaching);
+    }
+
+    private static double superfat(double equivalents, double reaching) {
         return 100 * (1 - Math.max(0, reaching) / equivalents);
+    }
+
+    @Override
+    public Columns columns(int most) {
+        double[] equivalents = new double[most];
+        double[] taken = new double[most];
+        return (x, sets, outputs) -> {
+            Arrays.fill(equivalents, 0, sets, 0);
+            Arrays.fill(taken, 0, sets, 0);
+            Arrays.fill(outputs, 0, sets, 0);
+            oilTerms.addProducts(x, sets, equivalents);
+            fatTerms.add(x, sets, equivalents);
+            takenTerms.add(x, sets, taken);
+            alkaliTerms.addProducts(x, sets, outputs);
+            for (int set = 0; set < sets; set++) {
+                outputs[set] = superfat(equivalents[set], outputs[set] - taken[set]);
+            }
+        };
     }
 
     /** The superfat with every input at its most caustic, normal ones so many standard deviations off. */

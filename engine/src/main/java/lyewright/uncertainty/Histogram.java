@@ -1,5 +1,7 @@
 package lyewright.uncertainty;
 
+import java.util.Arrays;
+
 /**
  * Counts of drawn values in bins of one width. Its size does not grow with the draws. Edges of bins are whole multiples of
  * the width, so zero is an edge and the share below zero is counted, not interpolated. What lies beyond its ends is counted
@@ -7,8 +9,8 @@ package lyewright.uncertainty;
  */
 final class Histogram {
 
-    /** Bins: against the five-fold range of a pilot they make a bin a few thousandths of the spread. */
-    static final int BINS = 8192;
+    /** Bins: against the three-fold range of a pilot they make a bin a few thousandths of the spread. */
+    static final int BINS = 4096;
 
     private final double width;
     private final double perWidth;
@@ -37,16 +39,47 @@ final class Histogram {
         return new Histogram(this);
     }
 
+    void clear() {
+        if (total > 0) {
+            Arrays.fill(counts, bin(least), bin(greatest) + 1, 0);
+        }
+        total = 0;
+        least = Double.POSITIVE_INFINITY;
+        greatest = Double.NEGATIVE_INFINITY;
+    }
+
     void count(double value) {
-        int bin = (int) (value * perWidth - first);
-        counts[Math.max(0, Math.min(BINS - 1, bin))]++;
+        counts[bin(value)]++;
         least = Math.min(least, value);
         greatest = Math.max(greatest, value);
         total++;
     }
 
+    /** Counts the first so many of some values. */
+    void count(double[] values, int many) {
+        double lowest = least;
+        double highest = greatest;
+        for (int i = 0; i < many; i++) {
+            double value = values[i];
+            counts[bin(value)]++;
+            lowest = Math.min(lowest, value);
+            highest = Math.max(highest, value);
+        }
+        least = lowest;
+        greatest = highest;
+        total += many;
+    }
+
+    private int bin(double value) {
+        return Math.max(0, Math.min(BINS - 1, (int) (value * perWidth - first)));
+    }
+
+    /** Those of another with the same bins. */
     void add(Histogram other) {
-        for (int i = 0; i < BINS; i++) {
+        if (other.total == 0) {
+            return;
+        }
+        for (int i = bin(other.least), last = bin(other.greatest); i <= last; i++) {
             counts[i] += other.counts[i];
         }
         total += other.total;
@@ -61,6 +94,13 @@ final class Histogram {
     /** The value that a share of all lies below, straight lines within a bin. */
     double quantile(double share) {
         return new Climb().to(share * total);
+    }
+
+    /** From the value that one share of all lies below to that of another, which is no less. */
+    Interval between(double share, double another) {
+        Climb climb = new Climb();
+        double low = climb.to(share * total);
+        return new Interval(low, climb.to(another * total));
     }
 
     /** The share of all that lies below zero. */
@@ -91,7 +131,7 @@ final class Histogram {
 
     /** Goes up through the bins; what is asked of it never falls. */
     private final class Climb {
-        private int bin;
+        private int bin = bin(least);
         private long under;
 
         /** The value that so many draws lie below. */

@@ -83,68 +83,6 @@ final class SuperfatModel implements Model {
         }
     }
 
-    /** Products of two inputs and a factor, to be added up. */
-    private static final class Terms {
-        private final List<Integer> ones = new ArrayList<>();
-        private final List<Integer> others = new ArrayList<>();
-        private final List<Double> factors = new ArrayList<>();
-        private int[] one = {};
-        private int[] other = {};
-        private double[] factor = {};
-
-        void add(int one, int other, double factor) {
-            ones.add(one);
-            others.add(other);
-            factors.add(factor);
-        }
-
-        void close() {
-            one = ones.stream().mapToInt(i -> i).toArray();
-            other = others.stream().mapToInt(i -> i).toArray();
-            factor = factors.stream().mapToDouble(f -> f).toArray();
-        }
-
-        double addProducts(double[] x, double sum) {
-            double sums = sum;
-            for (int i = 0; i < factor.length; i++) {
-                sums += factor[i] * x[one[i]] * x[other[i]];
-            }
-            return sums;
-        }
-
-        double add(double[] x, double sum) {
-            double sums = sum;
-            for (int i = 0; i < factor.length; i++) {
-                sums += factor[i] * x[one[i]];
-            }
-            return sums;
-        }
-
-        void addProducts(double[][] x, int sets, double[] sums) {
-            for (int i = 0; i < factor.length; i++) {
-                addProduct(factor[i], x[one[i]], x[other[i]], sets, sums);
-            }
-        }
-
-        void add(double[][] x, int sets, double[] sums) {
-            for (int i = 0; i < factor.length; i++) {
-                add(factor[i], x[one[i]], sets, sums);
-            }
-        }
-
-        private static void addProduct(double factor, double[] one, double[] other, int sets, double[] sums) {
-            for (int set = 0; set < sets; set++) {
-                sums[set] += factor * one[set] * other[set];
-            }
-        }
-
-        private static void add(double factor, double[] one, int sets, double[] sums) {
-            for (int set = 0; set < sets; set++) {
-                sums[set] += factor * one[set];
-            }
-        }
-    }
-
     private void lay(Weighing weighing, double share) {
         BatchLine line = weighing.line();
         if (line.kind() == BatchLine.Kind.ALKALI) {
@@ -250,29 +188,31 @@ final class SuperfatModel implements Model {
 
     @Override
     public double at(double[] x) {
-        double equivalents = fatTerms.add(x, oilTerms.addProducts(x, 0));
-        double reaching = alkaliTerms.addProducts(x, 0) - takenTerms.add(x, 0);
-        return superfat(equivalents, reaching);
+        double equivalents = fatTerms.addTo(oilTerms.addProductsTo(0, x), x);
+        double taken = takenTerms.addTo(0, x);
+        return superfat(equivalents, alkaliTerms.addProductsTo(0, x) - taken);
     }
 
     private static double superfat(double equivalents, double reaching) {
         return 100 * (1 - Math.max(0, reaching) / equivalents);
     }
 
+    /** Term by term, which the processor does for several sets at a time. */
     @Override
     public Columns columns(int most) {
         double[] equivalents = new double[most];
         double[] taken = new double[most];
+        double[] alkali = new double[most];
         return (x, sets, outputs) -> {
             Arrays.fill(equivalents, 0, sets, 0);
             Arrays.fill(taken, 0, sets, 0);
-            Arrays.fill(outputs, 0, sets, 0);
-            oilTerms.addProducts(x, sets, equivalents);
-            fatTerms.add(x, sets, equivalents);
-            takenTerms.add(x, sets, taken);
-            alkaliTerms.addProducts(x, sets, outputs);
+            Arrays.fill(alkali, 0, sets, 0);
+            oilTerms.addProductsTo(equivalents, x, sets);
+            fatTerms.addTo(equivalents, x, sets);
+            takenTerms.addTo(taken, x, sets);
+            alkaliTerms.addProductsTo(alkali, x, sets);
             for (int set = 0; set < sets; set++) {
-                outputs[set] = superfat(equivalents[set], outputs[set] - taken[set]);
+                outputs[set] = superfat(equivalents[set], alkali[set] - taken[set]);
             }
         };
     }

@@ -25,15 +25,15 @@ final class Moments {
 
     /** The first so many of some values. */
     void add(double[] values, int many) {
-        double addedSum = 0;
-        double addedSquares = 0;
+        double differences = 0;
+        double theirSquares = 0;
         for (int i = 0; i < many; i++) {
             double difference = values[i] - about;
-            addedSum += difference;
-            addedSquares += difference * difference;
+            differences += difference;
+            theirSquares += difference * difference;
         }
-        sum += addedSum;
-        squares += addedSquares;
+        sum += differences;
+        squares += theirSquares;
         count += many;
     }
 

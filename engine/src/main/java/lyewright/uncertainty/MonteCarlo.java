@@ -21,7 +21,7 @@ public final class MonteCarlo {
     public static final int BLOCK = 10_000;
 
     /** How many blocks may be drawn at the same time, and how many are between looks at whether they are enough. */
-    static final int STRANDS = 4;
+    static final int WAVE = 4;
 
     /** Draws that show where the output lies, before anything is counted. */
     private static final int PILOT = 4 * Strand.SETS;
@@ -34,8 +34,8 @@ public final class MonteCarlo {
     /** Four steps of the generator of seeds, so that no block shares a word of its seed with another. */
     private static final long BETWEEN_SEEDS = 4 * 0x9E37_79B9_7F4A_7C15L;
 
-    private final Strand[] strands = new Strand[STRANDS];
-    private final Drawn[] counted = new Drawn[STRANDS];
+    private final Strand[] strands = new Strand[WAVE];
+    private final Drawn[] counted = new Drawn[WAVE];
     private final Drawn all;
 
     private MonteCarlo(List<Input> inputs, Model model) {
@@ -72,7 +72,7 @@ public final class MonteCarlo {
     private Drawn draw(long draws) {
         long blocks = (draws + BLOCK - 1) / BLOCK;
         atOnce(strand -> {
-            for (long block = strand; block < blocks; block += STRANDS) {
+            for (long block = strand; block < blocks; block += WAVE) {
                 strands[strand].draw(random(block), (int) Math.min(BLOCK, draws - block * BLOCK), counted[strand]);
             }
         });
@@ -112,13 +112,13 @@ public final class MonteCarlo {
                 highs.add(ends.high());
                 all.add(block);
             }
-            blocks += STRANDS;
+            blocks += WAVE;
         } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > tolerance);
         return all;
     }
 
     private static void atOnce(IntConsumer work) {
-        IntStream.range(0, STRANDS).parallel().forEach(work);
+        IntStream.range(0, WAVE).parallel().forEach(work);
     }
 
     /** A block's own source of random numbers. */

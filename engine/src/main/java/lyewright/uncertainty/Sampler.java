@@ -16,6 +16,8 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  */
 final class Sampler {
 
+    private static final double PER_HALF_WORD = 0x1p-32;
+
     private final Distribution[] distributions;
     private final double[][] columns;
 
@@ -59,12 +61,14 @@ final class Sampler {
         }
     }
 
+    /** The two halves of one drawn word stand for the two that are added: 32 bits of each are plenty. */
     private static void fill(double[] column, int sets, Trapezoidal d, XoShiRo256PlusPlus random) {
         double corner = d.least(0);
-        double oneWidth = 2 * d.oneHalf();
-        double otherWidth = 2 * d.otherHalf();
+        double onePerBit = 2 * d.oneHalf() * PER_HALF_WORD;
+        double otherPerBit = 2 * d.otherHalf() * PER_HALF_WORD;
         for (int i = 0; i < sets; i++) {
-            column[i] = corner + oneWidth * random.nextDouble() + otherWidth * random.nextDouble();
+            long word = random.nextLong();
+            column[i] = corner + onePerBit * (word >>> 32) + otherPerBit * (word & 0xFFFF_FFFFL);
         }
     }
 

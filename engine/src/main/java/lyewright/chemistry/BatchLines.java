@@ -68,6 +68,22 @@ public record BatchLines(
     }
 
     /**
+     * What of given masses is in one portion: its share of the base batter, and whatever goes into it alone. Toppings lie on
+     * the whole and are in no portion.
+     *
+     * @param masses grams by line
+     * @param portion place of the portion in the formula, from 0
+     * @return grams by line
+     */
+    public double[] massesOfPortion(double[] masses, int portion) {
+        double[] part = new double[masses.length];
+        for (int i = 0; i < part.length; i++) {
+            part[i] = masses[i] * shareIn(portion, lines.get(i));
+        }
+        return part;
+    }
+
+    /**
      * Where the liquid of a dispersion comes from.
      *
      * @param line a line of kind {@link BatchLine.Kind#DISPERSING_LIQUID}

@@ -1,7 +1,10 @@
 package lyewright.makingsheet;
 
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
 import lyewright.fill.Fill;
 import lyewright.fill.Filled;
@@ -100,6 +103,28 @@ public record MakingSheet(
      * @param offcutsGrams what the cut leaves over
      */
     public record Bars(int count, double cutGrams, double curedGrams, double offcutsGrams) {}
+
+    /**
+     * What batter and bar consist of, with these weights.
+     *
+     * @return poured, cut and cured; the batch and each portion
+     */
+    public BatchComposition composition() {
+        return BatchComposition.of(batch, weighedGrams());
+    }
+
+    /** Grams on the balance by line of the batch; 0 for what is not weighed. */
+    private double[] weighedGrams() {
+        IdentityHashMap<BatchLine, Double> byLine = new IdentityHashMap<>();
+        for (Vessel vessel : vessels) {
+            for (Weighing weighing : vessel.weighings()) {
+                byLine.put(weighing.line(), weighing.weigh().grams());
+            }
+        }
+        return batch.lines().stream()
+                .mapToDouble(line -> byLine.getOrDefault(line, 0.0))
+                .toArray();
+    }
 
     /**
      * Everything to beware of. Where free alkali is not out of the question this draws the bands.

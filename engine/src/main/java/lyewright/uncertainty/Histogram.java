@@ -1,5 +1,7 @@
 package lyewright.uncertainty;
 
+import java.util.Arrays;
+
 /**
  * Counts of drawn values in bins of one width. Its size does not grow with the draws. What lies beyond its ends is counted in
  * the outermost bins, whose outer edges are the least and the greatest value seen. What lies below zero is counted by itself,
@@ -7,8 +9,8 @@ package lyewright.uncertainty;
  */
 final class Histogram {
 
-    /** Bins: against the five-fold range of a pilot they make a bin a few thousandths of the spread. */
-    static final int BINS = 8192;
+    /** Bins: against the three-fold range of a pilot they make a bin a few thousandths of the spread. */
+    static final int BINS = 4096;
 
     private final double first;
     private final double width;
@@ -37,17 +39,39 @@ final class Histogram {
         return new Histogram(this);
     }
 
-    void count(double value) {
-        int bin = (int) ((value - first) * perWidth);
-        counts[Math.max(0, Math.min(BINS - 1, bin))]++;
-        least = Math.min(least, value);
-        greatest = Math.max(greatest, value);
-        below += value < 0 ? 1 : 0;
-        total++;
+    void clear() {
+        Arrays.fill(counts, 0);
+        total = 0;
+        below = 0;
+        least = Double.POSITIVE_INFINITY;
+        greatest = Double.NEGATIVE_INFINITY;
     }
 
+    /** Counts the first so many of some values. */
+    void count(double[] values, int many) {
+        double lowest = least;
+        double highest = greatest;
+        int negative = 0;
+        for (int i = 0; i < many; i++) {
+            double value = values[i];
+            counts[bin(value)]++;
+            lowest = Math.min(lowest, value);
+            highest = Math.max(highest, value);
+            negative += value < 0 ? 1 : 0;
+        }
+        least = lowest;
+        greatest = highest;
+        below += negative;
+        total += many;
+    }
+
+    private int bin(double value) {
+        return Math.max(0, Math.min(BINS - 1, (int) ((value - first) * perWidth)));
+    }
+
+    /** Those of another with the same bins. */
     void add(Histogram other) {
-        for (int i = 0; i < BINS; i++) {
+        for (int i = bin(other.least), last = bin(other.greatest); i <= last; i++) {
             counts[i] += other.counts[i];
         }
         total += other.total;
@@ -63,6 +87,13 @@ final class Histogram {
     /** The value that a share of all lies below, straight lines within a bin. */
     double quantile(double share) {
         return new Climb().to(share * total);
+    }
+
+    /** From the value that one share of all lies below to that of another, which is no less. */
+    Interval between(double share, double another) {
+        Climb climb = new Climb();
+        double low = climb.to(share * total);
+        return new Interval(low, climb.to(another * total));
     }
 
     /** The share of all that lies below zero. */
@@ -97,7 +128,7 @@ final class Histogram {
 
     /** Goes up through the bins; what is asked of it never falls. */
     private final class Climb {
-        private int bin;
+        private int bin = bin(least);
         private long under;
 
         /** The value that so many draws lie below. */

@@ -184,10 +184,17 @@ final class CautionCases {
         // known to the last digit, but for what the balances may err: 0.02 g of 200 g
         care("free-alkali", "none asked", oil().superfat("0 %"));
         none("free-alkali", "0.05 % asked", oil().superfat("0.05 %"));
-        // coconut's saponification value is anywhere from 248 to 265 (Codex): the chance that it is under what the alkali
+        // coconut's saponification value is anywhere from 248 to 265 (Codex): the chance that it is under what the
+        // alkali
         // needs is (256.5 x (1 - superfat) - 248) / 17
-        care("free-alkali", "coconut at 3.2 %: 1.7 in 100", AFormula.ofOils("coconut", "100 %").superfat("3.2 %"));
-        none("free-alkali", "coconut at 3.3 %: 0.2 in 100", AFormula.ofOils("coconut", "100 %").superfat("3.3 %"));
+        care(
+                "free-alkali",
+                "coconut at 3.2 %: 1.7 in 100",
+                AFormula.ofOils("coconut", "100 %").superfat("3.2 %"));
+        none(
+                "free-alkali",
+                "coconut at 3.3 %: 0.2 in 100",
+                AFormula.ofOils("coconut", "100 %").superfat("3.3 %"));
 
         care("superfat-unusual", "1.9 %", oil().superfat("1.9 %"));
         note("superfat-unusual", "2.1 %", oil().superfat("2.1 %"));

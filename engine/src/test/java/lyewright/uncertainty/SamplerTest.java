@@ -34,17 +34,9 @@ class SamplerTest {
     private static double[][] drawn(long block, int draws, Distribution... distributions) {
         List<Input> inputs =
                 Stream.of(distributions).map(d -> new Input("X", d)).toList();
-        Sampler sampler = new Sampler(inputs);
-        Sampler.Drawing drawing = sampler.from(MonteCarlo.random(block));
-        double[] room = sampler.room();
-        double[][] values = new double[distributions.length][draws];
-        for (int i = 0; i < draws; i++) {
-            drawing.next(room);
-            for (int k = 0; k < room.length; k++) {
-                values[k][i] = room[k];
-            }
-        }
-        return values;
+        Sampler sampler = new Sampler(inputs, draws);
+        sampler.draw(MonteCarlo.random(block), draws);
+        return sampler.columns();
     }
 
     /** The greatest distance between the share of draws below a value and the share that should lie there. */

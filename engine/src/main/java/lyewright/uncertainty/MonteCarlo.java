@@ -31,8 +31,11 @@ public final class MonteCarlo {
 
     private static final long SEED = 0x4C79_6577_7269_6768L;
 
-    /** Four steps of the generator of seeds, so that no block shares a word of its seed with another. */
-    private static final long BETWEEN_SEEDS = 4 * 0x9E37_79B9_7F4A_7C15L;
+    /**
+     * Four steps of the generator of seeds (0x9E3779B97F4A7C15 each, in 64 bits), so that no block shares a word of its seed
+     * with another.
+     */
+    private static final long BETWEEN_SEEDS = 0x78DD_E6E5_FD29_F054L;
 
     private final Strand[] strands = new Strand[WAVE];
     private final Drawn[] counted = new Drawn[WAVE];

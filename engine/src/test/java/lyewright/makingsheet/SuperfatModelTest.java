@@ -21,6 +21,7 @@ import lyewright.uncertainty.Distribution.Normal;
 import lyewright.uncertainty.Distribution.Rectangular;
 import lyewright.uncertainty.Distribution.Trapezoidal;
 import lyewright.uncertainty.Input;
+import lyewright.uncertainty.Model;
 import org.junit.jupiter.api.Test;
 
 /** Which inputs a superfat hangs on, how they lie, and what comes of them. */
@@ -96,7 +97,7 @@ class SuperfatModelTest {
                     }
                 }
 
-                SuperfatModel.Columns quick = model.columns(many + 3);
+                Model.Columns quick = model.columns(many + 3);
                 quick.at(columns, many, outputs);
                 quick.at(columns, many, outputs);
 

@@ -47,7 +47,7 @@ final class ComparedSheet {
     ComparedSheet(MakingSheet sheet) {
         this.sheet = sheet;
         ResolvedFormula formula = sheet.formula();
-        acids = OilPhaseAcids.of(formula);
+        acids = OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
         cured = sheet.composition().moments().stream()
                 .filter(moment -> moment.moment() == Composition.Moment.CURED)
                 .findFirst()

@@ -29,6 +29,12 @@ import lyewright.uncertainty.Model;
  */
 final class SuperfatModel implements Model {
 
+    /**
+     * No weighing is taken to err by more than this share of itself, so that no mass is drawn under zero; this project's own
+     * rule. It bites only where a balance is far too coarse, which is cautioned.
+     */
+    private static final double MOST_OFF = 0.9;
+
     /** Which way an input lies when the bar is at its most caustic. */
     private enum Worst {
         LEAST,
@@ -110,14 +116,15 @@ final class SuperfatModel implements Model {
     }
 
     private int weighed(Weighing weighing, Worst direction) {
-        double permitted =
-                weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables());
         double grams = weighing.weigh().grams();
+        double most = MOST_OFF * grams;
+        double permitted = Math.min(
+                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables()));
+        double unseen = Math.min(most - permitted, weighing.balance().stepGrams() / 2);
         return input(
                 "weighing of " + inSentence(weighing.name())
                         + (weighing.portion().isEmpty() ? "" : " for " + weighing.portion()),
-                new Distribution.Trapezoidal(
-                        grams, permitted, weighing.balance().stepGrams() / 2),
+                new Distribution.Trapezoidal(grams, permitted, unseen),
                 direction,
                 grams);
     }

@@ -3,6 +3,9 @@ package lyewright.uncertainty;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -15,7 +18,9 @@ import lyewright.uncertainty.Distribution.Normal;
 import lyewright.uncertainty.Distribution.Rectangular;
 import lyewright.uncertainty.Distribution.Trapezoidal;
 import lyewright.uncertainty.Distribution.Triangular;
+import org.apache.commons.rng.RestorableUniformRandomProvider;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.core.RandomProviderDefaultState;
 import org.junit.jupiter.api.Test;
 
 /** What is drawn lies as its distribution function says, worked out here for each kind. */
@@ -202,6 +207,29 @@ class SamplerTest {
         }
 
         assertThat(firsts).hasSize(4 * blocks);
+    }
+
+    @Test
+    void no_two_blocks_start_from_a_common_word() {
+        // a generator's state is four words; next to each other blocks would else begin in states that overlap
+        int blocks = 5000;
+        Set<Long> words = new HashSet<>();
+        for (long block = -1; block < blocks - 1; block++) {
+            for (long word : words(MonteCarlo.random(block))) {
+                words.add(word);
+            }
+        }
+
+        assertThat(words).hasSize(4 * blocks);
+    }
+
+    /** The four words of its state, which are the first thing that it saves of itself. */
+    private static long[] words(UniformRandomProvider random) {
+        RandomProviderDefaultState state =
+                (RandomProviderDefaultState) ((RestorableUniformRandomProvider) random).saveState();
+        LongBuffer saved =
+                ByteBuffer.wrap(state.getState()).order(ByteOrder.LITTLE_ENDIAN).asLongBuffer();
+        return new long[] {saved.get(0), saved.get(1), saved.get(2), saved.get(3)};
     }
 
     @Test

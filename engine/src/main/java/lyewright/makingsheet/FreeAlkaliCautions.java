@@ -2,6 +2,7 @@ package lyewright.makingsheet;
 
 import java.util.List;
 import lyewright.makingsheet.Caution.Level;
+import lyewright.material.Names;
 
 /** What to beware of because of how sure, or unsure, the superfat is: of the batch, and of each portion by itself. */
 final class FreeAlkaliCautions {
@@ -11,9 +12,6 @@ final class FreeAlkaliCautions {
 
     /** A portion this much leaner than the batch is looked at by itself; this project's own rule, in points. */
     private static final double LEANER = 0.05;
-
-    private static final String MORE_OR_BETTER =
-            "Ask for more superfat, or give what is known better: a certificate for an oil, the alkali's purity.";
 
     private static final String OWN_RULE = "this project's own rule, on a chance drawn by JCGM 101";
 
@@ -44,16 +42,33 @@ final class FreeAlkaliCautions {
             found.add(new Caution(
                     "free-alkali",
                     level(chance),
-                    "In {} alkali is left over and the bar stays caustic{}: a superfat of {} % is really between {} and {} %.",
-                    MORE_OR_BETTER,
+                    "A superfat of {} % is really between {} and {} %, and under 0 alkali is left over: the bar stays"
+                            + " caustic in {}{}.",
+                    "Ask for more superfat, " + whatElseHelps(band),
                     OWN_RULE,
                     List.of(
-                            SuperfatWords.batches(chance),
-                            band.beforeCertificateOf().isPresent() ? ", before a certificate" : "",
                             Caution.tenths(band.sheetPercent()),
                             Caution.tenths(band.lowPercent()),
-                            Caution.tenths(band.highPercent()))));
+                            Caution.tenths(band.highPercent()),
+                            SuperfatWords.batches(chance),
+                            band.beforeCertificateOf()
+                                    .map(oil -> ", before a certificate for " + Names.inSentence(oil))
+                                    .orElse(""))));
         }
+    }
+
+    /** Goes by what most of the doubt hangs on. */
+    private static String whatElseHelps(SuperfatBand band) {
+        if (band.beforeCertificateOf().isPresent()) {
+            return "or get the certificate of analysis of your lot of "
+                    + Names.inSentence(band.beforeCertificateOf().get()) + " and give its value under materials.";
+        }
+        return switch (band.leading()) {
+            case WEIGHING -> "use a finer balance, or make a larger batch.";
+            case PURITY -> "or read the alkali's purity off its certificate and give it.";
+            case STRENGTH -> "or have the strength of the stock lye certified, and give it more closely.";
+            case OIL, WAX -> "or give the saponification value of your oils more closely.";
+        };
     }
 
     private static void portion(PortionSheet portion, SuperfatBand batch, List<Caution> found) {

@@ -2,11 +2,15 @@ package lyewright.makingsheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import lyewright.chemistry.BatchLines;
+import lyewright.makingsheet.SuperfatModel.About;
 import lyewright.makingsheet.SuperfatModel.OilInput;
+import lyewright.material.OilKind;
 import lyewright.uncertainty.Distribution;
 import lyewright.uncertainty.Drawn;
 import lyewright.uncertainty.Input;
@@ -105,6 +109,7 @@ public final class SuperfatBand {
             long draws,
             double worst,
             Optional<String> publishedRange,
+            About leading,
             List<Contribution> shares) {}
 
     private Worked worked() {
@@ -132,7 +137,21 @@ public final class SuperfatBand {
                 drawn.draws(),
                 model.worstCorner(Distribution.NORMAL_95),
                 drawn.chanceBelowZero() < THIN ? Optional.empty() : rangeBehindIt(model, linear),
+                leading(model, linear),
                 shares);
+    }
+
+    /** What most of the doubt is about; weighing where there is none. */
+    private static About leading(SuperfatModel model, LinearPropagation linear) {
+        Map<About, Double> shares = new EnumMap<>(About.class);
+        for (int i = 0; i < model.about().size(); i++) {
+            shares.merge(model.about().get(i), linear.contributions().get(i).percentOfVariance(), Double::sum);
+        }
+        return shares.entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(About.WEIGHING);
     }
 
     private static Drawn draw(List<Input> inputs, SuperfatModel model) {
@@ -301,6 +320,16 @@ public final class SuperfatBand {
      */
     boolean surelyWithoutAlkali() {
         return model().worstCorner(OUT_OF_REACH) >= 0;
+    }
+
+    /** What most of the doubt is about. */
+    About leading() {
+        return worked().leading;
+    }
+
+    /** Whether a wax is in it, of which the sheet counts only what surely reacts. */
+    boolean hasWax() {
+        return model().oils().stream().anyMatch(o -> o.oil().kind() == OilKind.WAX);
     }
 
     /** Bands of equal sheets are equal. */

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
 import lyewright.chemistry.Stoichiometry;
@@ -14,10 +15,12 @@ import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
 import lyewright.material.ReckonedValue;
+import lyewright.material.StockLye;
 import lyewright.uncertainty.Distribution;
 import lyewright.uncertainty.Input;
 import lyewright.uncertainty.Model;
@@ -41,9 +44,24 @@ final class SuperfatModel implements Model {
         MOST
     }
 
+    /** What an input is about. */
+    enum About {
+        /** What a balance may be off. */
+        WEIGHING,
+        /** The saponification value of an oil. */
+        OIL,
+        /** How much of a wax reacts. */
+        WAX,
+        /** The purity of an alkali. */
+        PURITY,
+        /** The strength of a stock lye. */
+        STRENGTH
+    }
+
     private final BatchLines batch;
     private final ResolvedFormula formula;
     private final List<Input> inputs = new ArrayList<>();
+    private final List<About> about = new ArrayList<>();
     private final List<Worst> worst = new ArrayList<>();
     private final List<Double> sheetValues = new ArrayList<>();
     private final Map<String, OilInput> oils = new LinkedHashMap<>();
@@ -122,7 +140,8 @@ final class SuperfatModel implements Model {
                 most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables()));
         double unseen = Math.min(most - permitted, weighing.balance().stepGrams() / 2);
         return input(
-                "weighing of " + inSentence(weighing.name())
+                About.WEIGHING,
+                "weighing of " + Names.inSentence(weighing.name())
                         + (weighing.portion().isEmpty() ? "" : " for " + weighing.portion()),
                 new Distribution.Trapezoidal(grams, permitted, unseen),
                 direction,
@@ -136,7 +155,8 @@ final class SuperfatModel implements Model {
         }
         boolean wax = oil.kind() == OilKind.WAX;
         int place = input(
-                (wax ? "how much reacts of " : "saponification value of ") + inSentence(oil.name()),
+                wax ? About.WAX : About.OIL,
+                (wax ? "how much reacts of " : "saponification value of ") + Names.inSentence(oil.name()),
                 wax ? ofWax(oil) : Distribution.of(oil.saponificationValue()),
                 Worst.LEAST,
                 oil.reckoned().milligramsKohPerGram());
@@ -156,31 +176,37 @@ final class SuperfatModel implements Model {
         if (known != null) {
             return known;
         }
-        Figure figure = formula.alkali().stock().isPresent()
-                ? formula.alkali().stock().get().strength()
-                : formula.purities().figure(alkali);
-        String name = formula.alkali().stock().isPresent()
-                ? "strength of " + formula.alkali().stock().get().name()
+        Optional<StockLye> stock = formula.alkali().stock();
+        Figure figure =
+                stock.isPresent() ? stock.get().strength() : formula.purities().figure(alkali);
+        String name = stock.isPresent()
+                ? "strength of " + stock.get().name()
                 : "purity of " + (alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide");
-        int place = input(name, Distribution.of(figure), Worst.MOST, figure.middle());
+        int place = input(
+                stock.isPresent() ? About.STRENGTH : About.PURITY,
+                name,
+                Distribution.of(figure),
+                Worst.MOST,
+                figure.middle());
         strengths.put(alkali.key(), place);
         return place;
     }
 
-    private int input(String name, Distribution distribution, Worst direction, double sheetValue) {
+    private int input(About what, String name, Distribution distribution, Worst direction, double sheetValue) {
         inputs.add(new Input(name, distribution));
+        about.add(what);
         worst.add(direction);
         sheetValues.add(sheetValue);
         return inputs.size() - 1;
     }
 
-    /** A name within a sentence: its first letter small, unless it is a maker's own, which is kept. */
-    static String inSentence(String name) {
-        return name.isEmpty() ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
-    }
-
     List<Input> inputs() {
         return inputs;
+    }
+
+    /** What they are about, by input. */
+    List<About> about() {
+        return about;
     }
 
     /** Its oils and where their values stand among the inputs. */

@@ -1,9 +1,12 @@
 package lyewright.makingsheet;
 
 import lyewright.makingsheet.SuperfatBand.Verdict;
+import lyewright.material.Names;
 
 /** Says how sure a superfat is to somebody who never heard of a distribution. */
 final class SuperfatWords {
+
+    private static final String COUNT_OF_A_WAX = ", which count of a wax only what surely reacts";
 
     private SuperfatWords() {}
 
@@ -16,10 +19,15 @@ final class SuperfatWords {
         Object sheet = Caution.tenths(band.sheetPercent());
         Object low = Caution.tenths(band.lowPercent());
         Object high = Caution.tenths(band.highPercent());
-        return low.toString().equals(high.toString())
-                ? "The superfat is " + sheet + " %."
-                : "The superfat is " + sheet + " % by the sheet's figures; in 19 batches of 20 it is really between "
-                        + low + " and " + high + " %.";
+        if (low.toString().equals(high.toString())) {
+            return "The superfat is " + sheet + " %.";
+        }
+        return "The superfat is " + sheet + " % by the sheet's figures" + (underItsBand(band) ? COUNT_OF_A_WAX : "")
+                + "; in 19 batches of 20 it is really between " + low + " and " + high + " %.";
+    }
+
+    private static boolean underItsBand(SuperfatBand band) {
+        return band.hasWax() && band.sheetPercent() < band.lowPercent();
     }
 
     private static String risk(SuperfatBand band) {
@@ -29,18 +37,21 @@ final class SuperfatWords {
                             + " % of the oils is left over and no alkali."
                     : "Alkali is left over in fewer than 1 batch of 100.";
         }
-        String chance =
-                "In " + batches(band.freeAlkaliProbability()) + " alkali is left over and the bar stays caustic";
-        return band.beforeCertificateOf()
-                .map(oil -> chance + ", before a certificate: most of the doubt is the published range of "
-                        + SuperfatModel.inSentence(oil) + ".")
-                .orElse(chance + ".");
+        String certificate = band.beforeCertificateOf()
+                .map(oil -> ", before a certificate says where in its published range your " + Names.inSentence(oil)
+                        + " lies")
+                .orElse("");
+        return "Under 0 alkali is left over and the bar stays caustic: " + batches(band.freeAlkaliProbability())
+                + certificate + ".";
     }
 
-    /** A chance as batches: 1 of 5, 3 of 4. */
+    /** A chance as batches: 1 of 5, 4 of 10. */
     static String batches(double chance) {
         if (chance >= 0.995) {
             return "practically every batch";
+        }
+        if (chance >= 0.95) {
+            return "nearly every batch";
         }
         if (chance >= 0.35) {
             return "about " + Math.round(10 * chance) + " batches of 10";

@@ -1,18 +1,23 @@
 package lyewright.benchmarks;
 
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 import lyewright.makingsheet.SheetDraws;
 import lyewright.uncertainty.MonteCarlo;
 import org.apache.commons.rng.core.source64.SplitMix64;
 import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 
 /**
  * A million draws of a sheet with twelve uncertain inputs, beside a bare loop that draws as many numbers from the same
- * generator and adds them up: the least that drawing can cost. Each on one thread and on all cores.
+ * generator and adds them up: the least that drawing can cost. They take turns, so that whatever else the machine does slows
+ * both.
  */
 public class DrawingBenchmark extends SheetBenchmark {
 
@@ -42,44 +47,59 @@ public class DrawingBenchmark extends SheetBenchmark {
         oneThread.shutdown();
     }
 
-    /**
-     * The engine, on one thread.
-     *
-     * @return the mean
-     */
-    @Benchmark
-    public double drawnOnOneThread() {
-        return oneThread.submit(() -> drawn()).join();
+    /** How long both took in one iteration. Counters of JMH: what is public is reported, and set to 0 for the next one. */
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    @State(Scope.Thread)
+    public static class Turns {
+
+        /** Of the engine. */
+        public long drawnNanoseconds;
+
+        /** Of the bare loop. */
+        public long bareNanoseconds;
+
+        /**
+         * How many times as long the engine took.
+         *
+         * @return the one divided by the other
+         */
+        public double timesBare() {
+            return (double) drawnNanoseconds / bareNanoseconds;
+        }
+
+        private double take(DoubleSupplier drawn, DoubleSupplier bare) {
+            long before = System.nanoTime();
+            double results = drawn.getAsDouble();
+            long between = System.nanoTime();
+            results += bare.getAsDouble();
+            drawnNanoseconds += between - before;
+            bareNanoseconds += System.nanoTime() - between;
+            return results;
+        }
     }
 
     /**
-     * The engine, on all cores.
+     * Both on one thread.
      *
-     * @return the mean
+     * @param turns takes the times
+     * @return what they came to
      */
     @Benchmark
-    public double drawnOnAllCores() {
-        return drawn();
+    public double onOneThread(Turns turns) {
+        return turns.take(
+                () -> oneThread.submit(() -> drawn()).join(),
+                () -> oneThread.submit(() -> bare()).join());
     }
 
     /**
-     * The bare loop, on one thread.
+     * Both on all cores.
      *
-     * @return the sum
+     * @param turns takes the times
+     * @return what they came to
      */
     @Benchmark
-    public double bareOnOneThread() {
-        return oneThread.submit(() -> bare()).join();
-    }
-
-    /**
-     * The bare loop, on all cores.
-     *
-     * @return the sum
-     */
-    @Benchmark
-    public double bareOnAllCores() {
-        return bare();
+    public double onAllCores(Turns turns) {
+        return turns.take(this::drawn, DrawingBenchmark::bare);
     }
 
     private double drawn() {

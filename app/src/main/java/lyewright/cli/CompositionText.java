@@ -20,7 +20,7 @@ final class CompositionText {
     private static final double SHOWN = 0.05;
 
     /** Free alkali is caustic, however little; lighter than this it would print as 0.000 g. */
-    private static final double ALKALI_SHOWN = 0.0005;
+    static final double ALKALI_SHOWN = 0.0005;
 
     /** Spaces that a table does not strip; they leave it as common ones. */
     private static final String SET_IN = "\u00a0\u00a0";

@@ -27,7 +27,9 @@ final class PortionsText {
     }
 
     void write() {
-        List<Told> differing = told().stream().filter(this::differs).toList();
+        List<Told> differing = told().stream()
+                .filter(told -> differs(told) || told.kind() == Kind.FREE_ALKALI && alkaliSomewhere())
+                .toList();
         page.blank();
         if (differing.isEmpty()) {
             page.line("The portions are alike, to a tenth of a percent.");
@@ -49,6 +51,12 @@ final class PortionsText {
         return batch.at(Composition.Moment.POUR).totalGrams() - portions >= APART;
     }
 
+    /** Free alkali is told however little it is: a portion may have some though the batch has none. */
+    private boolean alkaliSomewhere() {
+        return batch.portions().stream()
+                .anyMatch(p -> p.cured().grams(Kind.FREE_ALKALI) >= CompositionText.ALKALI_SHOWN);
+    }
+
     /** By more than rounding, and so that it shows. */
     private boolean differs(Told told) {
         double[] percents = batch.portions().stream()
@@ -61,17 +69,25 @@ final class PortionsText {
     }
 
     /** A column that could be told. */
-    private record Told(String head, ToDoubleFunction<Composition> percent) {}
+    private record Told(Kind kind, String head, ToDoubleFunction<Composition> percent) {
+
+        String in(Composition cured) {
+            double share = percent.applyAsDouble(cured);
+            boolean trace =
+                    kind == Kind.FREE_ALKALI && share < APART && cured.grams(kind) >= CompositionText.ALKALI_SHOWN;
+            return trace ? "<0.1" : Figures.fixed(share, 1);
+        }
+    }
 
     /** By kind, but wax that is left apart from oil that is left. */
     private static List<Told> told() {
         List<Told> told = new ArrayList<>();
         for (Kind kind : Kind.values()) {
             if (kind == Kind.OIL_LEFT) {
-                told.add(new Told(CompositionWords.brief(kind), c -> c.percent(kind) - c.waxLeftPercent()));
-                told.add(new Told("wax left", Composition::waxLeftPercent));
+                told.add(new Told(kind, CompositionWords.brief(kind), c -> c.percent(kind) - c.waxLeftPercent()));
+                told.add(new Told(kind, "wax left", Composition::waxLeftPercent));
             } else {
-                told.add(new Told(CompositionWords.brief(kind), c -> c.percent(kind)));
+                told.add(new Told(kind, CompositionWords.brief(kind), c -> c.percent(kind)));
             }
         }
         return told;
@@ -90,7 +106,7 @@ final class PortionsText {
             String[] cells = new String[columns.length];
             cells[0] = portion.name();
             for (int k = 0; k < told.size(); k++) {
-                cells[k + 1] = Figures.fixed(told.get(k).percent().applyAsDouble(portion.cured()), 1);
+                cells[k + 1] = told.get(k).in(portion.cured());
             }
             table.row(cells);
         }
@@ -108,8 +124,12 @@ final class PortionsText {
                     || s.kind() == Kind.ACID_SALT
                     || s.kind() == Kind.ACID_LEFT
                     || s.kind() == Kind.FREE_ALKALI;
-            if (byName && worst.percent() - least(s) >= APART) {
-                most.add(s.name() + " " + Figures.percent(worst.percent(), 2) + " in " + worst.portion());
+            boolean told = s.kind() == Kind.FREE_ALKALI
+                    ? s.grams() >= CompositionText.ALKALI_SHOWN
+                    : worst.percent() - least(s) >= APART;
+            if (byName && told) {
+                String share = worst.percent() < 0.005 ? "under 0.01 %" : Figures.percent(worst.percent(), 2);
+                most.add(s.name() + " " + share + " in " + worst.portion());
             }
         }
         return String.join("; ", most);

@@ -161,6 +161,27 @@ class CompositionTextTest {
         assertThat(Compositions.text(Compositions.of(withSodium(takes - 0.02)))).doesNotContain("Free ");
     }
 
+    /** Clay wetted out with oil takes oil from the other portion, which is then caustic though the batch is not. */
+    @Test
+    void free_alkali_of_one_portion_is_told_however_little() {
+        double takes = 200 * Alkali.SODIUM.molarMass() / Alkali.POTASSIUM.molarMass();
+        String portions = withSodium(takes - 1.4) + """
+                additions:
+                  - {of: kaolin, amount: 20 g per kg portion oils, stage: portion b, disperse: {in: oil, ratio: 1 to 1}}
+                portions: {a: 50 %, b: rest}
+                """;
+        BatchComposition batch = Compositions.of(portions);
+        double inA = batch.portions().get(0).cured().grams(Kind.FREE_ALKALI);
+
+        assertThat(batch.at(Moment.CURED).grams(Kind.FREE_ALKALI)).isZero();
+        assertThat(inA).isGreaterThan(0.0005);
+        String text = Compositions.text(batch);
+        assertThat(text)
+                .containsPattern("\nportion .*free alkali.*\n")
+                .containsPattern("\na .* <0\\.1 .*\n")
+                .contains("Sodium hydroxide under 0.01 % in a");
+    }
+
     private static String withSodium(double grams) {
         return "recipe: Trace\noils: {mine: 1000 g}\nalkali: {sodium: " + Figures.fixed(grams, 3)
                 + " g, as: pure}\nwater: 300 g\nmaterials: {mine: {kind: oil, saponification value: 200 mg KOH/g}}\n";

@@ -352,7 +352,7 @@ class CompositionOfAdditionsTest {
                 .filter(s -> s.kind() == Kind.ACID_SALT)
                 .findFirst()
                 .orElseThrow();
-        assertThat(soda.name()).isEqualTo("Aluminium hydroxide and sulphates from alum");
+        assertThat(soda.name()).isEqualTo("Aluminium hydroxide and sulphates");
         assertThat(soda.inci()).isEqualTo("Aluminum Hydroxide; Potassium Sulfate; Sodium Sulfate");
         assertThat(of(
                         bar().potassium()

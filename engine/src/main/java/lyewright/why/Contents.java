@@ -1,0 +1,129 @@
+package lyewright.why;
+
+import java.util.Optional;
+import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.material.Additive;
+import lyewright.material.Figure;
+import lyewright.material.Oil;
+import lyewright.material.OilBlend;
+import lyewright.material.OilKind;
+import lyewright.why.Term.Given;
+
+/** What a gram of a line brings to the chemistry: saponification value, fat, acid, water, salt. */
+final class Contents {
+
+    private Contents() {}
+
+    /** The saponification value of an oil or premix, of the pot or of a dispersion. */
+    static Term saponificationValue(OilPart part) {
+        if (part.parts().size() == 1) {
+            return saponificationValue(part.parts().get(0).oil());
+        }
+        return Term.sum(part.parts().stream()
+                        .map(p -> share(part, p).times(saponificationValue(p.oil())))
+                        .toList())
+                .as("SV of " + part.key(), "mg KOH/g", "saponification value of the premix");
+    }
+
+    private static Term share(OilPart part, OilBlend.Part in) {
+        return new Given(
+                in.oil().key() + " in " + part.key(),
+                in.fraction(),
+                "",
+                "share of " + part.key() + " that is " + in.oil().name(),
+                "the formula's materials");
+    }
+
+    private static Term saponificationValue(Oil oil) {
+        Figure published = oil.saponificationValue();
+        Given value = new Given(
+                "SV of " + oil.key(),
+                oil.reckoned().milligramsKohPerGram(),
+                "mg KOH/g",
+                "saponification value: " + basis(oil),
+                published.source());
+        return published.low() < published.high() ? value.spread(spread(oil, published)) : value;
+    }
+
+    /** Of a wax anything between its free acid and all of it may react. */
+    private static Figure spread(Oil oil, Figure published) {
+        if (oil.kind() != OilKind.WAX) {
+            return published;
+        }
+        Optional<Figure> acid = oil.acidValue();
+        return Figure.range(acid.map(Figure::low).orElse(0.0), published.high(), published.source());
+    }
+
+    private static String basis(Oil oil) {
+        String doubt = oil.reckoned().remembered() ? "is memory" : "is wide";
+        return switch (oil.reckoned().basis()) {
+            case CERTIFICATE -> "the maker's own";
+            case MIDDLE -> "middle of the published range";
+            case LOWER_MIDDLE -> "middle of the range, which " + doubt + " and gives the lower value";
+            case FATTY_ACIDS -> "from its fatty acids, since the range " + doubt + " and its middle is higher";
+            case WAX_ACID ->
+                oil.reckoned().acidPart() > 0
+                        ? "only the wax's free acid surely reacts"
+                        : "nothing of it surely reacts";
+        };
+    }
+
+    static OilPart oil(Ledger ledger, Line line) {
+        return ledger.formula().oils().stream()
+                .filter(part -> part.key().equals(line.line().key()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(line.line().key() + " is no oil of the formula"));
+    }
+
+    private static Additive additive(Ledger ledger, Line line) {
+        return ledger.formula().additions().get(line.line().place()).material();
+    }
+
+    private static Given part(Ledger ledger, Line line, String what, double amount, String unit, String meaning) {
+        Additive additive = additive(ledger, line);
+        return new Given(
+                what + " of " + additive.key(), amount, unit, meaning + " of " + additive.name(), additive.sources());
+    }
+
+    /** Milligrams of potassium hydroxide that the fat of a gram of an addition takes. */
+    static Term fat(Ledger ledger, Line line) {
+        Additive.Makeup makeup = additive(ledger, line).makeup();
+        return part(ledger, line, "fat", makeup.fat(), "", "share")
+                .times(part(
+                        ledger,
+                        line,
+                        "SV of the fat",
+                        makeup.fatSaponificationValue(),
+                        "mg KOH/g",
+                        "saponification value of the fat"));
+    }
+
+    /** Alkali that the acid of a gram of an addition takes. */
+    static Term acid(Ledger ledger, Line line) {
+        Additive.Makeup makeup = additive(ledger, line).makeup();
+        String acid = makeup.acidName().isBlank() ? "" : " (" + makeup.acidName() + ")";
+        return part(ledger, line, "acid", makeup.acidMolesPerGram(), "mol/g", "alkali taken by each gram" + acid);
+    }
+
+    /** Water in a gram of any line. */
+    static Term water(Ledger ledger, Line line) {
+        return switch (line.line().kind()) {
+            case OIL -> Term.number(0);
+            case WATER -> Term.number(1);
+            case DISPERSING_LIQUID -> Term.number(line.line().water());
+            case ADDITION ->
+                part(ledger, line, "water", additive(ledger, line).makeup().water(), "", "share of water");
+            case ALKALI -> alkaliWater(ledger, line);
+        };
+    }
+
+    /** A stock lye is water for the rest; what potash's purity leaves out is water, what soda's does is not. */
+    private static Term alkaliWater(Ledger ledger, Line line) {
+        return line.line().water() == 0 ? Term.number(0) : Term.number(1).minus(Alkalis.strength(ledger, line));
+    }
+
+    /** Common salt in a gram of an addition. */
+    static Term salt(Ledger ledger, Line line) {
+        return part(ledger, line, "salt", additive(ledger, line).makeup().salt(), "", "share of common salt");
+    }
+}

@@ -1,0 +1,63 @@
+package lyewright.why;
+
+import java.util.Optional;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.makingsheet.Weighing;
+import lyewright.material.Figure;
+import lyewright.material.Tables;
+import lyewright.why.Term.Given;
+
+/**
+ * One thing of the batch and where it stands on the sheet.
+ *
+ * @param line what it is
+ * @param weighing how it is weighed
+ * @param path path of its item on the sheet
+ * @param label what it is called in formulas
+ */
+record Line(BatchLine line, Weighing weighing, String path, String label) {
+
+    static final String BALANCE_SOURCE = "balance";
+
+    double weighedGrams() {
+        return weighing.weigh().grams();
+    }
+
+    boolean is(Kind kind) {
+        return line.kind() == kind;
+    }
+
+    /** What it is in words, with where it goes. */
+    String words() {
+        String portion = weighing.portion().isEmpty() ? "" : " for " + weighing.portion();
+        return weighing.name() + portion;
+    }
+
+    /** Its mass as weighed. */
+    Given weighed(Tables tables) {
+        double error = weighing.balance().permittedErrorGrams(weighing.reading().grams(), tables);
+        return new Given(
+                        label,
+                        weighedGrams(),
+                        "g",
+                        words() + ", as weighed",
+                        "",
+                        Optional.of(path + ".weighGrams"),
+                        Optional.empty())
+                .spread(Figure.range(
+                        weighedGrams() - error, weighedGrams() + error, Sources.balance(weighing.balance(), tables)));
+    }
+
+    /** Its mass before rounding. */
+    Given exact() {
+        return new Given(
+                "exact " + label,
+                weighing.exactGrams(),
+                "g",
+                words() + ", before rounding",
+                "",
+                Optional.of(path + ".exactGrams"),
+                Optional.empty());
+    }
+}

@@ -1,0 +1,27 @@
+package lyewright.why;
+
+import lyewright.makingsheet.Balance;
+import lyewright.material.Tables;
+
+/** Who says so, where it is neither a table's cell nor another figure. */
+final class Sources {
+
+    static final String FORMULA = "asked in the formula";
+
+    static final String ASKED = "asked for with the sheet";
+
+    static final String ATOMIC_WEIGHTS = "IUPAC abridged atomic weights (memory)";
+
+    static final String EQUIPMENT = "the balances given with the sheet, or those taken where none are";
+
+    static final String COMMON_PRACTICE = "common practice";
+
+    private Sources() {}
+
+    /** What a balance may err by. */
+    static String balance(Balance balance, Tables tables) {
+        String assumed = balance.accuracyClass().isPresent() ? "" : " assumed";
+        return "balance " + balance.name() + ", class " + balance.classTaken() + assumed + ", in service: "
+                + tables.balanceErrors().get(0).source();
+    }
+}

@@ -1,0 +1,185 @@
+package lyewright.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import lyewright.material.Figure;
+
+/** Part of a formula: a number, something put in, a step of its own, two terms joined by a sign, or a function of some. */
+sealed interface Term {
+
+    /** Its value when what is put in is worth what the function says. */
+    double value(ToDoubleFunction<Given> worth);
+
+    /** Its text, names being what the naming says. */
+    String text(Naming naming);
+
+    /** What it is called in a formula. */
+    interface Naming {
+        String of(Term named);
+    }
+
+    /** A plain number that needs no explanation: 1, 100. */
+    record Number(double number) implements Term {
+        @Override
+        public double value(ToDoubleFunction<Given> worth) {
+            return number;
+        }
+
+        @Override
+        public String text(Naming naming) {
+            return Digits.exact(number);
+        }
+    }
+
+    /**
+     * Something put in from outside the formula.
+     *
+     * @param name what it is called
+     * @param amount its value
+     * @param unit its unit, empty for a plain number
+     * @param meaning what it is
+     * @param source where it comes from; empty where that is another figure
+     * @param figure path of the figure it is, if it is one of the sheet's
+     * @param spread between which ends it may lie, where it is not sure
+     */
+    record Given(
+            String name,
+            double amount,
+            String unit,
+            String meaning,
+            String source,
+            Optional<String> figure,
+            Optional<Figure> spread)
+            implements Term {
+
+        Given(String name, double amount, String unit, String meaning, String source) {
+            this(name, amount, unit, meaning, source, Optional.empty(), Optional.empty());
+        }
+
+        Given spread(Figure between) {
+            return new Given(name, amount, unit, meaning, source, figure, Optional.of(between));
+        }
+
+        @Override
+        public double value(ToDoubleFunction<Given> worth) {
+            return worth.applyAsDouble(this);
+        }
+
+        @Override
+        public String text(Naming naming) {
+            return naming.of(this);
+        }
+    }
+
+    /**
+     * A step with a name of its own.
+     *
+     * @param name what it is called
+     * @param unit its unit
+     * @param meaning what it is
+     * @param term how it is computed
+     */
+    record Stage(String name, String unit, String meaning, Term term) implements Term {
+        @Override
+        public double value(ToDoubleFunction<Given> worth) {
+            return term.value(worth);
+        }
+
+        @Override
+        public String text(Naming naming) {
+            return naming.of(this);
+        }
+    }
+
+    /** Two terms joined by a sign. */
+    record Joined(Sign sign, Term left, Term right) implements Term {
+        @Override
+        public double value(ToDoubleFunction<Given> worth) {
+            return sign.of(left.value(worth), right.value(worth));
+        }
+
+        @Override
+        public String text(Naming naming) {
+            return in(left, false, naming) + " " + sign.symbol() + " " + in(right, true, naming);
+        }
+
+        /** In brackets where reading from left to right, × and ÷ first, would part it. */
+        private String in(Term side, boolean right, Naming naming) {
+            String text = side.text(naming);
+            if (!(side instanceof Joined joined)) {
+                return text;
+            }
+            boolean weaker = joined.sign.isSum() && !sign.isSum();
+            boolean parted = right && joined.sign.isSum() == sign.isSum();
+            return weaker || parted ? "(" + text + ")" : text;
+        }
+    }
+
+    /** A function of some terms. */
+    record Call(Function function, List<Term> of) implements Term {
+        @Override
+        public double value(ToDoubleFunction<Given> worth) {
+            return function.of(of.stream().mapToDouble(t -> t.value(worth)).toArray());
+        }
+
+        @Override
+        public String text(Naming naming) {
+            return function.word()
+                    + of.stream().map(t -> t.text(naming)).collect(java.util.stream.Collectors.joining(", ", "(", ")"));
+        }
+    }
+
+    default Term plus(Term other) {
+        return new Joined(Sign.PLUS, this, other);
+    }
+
+    default Term minus(Term other) {
+        return new Joined(Sign.MINUS, this, other);
+    }
+
+    default Term times(Term other) {
+        return new Joined(Sign.TIMES, this, other);
+    }
+
+    default Term over(Term other) {
+        return new Joined(Sign.OVER, this, other);
+    }
+
+    /** The same with a name of its own. */
+    default Term as(String name, String unit, String meaning) {
+        return new Stage(name, unit, meaning, this);
+    }
+
+    static Term number(double number) {
+        return new Number(number);
+    }
+
+    static Term call(Function function, Term... of) {
+        return new Call(function, List.of(of));
+    }
+
+    /** All added up; 0 for none. */
+    static Term sum(List<Term> terms) {
+        return terms.stream().reduce(Term::plus).orElse(number(0));
+    }
+
+    /** Percent of a fraction. */
+    static Term percent(Term part, Term whole) {
+        return number(100).times(part).over(whole);
+    }
+
+    /** The terms right inside this one. */
+    default List<Term> inside() {
+        if (this instanceof Joined joined) {
+            List<Term> both = new ArrayList<>(joined.left().inside());
+            both.addAll(joined.right().inside());
+            return both;
+        }
+        if (this instanceof Call call) {
+            return call.of().stream().flatMap(t -> t.inside().stream()).toList();
+        }
+        return this instanceof Number ? List.of() : List.of(this);
+    }
+}

@@ -55,13 +55,17 @@ final class WhyCommand implements Command {
         if (!(made instanceof Outcome.Ok<MakingSheet> ok)) {
             return new Answer.Refused(made.problems());
         }
-        MakingSheet sheet = ok.value();
         List<String> figures = typed.matchedPositionalValue(1, List.of());
+        return answer(ok.value(), figures, typed.hasMatchedOption(JSON));
+    }
+
+    private static Answer answer(MakingSheet sheet, List<String> figures, boolean json) {
+        Why why = Why.of(sheet);
         List<Reason> reasons = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (String figure : figures) {
-            Outcome<Reason> reason = Why.of(sheet, figure);
-            problems.addAll(reason.problems());
+            Outcome<Reason> reason = why.reason(figure);
+            reason.problems().forEach(problem -> problems.add(problem.within("why")));
             if (reason instanceof Outcome.Ok<Reason> known) {
                 reasons.add(known.value());
             }
@@ -69,6 +73,15 @@ final class WhyCommand implements Command {
         if (!problems.isEmpty()) {
             return new Answer.Refused(problems);
         }
-        return new Answer.Printed(WhyText.of(sheet, reasons), sheet.stopped() ? Answer.STOPPED : Answer.FINE);
+        String text = figures.isEmpty() ? all(sheet, why.all(), json) : some(sheet, reasons, json);
+        return new Answer.Printed(text, sheet.stopped() ? Answer.STOPPED : Answer.FINE);
+    }
+
+    private static String all(MakingSheet sheet, List<Reason> all, boolean json) {
+        return json ? WhyJson.of(all) : WhyText.list(sheet, all);
+    }
+
+    private static String some(MakingSheet sheet, List<Reason> reasons, boolean json) {
+        return json ? WhyJson.of(reasons) : WhyText.of(sheet, reasons);
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 final class Account {
 
     /** An equation a rule gives. */
-    record Equation(Term left, Term.Given right, String meaning) {}
+    record Equation(Term.Stage left, Term.Stage right, String meaning) {}
 
     private final String sentence;
     private final Term formula;
@@ -38,9 +38,9 @@ final class Account {
         return notes;
     }
 
-    /** An equation that holds. */
-    Account holds(Term left, Term.Given right, String meaning) {
-        equations.add(new Equation(left, right, meaning));
+    /** Equations that hold. */
+    Account holds(List<Equation> more) {
+        equations.addAll(more);
         return this;
     }
 

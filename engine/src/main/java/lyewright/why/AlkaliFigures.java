@@ -129,12 +129,31 @@ final class AlkaliFigures {
                         pure(lye, Alkali.POTASSIUM), pure(lye, Alkali.SODIUM).plus(pure(lye, Alkali.POTASSIUM))));
     }
 
+    private static Given weighed(LyeSheet lye, Alkali alkali) {
+        boolean sodium = alkali == Alkali.SODIUM;
+        return Ledger.figure(
+                alkali.key(),
+                sodium ? "alkali.naohGrams" : "alkali.kohGrams",
+                sodium ? lye.naohGrams() : lye.kohGrams(),
+                "g",
+                Alkalis.name(alkali) + " as weighed");
+    }
+
+    /** Alkali of both kinds as weighed; of one where there is only one. */
+    static Term weighed(LyeSheet lye) {
+        if (lye.kohGrams() == 0) {
+            return weighed(lye, Alkali.SODIUM);
+        }
+        return lye.naohGrams() == 0
+                ? weighed(lye, Alkali.POTASSIUM)
+                : weighed(lye, Alkali.SODIUM).plus(weighed(lye, Alkali.POTASSIUM));
+    }
+
     private Account asWeighed() {
-        Term potassium = Ledger.figure("koh", "alkali.kohGrams", lye.kohGrams(), "g", "potassium hydroxide as weighed");
-        Term sodium = Ledger.figure("naoh", "alkali.naohGrams", lye.naohGrams(), "g", "sodium hydroxide as weighed");
+        Term potassium = weighed(lye, Alkali.POTASSIUM);
         return new Account(
                 "Potassium hydroxide's share of the alkali as it goes on the balance.",
-                Term.percent(potassium, sodium.plus(potassium)));
+                Term.percent(potassium, weighed(lye, Alkali.SODIUM).plus(potassium)));
     }
 
     private Account concentration() {

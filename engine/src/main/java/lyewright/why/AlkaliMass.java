@@ -45,27 +45,19 @@ final class AlkaliMass {
     }
 
     /** What goes on the balance for so many moles, before rounding. */
-    Term needed(Term moles, Line line) {
+    private Term needed(Term moles, Line line) {
+        return product(moles, line).as("needed", "g", line.weighing().name() + " before rounding");
+    }
+
+    /** One alkali as it comes, of so many moles of both. */
+    Term product(Term moles, Line line) {
         Alkali alkali = Alkalis.of(ledger, line);
-        Term share = mixed() ? moles.times(share(alkali)) : moles;
-        return share.times(Alkalis.molarMass(alkali))
-                .over(Alkalis.strength(ledger, line))
-                .as("needed", "g", line.weighing().name() + " before rounding");
+        Term share = mixed() ? moles.times(new AlkaliMix(ledger).share(alkali)) : moles;
+        return share.times(Alkalis.molarMass(alkali)).over(Alkalis.strength(ledger, line));
     }
 
     private boolean mixed() {
         return formula.alkali().has(Alkali.SODIUM) && formula.alkali().has(Alkali.POTASSIUM);
-    }
-
-    /** An alkali's share of the moles. */
-    Given share(Alkali alkali) {
-        double potassium = formula.alkali().potassium();
-        return new Given(
-                "share of " + Alkalis.formula(alkali),
-                alkali == Alkali.POTASSIUM ? potassium : 1 - potassium,
-                "",
-                "share of the alkali's moles",
-                Sources.FORMULA);
     }
 
     /** Moles of alkali for the oils as weighed. */

@@ -54,7 +54,8 @@ final class Alkalis {
                 .spread(asFraction(stock.strength()));
     }
 
-    private static Given purity(Ledger ledger, Alkali alkali) {
+    /** How much of a product is pure. */
+    static Given purity(Ledger ledger, Alkali alkali) {
         Purities purities = ledger.formula().purities();
         double fraction = purities.fraction(alkali);
         String name = "purity of " + alkali.key();

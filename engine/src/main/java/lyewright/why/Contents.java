@@ -25,6 +25,29 @@ final class Contents {
                 .as("SV of " + part.key(), "mg KOH/g", "saponification value of the premix");
     }
 
+    /** The free acid of an oil or premix. */
+    static Term freeAcid(OilPart part) {
+        if (part.parts().size() == 1) {
+            return freeAcid(part.parts().get(0).oil());
+        }
+        return Term.sum(part.parts().stream()
+                        .filter(p -> p.oil().reckoned().acidPart() > 0)
+                        .map(p -> share(part, p).times(freeAcid(p.oil())))
+                        .toList())
+                .as("free acid of " + part.key(), "mg KOH/g", "free acid of the premix");
+    }
+
+    private static Given freeAcid(Oil oil) {
+        return new Given(
+                "free acid of " + oil.key(),
+                oil.reckoned().acidPart(),
+                "mg KOH/g",
+                "what of the saponification value is free acid",
+                oil.kind() == OilKind.FATTY_ACID
+                        ? oil.saponificationValue().source()
+                        : oil.acidValue().map(Figure::source).orElse(""));
+    }
+
     private static Term share(OilPart part, OilBlend.Part in) {
         return new Given(
                 in.oil().key() + " in " + part.key(),
@@ -82,7 +105,11 @@ final class Contents {
     private static Given part(Ledger ledger, Line line, String what, double amount, String unit, String meaning) {
         Additive additive = additive(ledger, line);
         return new Given(
-                what + " of " + additive.key(), amount, unit, meaning + " of " + additive.name(), additive.sources());
+                what + " of " + additive.key(),
+                amount,
+                unit,
+                meaning + " of " + additive.name(),
+                Sources.physical(additive));
     }
 
     /** Milligrams of potassium hydroxide that the fat of a gram of an addition takes. */
@@ -110,16 +137,39 @@ final class Contents {
         return switch (line.line().kind()) {
             case OIL -> Term.number(0);
             case WATER -> Term.number(1);
-            case DISPERSING_LIQUID -> Term.number(line.line().water());
+            case DISPERSING_LIQUID -> liquidWater(ledger, line);
             case ADDITION ->
                 part(ledger, line, "water", additive(ledger, line).makeup().water(), "", "share of water");
             case ALKALI -> alkaliWater(ledger, line);
         };
     }
 
+    /** Plain water, or the glycerin of the tables. */
+    private static Term liquidWater(Ledger ledger, Line line) {
+        Additive glycerin = ledger.glycerin();
+        return line.line().water() == 1 || ledger.isOil(line)
+                ? Term.number(line.line().water())
+                : new Given(
+                        "water of glycerin",
+                        glycerin.makeup().water(),
+                        "",
+                        "share of water of " + glycerin.name(),
+                        Sources.physical(glycerin));
+    }
+
     /** A stock lye is water for the rest; what potash's purity leaves out is water, what soda's does is not. */
     private static Term alkaliWater(Ledger ledger, Line line) {
         return line.line().water() == 0 ? Term.number(0) : Term.number(1).minus(Alkalis.strength(ledger, line));
+    }
+
+    /** Density of an addition, which turns a volume into a mass. */
+    static Given density(Additive material) {
+        return new Given(
+                "density of " + material.key(),
+                material.gramsPerMillilitre(),
+                "g/ml",
+                "density of " + material.name() + (material.densityAssumed() ? ", only assumed" : ""),
+                Sources.physical(material));
     }
 
     /** Common salt in a gram of an addition. */

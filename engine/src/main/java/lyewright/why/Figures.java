@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 final class Figures {
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, String> names = new LinkedHashMap<>();
 
     /**
      * One figure.
@@ -39,6 +40,24 @@ final class Figures {
 
     void absent(String path, String title, String unit, String why) {
         entries.put(path, new Entry(path, title, Optional.empty(), unit, () -> new Account(why, Term.number(0))));
+    }
+
+    /** What a counted thing may be called instead, such as {@code portions.kelp} for {@code portions[1]}. */
+    void called(String path, String name) {
+        names.put(path, name);
+    }
+
+    /** Paths by what they may be called instead; where two would be called the same, the first. */
+    Map<String, String> byName() {
+        Map<String, String> paths = new LinkedHashMap<>();
+        for (String path : entries.keySet()) {
+            int end = path.lastIndexOf('.');
+            String name = end < 0 ? null : names.get(path.substring(0, end));
+            if (name != null) {
+                paths.putIfAbsent(name + path.substring(end), path);
+            }
+        }
+        return paths;
     }
 
     Map<String, Entry> entries() {

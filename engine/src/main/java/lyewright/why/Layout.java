@@ -1,11 +1,11 @@
 package lyewright.why;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import lyewright.why.Term.Given;
 import lyewright.why.Term.Stage;
 
@@ -13,12 +13,12 @@ import lyewright.why.Term.Stage;
 final class Layout {
 
     /** Digits of what is put in: enough for most, then more, then all that a double has. */
-    private static final int[] DIGITS = {12, 15, 17};
+    private static final int[] DIGITS = {12, 15, Reckoning.ALL};
 
     private final Figures.Entry figure;
     private final Account account;
     private final Names names = new Names();
-    private final Set<Stage> stages = new LinkedHashSet<>();
+    private final Reckoning exactly = new Reckoning(Reckoning.ALL);
     private final Set<Given> givens = new LinkedHashSet<>();
 
     private Layout(Figures.Entry figure, Account account) {
@@ -36,12 +36,16 @@ final class Layout {
         names.of(answer);
         List<Stage> roots = new ArrayList<>(List.of(answer));
         for (Account.Equation equation : account.equations()) {
-            roots.add((Stage) equation.left());
+            roots.add(equation.left());
+            roots.add(equation.right());
         }
-        roots.forEach(this::gather);
-        account.equations().forEach(e -> givens.add(e.right()));
+        List<Stage> read = inOrder(roots);
+        gatherInputs(read);
+        List<Stage> stages =
+                read.stream().filter(stage -> !roots.contains(stage)).toList();
         int digits = enoughDigits();
-        List<Reason.Step> steps = new ArrayList<>(List.of(step(answer, Digits.figure(value(answer, digits)))));
+        List<Reason.Step> steps = new ArrayList<>(
+                List.of(step(answer, figure.value().map(Digits::figure).orElse(""))));
         stages.forEach(s -> steps.add(step(s)));
         return new Reason(
                 figure.path(),
@@ -56,15 +60,32 @@ final class Layout {
                 account.notes());
     }
 
-    /** Steps in the order in which they are first named, a step's own before what follows it; inputs likewise. */
-    private void gather(Stage root) {
-        List<Stage> open = new ArrayList<>(List.of(root));
-        for (int i = 0; i < open.size(); i++) {
-            for (Term inside : open.get(i).term().inside()) {
+    /** In the order of reading: each step behind all in which it is named. */
+    private static List<Stage> inOrder(List<Stage> roots) {
+        Set<Stage> fromTheEnd = new LinkedHashSet<>();
+        for (int i = roots.size() - 1; i >= 0; i--) {
+            gather(roots.get(i), fromTheEnd);
+        }
+        List<Stage> order = new ArrayList<>(fromTheEnd);
+        Collections.reverse(order);
+        return order;
+    }
+
+    private static void gather(Stage stage, Set<Stage> fromTheEnd) {
+        List<Term> inside = stage.term().inside();
+        for (int i = inside.size() - 1; i >= 0; i--) {
+            if (inside.get(i) instanceof Stage within && !fromTheEnd.contains(within)) {
+                gather(within, fromTheEnd);
+            }
+        }
+        fromTheEnd.add(stage);
+    }
+
+    private void gatherInputs(List<Stage> read) {
+        for (Stage stage : read) {
+            for (Term inside : stage.term().inside()) {
                 if (inside instanceof Given given) {
                     givens.add(given);
-                } else if (inside instanceof Stage stage && stages.add(stage)) {
-                    open.add(stage);
                 }
             }
         }
@@ -73,38 +94,25 @@ final class Layout {
     private int enoughDigits() {
         String shown = figure.value().map(Digits::figure).orElse("");
         for (int digits : DIGITS) {
-            if (Digits.figure(value(account.formula(), digits)).equals(shown)) {
+            if (Digits.figure(account.formula().value(new Reckoning(digits))).equals(shown)) {
                 return digits;
             }
         }
         return DIGITS[0];
     }
 
-    private static double value(Term term, int digits) {
-        return term.value(rounded(digits));
-    }
-
-    private static ToDoubleFunction<Given> rounded(int digits) {
-        return given -> Double.parseDouble(Digits.significant(given.amount(), digits));
-    }
-
     private Reason.Step step(Stage stage) {
-        return step(stage, Digits.step(stage.value(Given::amount)));
+        return step(stage, Digits.step(stage.value(exactly)));
     }
 
     private Reason.Step step(Stage stage, String text) {
         return new Reason.Step(
-                names.of(stage),
-                stage.term().text(names),
-                stage.value(Given::amount),
-                text,
-                stage.unit(),
-                stage.meaning());
+                names.of(stage), stage.term().text(names), stage.value(exactly), text, stage.unit(), stage.meaning());
     }
 
     private List<Reason.Check> checks() {
         return account.equations().stream()
-                .map(e -> new Reason.Check(step((Stage) e.left()), names.of(e.right()), e.meaning()))
+                .map(e -> new Reason.Check(step(e.left()), step(e.right()), e.meaning()))
                 .toList();
     }
 

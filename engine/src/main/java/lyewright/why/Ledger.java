@@ -12,6 +12,7 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
+import lyewright.material.Additive;
 import lyewright.material.Tables;
 import lyewright.why.Term.Given;
 
@@ -41,7 +42,8 @@ final class Ledger {
         }
     }
 
-    private String label(BatchLine line) {
+    /** What a line is called in formulas. */
+    String label(BatchLine line) {
         return line.kind() == Kind.DISPERSING_LIQUID
                 ? line.key() + " for "
                         + formula().additions().get(line.place()).written().of()
@@ -76,6 +78,11 @@ final class Ledger {
         return where(line -> line.is(kind));
     }
 
+    /** The glycerin that something may be wetted out with. */
+    Additive glycerin() {
+        return tables().additive("glycerin").orElseThrow(() -> new IllegalStateException("the tables lack glycerin"));
+    }
+
     boolean isOil(Line line) {
         return batch().isOil(line.line());
     }
@@ -87,6 +94,19 @@ final class Ledger {
 
     Term weighed(Line line) {
         return line.weighed(tables());
+    }
+
+    /** The line of a weighing. */
+    Line line(Weighing weighing) {
+        return lines.stream()
+                .filter(line -> line.weighing() == weighing)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(weighing.name() + " is no line of the batch"));
+    }
+
+    /** All oils before rounding. */
+    Term exactOils() {
+        return sum(where(this::isOil), Line::exact).as("oils", "g", "all oils before rounding");
     }
 
     /** Another figure of the sheet, put in. */

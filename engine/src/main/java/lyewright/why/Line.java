@@ -18,8 +18,6 @@ import lyewright.why.Term.Given;
  */
 record Line(BatchLine line, Weighing weighing, String path, String label) {
 
-    static final String BALANCE_SOURCE = "balance";
-
     double weighedGrams() {
         return weighing.weigh().grams();
     }
@@ -28,10 +26,11 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
         return line.kind() == kind;
     }
 
-    /** What it is in words, with where it goes. */
+    /** What it is in words, with what and which portion it is for. */
     String words() {
-        String portion = weighing.portion().isEmpty() ? "" : " for " + weighing.portion();
-        return weighing.name() + portion;
+        String portion = weighing.portion().isEmpty() ? "" : ", portion " + weighing.portion();
+        String solid = is(Kind.DISPERSING_LIQUID) ? label.substring(line.key().length()) : "";
+        return weighing.name() + solid + portion;
     }
 
     /** Its mass as weighed. */

@@ -12,7 +12,7 @@ import lyewright.why.Term.Given;
  *
  * @param ledger the sheet
  * @param mass the mass of a line that is meant: as weighed, or before rounding
- * @param which word put before the steps' names, empty or {@code "exact "}
+ * @param which word put before the steps' names, empty or such as {@code "exact "}
  */
 record Reacting(Ledger ledger, Function<Line, Term> mass, String which) {
 
@@ -22,6 +22,11 @@ record Reacting(Ledger ledger, Function<Line, Term> mass, String which) {
 
     static Reacting exact(Ledger ledger) {
         return new Reacting(ledger, Line::exact, "exact ");
+    }
+
+    /** The same with another word before its steps' names. */
+    Reacting named(String word) {
+        return new Reacting(ledger, mass, word);
     }
 
     static Given milligramsPerMole() {

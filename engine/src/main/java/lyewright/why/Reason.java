@@ -53,13 +53,13 @@ public record Reason(
     public record Step(String name, String formula, double value, String text, String unit, String meaning) {}
 
     /**
-     * An equation that holds.
+     * An equation that a figure found by trial satisfies. Both sides come to the same, to a hundred-millionth of it.
      *
-     * @param step its left side
-     * @param equal the name of the input that it equals
+     * @param left one side
+     * @param right the other
      * @param meaning what is equal to what, in words
      */
-    public record Check(Step step, String equal, String meaning) {}
+    public record Check(Step left, Step right, String meaning) {}
 
     /**
      * A number put in.

@@ -2,15 +2,15 @@ package lyewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import lyewright.material.Figure;
 
 /** Part of a formula: a number, something put in, a step of its own, two terms joined by a sign, or a function of some. */
 sealed interface Term {
 
-    /** Its value when what is put in is worth what the function says. */
-    double value(ToDoubleFunction<Given> worth);
+    /** Its value. */
+    double value(Reckoning reckoning);
 
     /** Its text, names being what the naming says. */
     String text(Naming naming);
@@ -23,7 +23,7 @@ sealed interface Term {
     /** A plain number that needs no explanation: 1, 100. */
     record Number(double number) implements Term {
         @Override
-        public double value(ToDoubleFunction<Given> worth) {
+        public double value(Reckoning reckoning) {
             return number;
         }
 
@@ -63,8 +63,8 @@ sealed interface Term {
         }
 
         @Override
-        public double value(ToDoubleFunction<Given> worth) {
-            return worth.applyAsDouble(this);
+        public double value(Reckoning reckoning) {
+            return reckoning.of(this);
         }
 
         @Override
@@ -74,30 +74,76 @@ sealed interface Term {
     }
 
     /**
-     * A step with a name of its own.
-     *
-     * @param name what it is called
-     * @param unit its unit
-     * @param meaning what it is
-     * @param term how it is computed
+     * A step with a name of its own. Two that say the same are one. Not a record, since it keeps its hash: a step is looked up
+     * at every place where it is named, and below it there may be a whole tree.
      */
-    record Stage(String name, String unit, String meaning, Term term) implements Term {
+    final class Stage implements Term {
+
+        private final String name;
+        private final String unit;
+        private final String meaning;
+        private final Term term;
+        private final int hash;
+
+        Stage(String name, String unit, String meaning, Term term) {
+            this.name = name;
+            this.unit = unit;
+            this.meaning = meaning;
+            this.term = term;
+            this.hash = Objects.hash(name, unit, meaning, term);
+        }
+
+        /** What it is called. */
+        String name() {
+            return name;
+        }
+
+        String unit() {
+            return unit;
+        }
+
+        /** What it is. */
+        String meaning() {
+            return meaning;
+        }
+
+        /** How it is computed. */
+        Term term() {
+            return term;
+        }
+
         @Override
-        public double value(ToDoubleFunction<Given> worth) {
-            return term.value(worth);
+        public double value(Reckoning reckoning) {
+            return reckoning.of(this);
         }
 
         @Override
         public String text(Naming naming) {
             return naming.of(this);
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return this == other
+                    || (other instanceof Stage that
+                            && hash == that.hash
+                            && name.equals(that.name)
+                            && unit.equals(that.unit)
+                            && meaning.equals(that.meaning)
+                            && term.equals(that.term));
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
     }
 
     /** Two terms joined by a sign. */
     record Joined(Sign sign, Term left, Term right) implements Term {
         @Override
-        public double value(ToDoubleFunction<Given> worth) {
-            return sign.of(left.value(worth), right.value(worth));
+        public double value(Reckoning reckoning) {
+            return sign.of(left.value(reckoning), right.value(reckoning));
         }
 
         @Override
@@ -120,8 +166,8 @@ sealed interface Term {
     /** A function of some terms. */
     record Call(Function function, List<Term> of) implements Term {
         @Override
-        public double value(ToDoubleFunction<Given> worth) {
-            return function.of(of.stream().mapToDouble(t -> t.value(worth)).toArray());
+        public double value(Reckoning reckoning) {
+            return function.of(of.stream().mapToDouble(t -> t.value(reckoning)).toArray());
         }
 
         @Override
@@ -148,7 +194,7 @@ sealed interface Term {
     }
 
     /** The same with a name of its own. */
-    default Term as(String name, String unit, String meaning) {
+    default Stage as(String name, String unit, String meaning) {
         return new Stage(name, unit, meaning, this);
     }
 

@@ -29,9 +29,9 @@ final class Totals {
         Target.addTo(figures, ledger);
         Optional<Double> off = totals.offTarget();
         if (off.isPresent()) {
-            figures.add("totals.offTargetGrams", "Mould mass over what was asked", "g", off.get(), this::offTarget);
+            figures.add("totals.offTargetGrams", "Mould mass over what was aimed at", "g", off.get(), this::offTarget);
         } else {
-            figures.absent("totals.offTargetGrams", "Mould mass over what was asked", "g", Target.NONE);
+            figures.absent("totals.offTargetGrams", "Mould mass over what was aimed at", "g", Target.NONE);
         }
         figures.add("totals.waterGrams", "Water by the formula's rule", "g", totals.water(), this::water);
         figures.add(

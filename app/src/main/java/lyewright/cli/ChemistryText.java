@@ -26,6 +26,7 @@ final class ChemistryText {
     void write() {
         page.heading("Chemistry");
         superfat();
+        BandText.write(sheet.band(), LABEL, page);
         alkali();
         lye();
         water();

@@ -50,6 +50,7 @@ final class CommandTree {
                 "and see 'lyewright help sheet' for every way of saying how much.");
         add(top, new SheetCommand());
         add(top, new WhyCommand());
+        add(top, new CompareCommand());
         CommandSpec formula = Specs.command("formula", "Look at a formula file.");
         add(formula, new CheckCommand());
         add(formula, new ShowCommand());
@@ -168,7 +169,14 @@ final class CommandTree {
         return Answer.refuse(
                 at.getCommandSpec().qualifiedName(),
                 "the " + label + " is missing",
-                "write it as " + at.getCommandSpec().qualifiedName() + " " + label);
+                "write it as " + at.getCommandSpec().qualifiedName() + " " + positions(at, label));
+    }
+
+    private static String positions(CommandLine at, String otherwise) {
+        List<String> labels = at.getCommandSpec().positionalParameters().stream()
+                .map(ArgSpec::paramLabel)
+                .toList();
+        return labels.isEmpty() ? otherwise : String.join(" ", labels);
     }
 
     private static String place(ArgSpec argument) {

@@ -1,21 +1,16 @@
 package lyewright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
+import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.OilPhaseAcids;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.FadingPour;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.PortionSheet;
+import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 
@@ -24,10 +19,6 @@ import lyewright.makingsheet.Weighing;
  * are a promise to others that a renamed component must not break. Nothing of the machine or the moment is in it.
  */
 final class SheetJson {
-
-    private static final int DECIMALS = 6;
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().disable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
 
     private final MakingSheet sheet;
     private final JsonGenerator json;
@@ -39,20 +30,11 @@ final class SheetJson {
 
     /** The sheet, a line feed at its end. */
     static String of(MakingSheet sheet) {
-        StringWriter text = new StringWriter();
-        DefaultIndenter lineFeeds = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = FACTORY.createGenerator(text)) {
-            json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(lineFeeds).withArrayIndenter(lineFeeds));
-            new SheetJson(sheet, json).write();
-        } catch (IOException e) {
-            throw new UncheckedIOException("a string cannot fail to be written", e);
-        }
-        return text.append('\n').toString();
+        return Json.text(json -> new SheetJson(sheet, json).write());
     }
 
     private void write() throws IOException {
+        BatchComposition composition = sheet.composition();
         json.writeStartObject();
         json.writeObjectFieldStart("recipe");
         json.writeStringField("name", sheet.formula().formula().recipe());
@@ -62,15 +44,15 @@ final class SheetJson {
         writeVessels();
         writeTotals();
         writeAlkali();
-        json.writeObjectFieldStart("superfat");
-        number("askedPercent", sheet.askedSuperfatPercent());
-        number("sheetPercent", sheet.sheetSuperfatPercent());
-        json.writeEndObject();
-        writePortions();
+        writeSuperfat();
+        writePortions(composition);
         writeFade();
         writeBars();
         number("batterDensityGramsPerMl", sheet.batterDensity());
         writeLye();
+        CompositionJson.writeMoments(json, composition.moments());
+        CompositionJson.writeWorstBar(json, composition.worstBar());
+        FattyAcidsJson.write(OilPhaseAcids.of(sheet.formula()), json);
         writeCautions();
         json.writeEndObject();
     }
@@ -136,9 +118,46 @@ final class SheetJson {
         json.writeEndObject();
     }
 
-    private void writePortions() throws IOException {
+    private void writeSuperfat() throws IOException {
+        SuperfatBand band = sheet.band();
+        json.writeObjectFieldStart("superfat");
+        number("askedPercent", sheet.askedSuperfatPercent());
+        number("sheetPercent", sheet.sheetSuperfatPercent());
+        number("low95Percent", band.lowPercent());
+        number("high95Percent", band.highPercent());
+        number("worstPercent", band.worstPercent());
+        number("freeAlkaliProbability", band.freeAlkaliProbability());
+        json.writeNumberField("draws", band.draws());
+        json.writeStringField("verdict", band.verdict().word());
+        json.writeStringField("sentence", band.sentence());
+        json.writeArrayFieldStart("contributions");
+        for (SuperfatBand.Contribution contribution : band.contributions()) {
+            json.writeStartObject();
+            json.writeStringField("input", contribution.input());
+            number("percentOfVariance", contribution.percentOfVariance());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        writeCertificate(band.certificateGain());
+        json.writeEndObject();
+    }
+
+    private void writeCertificate(Optional<SuperfatBand.Gain> gain) throws IOException {
+        if (gain.isEmpty()) {
+            json.writeNullField("certificate");
+            return;
+        }
+        json.writeObjectFieldStart("certificate");
+        json.writeStringField("oil", gain.get().oil());
+        number("low95Percent", gain.get().lowPercent());
+        number("high95Percent", gain.get().highPercent());
+        json.writeEndObject();
+    }
+
+    private void writePortions(BatchComposition composition) throws IOException {
         json.writeArrayFieldStart("portions");
-        for (PortionSheet portion : sheet.portions()) {
+        for (int p = 0; p < sheet.portions().size(); p++) {
+            PortionSheet portion = sheet.portions().get(p);
             json.writeStartObject();
             json.writeStringField("name", portion.name());
             number("sharePercent", portion.sharePercent());
@@ -153,6 +172,7 @@ final class SheetJson {
             }
             json.writeEndArray();
             number("totalGrams", portion.totalGrams());
+            CompositionJson.writeMoments(json, composition.portions().get(p).moments());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -229,21 +249,10 @@ final class SheetJson {
     }
 
     private void number(String field, Optional<Double> value) throws IOException {
-        if (value.isPresent()) {
-            number(field, value.get());
-        } else {
-            json.writeNullField(field);
-        }
+        Json.number(json, field, value);
     }
 
     private void number(String field, double value) throws IOException {
-        json.writeNumberField(field, decimal(value));
-    }
-
-    /** To a millionth, without zeros at its end: finer than any balance, and the same text on every machine. */
-    private static BigDecimal decimal(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
-        BigDecimal stripped = rounded.stripTrailingZeros();
-        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+        Json.number(json, field, value);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lyewright.chemistry.OilPhaseAcids;
 import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.Use;
@@ -38,6 +39,8 @@ final class SheetText {
         new MakeText(view, page).write();
         new ChemistryText(view, page).write();
         moreToKnow();
+        CompositionText.write(sheet.composition(), sheet.formula().tables(), page);
+        FattyAcidsText.write(OilPhaseAcids.of(sheet.formula()), page);
         page.blank();
         page.rule();
         page.ends("Lyewright", "tables of " + sheet.formula().tables().edition());
@@ -61,6 +64,7 @@ final class SheetText {
         page.pair("Weighed in all", weighedInAll(totals), LABEL);
         page.pair("Oils", Figures.sum(view.where(WeighText::oil)), LABEL);
         page.pair("Superfat", superfat(), LABEL);
+        page.pair("How sure", sheet.band().sentence(), LABEL);
         sheet.bars().ifPresent(bars -> page.pair("Bars", bars(bars), LABEL));
     }
 
@@ -111,7 +115,7 @@ final class SheetText {
         cautions.stream().limit(MOST_AT_HEAD).forEach(caution -> caution(caution, !isNote(caution)));
         int more = cautions.size() - MOST_AT_HEAD;
         if (more > 0) {
-            page.line("       " + more + " more under \"More to know\", near the end.");
+            page.line("       " + more + " more under \"More to know\", after the chemistry.");
         }
     }
 

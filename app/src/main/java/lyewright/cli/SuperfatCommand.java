@@ -1,10 +1,7 @@
 package lyewright.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import lyewright.chemistry.BatchLines;
 import lyewright.chemistry.Reaction;
 import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Purities;
@@ -16,7 +13,6 @@ import lyewright.material.Alkali;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
-import lyewright.material.OilKind;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -59,14 +55,15 @@ final class SuperfatCommand implements Command {
         Page page = new Page();
         page.line(CheckCommand.name(formula.formula()));
         page.blank();
-        page.line("Superfat " + Figures.percent(superfat(sheet, formula), 1));
+        page.line("Superfat " + Figures.percent(superfat(sheet), 1));
+        page.paragraph(sheet.band().sentence(), 0);
         page.blank();
         page.pair("Taken from", alkaliTaken(formula), LABEL);
         Optional<Figure> sodium = purity(formula, Alkali.SODIUM);
         Optional<Figure> potassium = purity(formula, Alkali.POTASSIUM);
         sodium.ifPresent(p -> page.pair("NaOH", purity(formula, Alkali.SODIUM, p), LABEL));
         potassium.ifPresent(p -> page.pair("KOH", purity(formula, Alkali.POTASSIUM, p), LABEL));
-        ends(sheet, page);
+        BandText.write(sheet.band(), LABEL, page);
         LyeSheet lye = sheet.lye();
         page.pair(
                 "Lye",
@@ -83,10 +80,10 @@ final class SuperfatCommand implements Command {
         return page.toString();
     }
 
-    /** Of the formula as it stands, nothing rounded to a balance, against oils that may differ from its own. */
-    private static double superfat(MakingSheet sheet, ResolvedFormula oils) {
+    /** Of the formula as it stands, nothing rounded to a balance. */
+    private static double superfat(MakingSheet sheet) {
         double[] masses = sheet.batch().massesAt(sheet.filled().oilsGrams());
-        return Reaction.of(BatchLines.of(oils).orThrow().lines(), masses).superfatPercent();
+        return Reaction.of(sheet.batch().lines(), masses).superfatPercent();
     }
 
     private static String alkaliTaken(ResolvedFormula formula) {
@@ -113,9 +110,7 @@ final class SuperfatCommand implements Command {
         if (formula.alkali().stock().isPresent() || !formula.alkali().has(alkali)) {
             return Optional.empty();
         }
-        Purities purities = formula.purities();
-        return Optional.of(
-                (alkali == Alkali.SODIUM ? purities.sodium() : purities.potassium()).orElseGet(alkali::assumedPurity));
+        return Optional.of(formula.purities().figure(alkali));
     }
 
     private static String purity(ResolvedFormula formula, Alkali alkali, Figure figure) {
@@ -124,53 +119,6 @@ final class SuperfatCommand implements Command {
                 ? middle + "assumed (" + Figures.upTo(figure.low(), 1) + " to " + Figures.upTo(figure.high(), 1)
                         + " % is sold); give it with --purity"
                 : middle + "as given";
-    }
-
-    private static void ends(MakingSheet sheet, Page page) {
-        double low = superfat(sheet, with(sheet.formula(), SuperfatCommand::least));
-        double high = superfat(sheet, with(sheet.formula(), SuperfatCommand::most));
-        page.pair(
-                "How far off",
-                Figures.percent(low, 1) + " if every oil lay at the low end of its range, " + Figures.percent(high, 1)
-                        + " if every oil lay at the high end; the alkali's purity as taken",
-                LABEL);
-    }
-
-    /** The same formula with another saponification value for each of its oils. */
-    private static ResolvedFormula with(ResolvedFormula formula, ToDoubleFunction<Oil> value) {
-        List<OilPart> oils = formula.oils().stream()
-                .map(part -> new OilPart(
-                        part.key(),
-                        part.name(),
-                        part.fraction(),
-                        part.parts(),
-                        part.parts().stream()
-                                .mapToDouble(p -> p.fraction() * value.applyAsDouble(p.oil()))
-                                .sum(),
-                        part.acidPart(),
-                        part.gramsPerMillilitreAt40()))
-                .toList();
-        return new ResolvedFormula(
-                formula.formula(),
-                formula.tables(),
-                formula.purities(),
-                oils,
-                formula.alkali(),
-                formula.superfat(),
-                formula.curedWater(),
-                formula.additions(),
-                formula.portions(),
-                formula.writtenOilsGrams());
-    }
-
-    private static double least(Oil oil) {
-        return oil.kind() == OilKind.WAX
-                ? oil.acidValue().map(Figure::low).orElse(0.0)
-                : oil.saponificationValue().low();
-    }
-
-    private static double most(Oil oil) {
-        return oil.saponificationValue().high();
     }
 
     private static void oils(ResolvedFormula formula, Page page) {

@@ -19,7 +19,7 @@ final class WhyJson {
 
     /** A list of reasons, a line feed at its end. */
     static String of(List<Reason> reasons) {
-        return JsonText.of(json -> new WhyJson(json).write(reasons));
+        return Json.text(json -> new WhyJson(json).write(reasons));
     }
 
     private void write(List<Reason> reasons) throws IOException {

@@ -124,7 +124,26 @@ class SheetJsonTest {
                         "bars",
                         "batterDensityGramsPerMl",
                         "lye",
+                        "composition",
+                        "worstBar",
+                        "fattyAcids",
+                        "unknownPercent",
+                        "oilPhase",
+                        "keeping",
                         "cautions");
+        assertThat(names(sheet.get("superfat")))
+                .containsExactly(
+                        "askedPercent",
+                        "sheetPercent",
+                        "low95Percent",
+                        "high95Percent",
+                        "worstPercent",
+                        "freeAlkaliProbability",
+                        "draws",
+                        "verdict",
+                        "sentence",
+                        "contributions",
+                        "certificate");
         assertThat(names(sheet.at("/vessels/0"))).containsExactly("name", "vesselGrams", "items");
         assertThat(names(sheet.at("/vessels/0/items/0")))
                 .containsExactly(

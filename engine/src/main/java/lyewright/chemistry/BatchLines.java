@@ -68,6 +68,22 @@ public record BatchLines(
     }
 
     /**
+     * What of given masses is in one portion: its share of the base batter, and whatever goes into it alone. Toppings lie on
+     * the whole and are in no portion.
+     *
+     * @param masses grams by line
+     * @param portion place of the portion in the formula, from 0
+     * @return grams by line
+     */
+    public double[] massesOfPortion(double[] masses, int portion) {
+        double[] part = new double[masses.length];
+        for (int i = 0; i < part.length; i++) {
+            part[i] = masses[i] * shareIn(portion, lines.get(i));
+        }
+        return part;
+    }
+
+    /**
      * Where the liquid of a dispersion comes from.
      *
      * @param line a line of kind {@link BatchLine.Kind#DISPERSING_LIQUID}
@@ -104,5 +120,19 @@ public record BatchLines(
             oils += isOil(lines.get(i)) ? masses[i] : 0;
         }
         return oils;
+    }
+
+    /**
+     * How much of a line is in one portion.
+     *
+     * @param portion its place among the formula's portions, -1 for the whole batch
+     * @param line any line
+     * @return the portion's share of base batter, 1 for what goes into that portion alone, else 0; of the whole batch 1
+     */
+    public double shareIn(int portion, BatchLine line) {
+        if (portion < 0 || line.portion() == portion) {
+            return 1;
+        }
+        return line.inBaseBatter() ? formula.portions().get(portion).fraction() : 0;
     }
 }

@@ -84,6 +84,16 @@ public record Purities(Optional<Figure> sodium, Optional<Figure> potassium) {
     }
 
     /**
+     * What is known of an alkali's purity: the figure given, else the range assumed.
+     *
+     * @param alkali which
+     * @return percent
+     */
+    public Figure figure(Alkali alkali) {
+        return (alkali == Alkali.SODIUM ? sodium : potassium).orElseGet(alkali::assumedPurity);
+    }
+
+    /**
      * The purity to compute with.
      *
      * @param alkali which

@@ -20,7 +20,6 @@ final class CautionRules {
             LyeCautions::alkaliTakenAsWeighed,
             LyeCautions::jugHoldsTooMuch,
             LyeCautions::temperaturesApart,
-            SuperfatCautions::negative,
             SuperfatCautions::unusual,
             SuperfatCautions::portions,
             SuperfatCautions::acidTakesAlkali,
@@ -52,6 +51,18 @@ final class CautionRules {
         for (Rule rule : ALL) {
             rule.look(facts, found);
         }
+        found.sort(GRAVEST_FIRST);
+        return found;
+    }
+
+    /** With what hangs on how sure the superfat is, ahead of what is as grave. */
+    static List<Caution> withBands(List<Caution> plain, SuperfatBand band, List<PortionSheet> portions) {
+        List<Caution> found = new ArrayList<>(plain.size() + 1);
+        FreeAlkaliCautions.look(band, portions, found);
+        if (found.isEmpty()) {
+            return plain;
+        }
+        found.addAll(plain);
         found.sort(GRAVEST_FIRST);
         return found;
     }

@@ -1,7 +1,11 @@
 package lyewright.makingsheet;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
 import lyewright.fill.Fill;
 import lyewright.fill.Filled;
@@ -22,12 +26,13 @@ import lyewright.measure.Outcome;
  * @param lye alkali and its jug
  * @param askedSuperfatPercent asked; empty where the alkali is given
  * @param sheetSuperfatPercent of the rounded sheet
+ * @param band how sure that superfat is; drawn when it is first asked
  * @param portions none for a single batter
  * @param fade layers of a fading pour, none without one or where it would run dry
  * @param bars what comes out, if it is known
  * @param batterDensity g/ml
  * @param practice which figures of common practice fit it
- * @param cautions gravest first
+ * @param plainCautions gravest first, without those that hang on how sure the superfat is: ask {@link #cautions()}
  */
 public record MakingSheet(
         ResolvedFormula formula,
@@ -40,12 +45,13 @@ public record MakingSheet(
         LyeSheet lye,
         Optional<Double> askedSuperfatPercent,
         double sheetSuperfatPercent,
+        SuperfatBand band,
         List<PortionSheet> portions,
         List<FadingPour.Layer> fade,
         Optional<Bars> bars,
         double batterDensity,
         UsualPractice practice,
-        List<Caution> cautions) {
+        List<Caution> plainCautions) {
 
     /** Takes its lists as they are: only {@link SheetBuilder} makes one. */
     public MakingSheet {}
@@ -100,11 +106,43 @@ public record MakingSheet(
     public record Bars(int count, double cutGrams, double curedGrams, double offcutsGrams) {}
 
     /**
+     * What batter and bar consist of, with these weights.
+     *
+     * @return poured, cut and cured; the batch and each portion
+     */
+    public BatchComposition composition() {
+        return BatchComposition.of(batch, weighedGrams());
+    }
+
+    /** Grams on the balance by line of the batch; 0 for what is not weighed. */
+    private double[] weighedGrams() {
+        Map<BatchLine, Double> byLine = new IdentityHashMap<>();
+        for (Vessel vessel : vessels) {
+            for (Weighing weighing : vessel.weighings()) {
+                byLine.put(weighing.line(), weighing.weigh().grams());
+            }
+        }
+        return batch.lines().stream()
+                .mapToDouble(line -> byLine.getOrDefault(line, 0.0))
+                .toArray();
+    }
+
+    /**
+     * Everything to beware of. Where free alkali is not out of the question this draws the bands.
+     *
+     * @return gravest first
+     */
+    public List<Caution> cautions() {
+        return CautionRules.withBands(plainCautions, band, portions);
+    }
+
+    /**
      * Whether anything stops it.
      *
      * @return true if a caution says stop
      */
     public boolean stopped() {
+        List<Caution> cautions = cautions();
         return !cautions.isEmpty() && cautions.get(0).level() == Caution.Level.STOP;
     }
 }

@@ -13,7 +13,7 @@ final class PortionPlan {
 
     private PortionPlan() {}
 
-    static List<PortionSheet> of(BatchLines batch, double[] weighed, Equipment equipment) {
+    static List<PortionSheet> of(BatchLines batch, double[] weighed, List<Vessel> vessels, Equipment equipment) {
         List<PortionPart> parts = batch.formula().portions();
         if (parts.isEmpty()) {
             return List.of();
@@ -28,13 +28,19 @@ final class PortionPlan {
         }
         List<PortionSheet> sheets = new ArrayList<>(parts.size());
         for (int p = 0; p < parts.size(); p++) {
-            sheets.add(portion(batch, weighed, p, base, allOils, equipment));
+            sheets.add(portion(batch, weighed, vessels, p, base, allOils, equipment));
         }
         return sheets;
     }
 
     private static PortionSheet portion(
-            BatchLines batch, double[] weighed, int p, Sums base, double allOils, Equipment equipment) {
+            BatchLines batch,
+            double[] weighed,
+            List<Vessel> vessels,
+            int p,
+            Sums base,
+            double allOils,
+            Equipment equipment) {
         PortionPart part = batch.formula().portions().get(p);
         double empty = equipment.vesselGrams("jug " + part.name());
         Sums sums = base.times(part.fraction());
@@ -66,6 +72,7 @@ final class PortionPlan {
                 sums.oils,
                 sums.water,
                 sums.superfatPercent(),
+                new SuperfatBand(batch, vessels, p, sums.superfatPercent()),
                 additions,
                 sums.grams);
     }

@@ -13,6 +13,7 @@ import java.util.List;
  * @param waterGrams water in it, from rule, dispersions and additions
  * @param superfatPercent its own superfat: oil that something was wetted out with leaves the base batter leaner, and acid
  *     in one portion takes alkali there only
+ * @param band how sure that superfat is; drawn when it is first asked
  * @param additions what goes in, in order
  * @param totalGrams everything in its jug at the end
  */
@@ -24,6 +25,7 @@ public record PortionSheet(
         double oilsGrams,
         double waterGrams,
         double superfatPercent,
+        SuperfatBand band,
         List<PortionAddition> additions,
         double totalGrams) {
 

@@ -61,7 +61,7 @@ final class SheetBuilder {
     }
 
     private MakingSheet build(Reaction reaction) {
-        List<PortionSheet> portions = PortionPlan.of(batch, weighed, equipment);
+        List<PortionSheet> portions = PortionPlan.of(batch, weighed, plan.vessels(), equipment);
         MakingSheet.Totals totals = totals(reaction);
         LyeSheet lye = lye(reaction, totals.water());
         double density = BatterVolume.density(batch, weighed);
@@ -80,6 +80,7 @@ final class SheetBuilder {
                 lye,
                 asked,
                 reaction.superfatPercent(),
+                new SuperfatBand(batch, plan.vessels(), -1, reaction.superfatPercent()),
                 portions,
                 fade instanceof Outcome.Ok<List<FadingPour.Layer>> ok ? ok.value() : List.of(),
                 bars(totals.mould(), reaction),

@@ -13,7 +13,7 @@ final class SuperfatCautions {
 
     private static final double FAR_OVER = 7;
 
-    private static final String EVEN_THEM_OUT =
+    static final String EVEN_THEM_OUT =
             "Wet things out in water or glycerin instead of oil, put acid and milk into the whole batch, or ask for more"
                     + " superfat.";
 
@@ -24,19 +24,6 @@ final class SuperfatCautions {
     private static final double MUCH = 5;
 
     private SuperfatCautions() {}
-
-    static void negative(SheetFacts facts, List<Caution> found) {
-        double superfat = facts.reaction.superfatPercent();
-        if (superfat < -1e-9) {
-            found.add(new Caution(
-                    "superfat-negative",
-                    Level.STOP,
-                    "The superfat is {} %: there is more alkali than the oils can take, and the bar stays caustic.",
-                    "Weigh less alkali. With the superfat left to the sheet it is never under what is asked.",
-                    "this project's own rule",
-                    List.of(Caution.hundredths(superfat))));
-        }
-    }
 
     static void unusual(SheetFacts facts, List<Caution> found) {
         double superfat = facts.reaction.superfatPercent();
@@ -67,15 +54,7 @@ final class SuperfatCautions {
         for (PortionSheet portion : facts.portions) {
             double own = portion.superfatPercent();
             List<Object> figures = List.of(portion.name(), Caution.tenths(own), Caution.tenths(sheet));
-            if (own < -1e-9) {
-                found.add(new Caution(
-                        "portion-superfat-negative",
-                        Level.STOP,
-                        "Portion {} has a superfat of {} %, though the whole batch has {} %: it stays caustic.",
-                        EVEN_THEM_OUT,
-                        "mass balance",
-                        figures));
-            } else if (own < sheet - NOTEWORTHY) {
+            if (own >= -FreeAlkaliCautions.ARITHMETIC && own < sheet - NOTEWORTHY) {
                 found.add(new Caution(
                         "portion-superfat",
                         own < thin ? Level.CARE : Level.NOTE,

@@ -1,6 +1,7 @@
 package lyewright.material;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.stream.Stream;
 
 /**
  * One edition of the reference figures: oils, fatty acids, additives, fragrance oils, acids, alkalis, lye densities,
- * solubilities, balance errors, common practice. Immutable; read once from the class path, shared freely between threads.
+ * solubilities, balance errors, common practice, salts of acids, grades of soap. Immutable; read once from the class path, shared freely between threads.
  */
 public final class Tables {
 
@@ -29,6 +30,8 @@ public final class Tables {
     private final List<SaltInLyePoint> saltInLye;
     private final List<BalanceErrorRow> balanceErrors;
     private final Map<String, Practice> practices;
+    private final List<AcidSalt> acidSalts;
+    private final List<SoapGrade> soapGrades;
 
     private Tables() {
         edition = CsvTable.rows("edition.csv").get(0).text("edition");
@@ -44,6 +47,8 @@ public final class Tables {
         saltInLye = SolutionTables.saltInLye();
         balanceErrors = SolutionTables.balanceErrors();
         practices = SolutionTables.practices();
+        acidSalts = CompositionTables.acidSalts();
+        soapGrades = CompositionTables.soapGrades();
     }
 
     private static final class Bundled {
@@ -292,12 +297,44 @@ public final class Tables {
     }
 
     /**
+     * An acid by its full name.
+     *
+     * @param name its name in the table
+     * @return the acid, if the table has it
+     */
+    public Optional<Acid> acidCalled(String name) {
+        return Optional.ofNullable(acids.get(name));
+    }
+
+    /**
      * The acids' names.
      *
      * @return as in the table
      */
     public Collection<String> acidNames() {
         return acids.keySet();
+    }
+
+    /**
+     * The names of an acid and its salts.
+     *
+     * @param acidName as an additive's makeup has it, such as {@code citric acid}
+     * @return the names, if the table has that acid
+     */
+    public Optional<AcidSalt> acidSalt(String acidName) {
+        // the longest wins: ricinoleic acid is not oleic
+        return acidSalts.stream()
+                .filter(salt -> acidName.contains(salt.acid()))
+                .max(Comparator.comparingInt(salt -> salt.acid().length()));
+    }
+
+    /**
+     * Published grades of soap.
+     *
+     * @return in the table's order
+     */
+    public List<SoapGrade> soapGrades() {
+        return soapGrades;
     }
 
     /**

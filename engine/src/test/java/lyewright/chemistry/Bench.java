@@ -39,6 +39,7 @@ final class Bench {
     private Optional<Share> superfat = Optional.empty();
     private Optional<AcidRule> acids = Optional.empty();
     private WaterRule water = new WaterRule.LyeStrength(Share.ofPercent("33"), false);
+    private Optional<Share> curedWater = Optional.empty();
     private Process process = Process.COLD;
     private Use use = Use.OWN;
     private Purities purities =
@@ -130,6 +131,16 @@ final class Bench {
         return this;
     }
 
+    Bench curedWater(String percent) {
+        curedWater = Optional.of(Share.ofPercent(percent));
+        return this;
+    }
+
+    Bench made(Process.Make make) {
+        process = new Process(make, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return this;
+    }
+
     Bench forSale() {
         use = Use.SALE;
         return this;
@@ -191,7 +202,7 @@ final class Bench {
                 superfat,
                 water,
                 acids,
-                Optional.empty(),
+                curedWater,
                 process,
                 additions,
                 portions,
@@ -291,6 +302,23 @@ final class Bench {
                 sum += grams(BatchLine.Kind.DISPERSING_LIQUID, oil.key());
             }
             return sum;
+        }
+
+        /** Poured, cut, cured. */
+        List<Composition> composition() {
+            return Composition.of(batch, masses);
+        }
+
+        Composition poured() {
+            return composition().get(0);
+        }
+
+        Composition cut() {
+            return composition().get(1);
+        }
+
+        Composition cured() {
+            return composition().get(2);
         }
 
         double millilitres() {

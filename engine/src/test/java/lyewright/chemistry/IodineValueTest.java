@@ -79,6 +79,30 @@ class IodineValueTest {
         assertThat(3 * bonds * 253.80894 / triglyceride).isCloseTo(published, within(TOLERANCE_COEFFICIENT));
     }
 
+    /** Coefficients for free fatty acids as Cd 1c-85 prints them, g iodine/100 g for each percent of the acid. */
+    @ParameterizedTest(name = "{0} free: {1}")
+    @CsvSource({"C16:1, 0.9976", "C18:1, 0.8986", "C18:2, 1.810", "C18:3, 2.735", "C20:1, 0.8175", "C22:1, 0.7497"})
+    void coefficients_of_free_acids_as_published(String code, double coefficient) {
+        assertThat(IodineValue.ofFreeAcids(of(Map.of(code, 100.0)))).isCloseTo(100 * coefficient, within(1e-9));
+        // and they are stoichiometry too: double bonds × M(I2) ÷ M(acid)
+        assertThat(acid(code).doubleBonds() * 253.80894 / acid(code).molarMass())
+                .isCloseTo(coefficient, within(TOLERANCE_COEFFICIENT));
+    }
+
+    /** Free acids without a published coefficient: double bonds × 25380.894 ÷ M (atomic weights by memory). */
+    @ParameterizedTest(name = "{0} free: {1}")
+    @CsvSource({"C18:1-OH, 85.038", "C18:4, 367.280", "C14:1, 112.126", "C20:2, 164.541", "C18:0, 0"})
+    void free_acids_without_a_published_coefficient(String code, double published) {
+        assertThat(IodineValue.ofFreeAcids(of(Map.of(code, 100.0))))
+                .isCloseTo(published, within(TOLERANCE_STOICHIOMETRY));
+    }
+
+    @Test
+    void middles_of_free_acids_are_scaled_too() {
+        assertThat(IodineValue.ofFreeAcids(of(Map.of("C18:1", 45.0, "C16:0", 45.0))))
+                .isCloseTo(44.93, within(1e-9));
+    }
+
     /** Acids without a published coefficient by the same stoichiometry: iodine values of simple triglycerides. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({

@@ -179,9 +179,22 @@ final class CautionCases {
 
     private void superfat() {
         // 199.985 g are all it takes
-        stop("superfat-negative", "200.1 g of NaOH", grams().naohPure("200.1 g"));
-        none("superfat-negative", "199.9 g of NaOH", grams().naohPure("199.9 g"));
-        none("superfat-negative", "none asked", oil().superfat("0 %"));
+        stop("free-alkali", "200.1 g of NaOH", grams().naohPure("200.1 g"));
+        none("free-alkali", "199.9 g of NaOH", grams().naohPure("199.9 g"));
+        // known to the last digit, but for what the balances may err: 0.02 g of 200 g
+        care("free-alkali", "none asked", oil().superfat("0 %"));
+        none("free-alkali", "0.05 % asked", oil().superfat("0.05 %"));
+        // coconut's saponification value is anywhere from 248 to 265 (Codex): the chance that it is under what the
+        // alkali
+        // needs is (256.5 x (1 - superfat) - 248) / 17
+        care(
+                "free-alkali",
+                "coconut at 3.2 %: 1.7 in 100",
+                AFormula.ofOils("coconut", "100 %").superfat("3.2 %"));
+        none(
+                "free-alkali",
+                "coconut at 3.3 %: 0.2 in 100",
+                AFormula.ofOils("coconut", "100 %").superfat("3.3 %"));
 
         care("superfat-unusual", "1.9 %", oil().superfat("1.9 %"));
         note("superfat-unusual", "2.1 %", oil().superfat("2.1 %"));
@@ -229,9 +242,9 @@ final class CautionCases {
         care("portion-superfat", "3 % asked, 2 % of the oils gone: 1.0 %", leaner("3 %", "20 g", "2 to 1"));
         none("portion-superfat", "6 % asked, 0.4 % of the oils gone: 5.6 %", leaner("6 %", "8 g", "1 to 1"));
         none("portion-superfat", "under 0, which the graver caution says", leaner("2 %", "20 g", "4 to 1"));
-        stop("portion-superfat-negative", "0.3 % asked, 0.4 % gone: -0.1 %", leaner("0.3 %", "8 g", "1 to 1"));
-        stop("portion-superfat-negative", "2 % asked, 4 % of the oils gone: -2.1 %", leaner("2 %", "20 g", "4 to 1"));
-        none("portion-superfat-negative", "3 % asked, 2 % of the oils gone", leaner("3 %", "20 g", "2 to 1"));
+        stop("portion-free-alkali", "0.3 % asked, 0.4 % gone: -0.1 %", leaner("0.3 %", "8 g", "1 to 1"));
+        stop("portion-free-alkali", "2 % asked, 4 % of the oils gone: -2.1 %", leaner("2 %", "20 g", "4 to 1"));
+        none("portion-free-alkali", "3 % asked, 2 % of the oils gone", leaner("3 %", "20 g", "2 to 1"));
         // the house bar is 187.98 g of alkali and 375.97 g of water to 1000 g of oils: 24.04 % water as poured
         note(
                 "cured-as-poured",

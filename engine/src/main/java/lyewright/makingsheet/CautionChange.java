@@ -1,0 +1,100 @@
+package lyewright.makingsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+
+/**
+ * A caution of one sheet or of both.
+ *
+ * @param a as the first sheet has it, if it does
+ * @param b as the second has it, if it does; at least one of the two is there
+ */
+public record CautionChange(Optional<Caution> a, Optional<Caution> b) {
+
+    /** What becomes of a caution. */
+    public enum Change {
+        /** Only the second sheet has it. */
+        COMES,
+        /** Only the first has it. */
+        GOES,
+        /** Both have it, the second as a graver one. */
+        GRAVER,
+        /** Both have it, the second as a milder one. */
+        MILDER,
+        /** Both have it, perhaps with other figures. */
+        STAYS
+    }
+
+    /**
+     * Pairs the cautions of two sheets. Two are one and the same where they say the same but for numbers.
+     *
+     * @param a the first sheet's
+     * @param b the second sheet's
+     * @return each caution once, the second sheet's order first, then what goes
+     */
+    static List<CautionChange> of(List<Caution> a, List<Caution> b) {
+        List<Caution> left = new ArrayList<>(a);
+        List<Optional<Caution>> partners = new ArrayList<>();
+        // those that are alike to the letter first, lest another of their kind takes their partner
+        for (Caution caution : b) {
+            partners.add(take(left, caution, CautionChange::alike));
+        }
+        for (int i = 0; i < b.size(); i++) {
+            if (partners.get(i).isEmpty()) {
+                partners.set(i, take(left, b.get(i), CautionChange::alikeButForNumbers));
+            }
+        }
+        List<CautionChange> changes = new ArrayList<>();
+        for (int i = 0; i < b.size(); i++) {
+            changes.add(new CautionChange(partners.get(i), Optional.of(b.get(i))));
+        }
+        left.forEach(caution -> changes.add(new CautionChange(Optional.of(caution), Optional.empty())));
+        return changes;
+    }
+
+    private static Optional<Caution> take(List<Caution> from, Caution caution, BiPredicate<Caution, Caution> alike) {
+        Optional<Caution> partner =
+                from.stream().filter(other -> alike.test(caution, other)).findFirst();
+        partner.ifPresent(from::remove);
+        return partner;
+    }
+
+    private static boolean alike(Caution one, Caution other) {
+        return one.id().equals(other.id()) && one.text().equals(other.text());
+    }
+
+    private static boolean alikeButForNumbers(Caution one, Caution other) {
+        return one.id().equals(other.id()) && withoutNumbers(one.text()).equals(withoutNumbers(other.text()));
+    }
+
+    private static String withoutNumbers(String text) {
+        return text.replaceAll("-?[0-9]+(\\.[0-9]+)?", "#");
+    }
+
+    /**
+     * What becomes of it.
+     *
+     * @return from the first sheet to the second
+     */
+    public Change change() {
+        if (a.isEmpty()) {
+            return Change.COMES;
+        }
+        if (b.isEmpty()) {
+            return Change.GOES;
+        }
+        int graver = b.get().level().compareTo(a.get().level());
+        return graver == 0 ? Change.STAYS : graver > 0 ? Change.GRAVER : Change.MILDER;
+    }
+
+    /**
+     * The caution to read.
+     *
+     * @return the second sheet's, else the first's
+     */
+    public Caution caution() {
+        return b.or(() -> a).orElseThrow(() -> new IllegalStateException("a change of no caution"));
+    }
+}

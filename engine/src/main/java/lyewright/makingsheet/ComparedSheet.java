@@ -1,0 +1,93 @@
+package lyewright.makingsheet;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.chemistry.BatchLines;
+import lyewright.chemistry.OilPhaseAcids;
+import lyewright.chemistry.Reaction;
+import lyewright.formula.ResolvedFormula;
+import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.formula.ResolvedFormula.DispersingLiquid;
+import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.material.Alkali;
+
+/** One sheet's figures before rounding, for a kilogram of oils. */
+final class ComparedSheet {
+
+    final MakingSheet sheet;
+    final OilPhaseAcids acids;
+
+    /** Names by key, of oils and additions. */
+    final Map<String, String> names = new LinkedHashMap<>();
+
+    final Map<String, Double> oilPercents = new LinkedHashMap<>();
+    final Map<String, Double> additionsPerKilogram = new LinkedHashMap<>();
+    final double superfat;
+    final double saponificationValue;
+    final double water;
+    final double allWater;
+    final double lyeStrength;
+    final double jugStrength;
+    double naoh;
+    double naohPure;
+    double koh;
+    double kohPure;
+
+    /** Potassium's share of the alkali by moles, percent. */
+    final double potassium;
+
+    private double waterInJug;
+
+    ComparedSheet(MakingSheet sheet) {
+        this.sheet = sheet;
+        ResolvedFormula formula = sheet.formula();
+        acids = OilPhaseAcids.of(formula);
+        double value = 0;
+        for (OilPart part : formula.oils()) {
+            names.put(part.key(), part.name());
+            oilPercents.merge(part.key(), 100 * part.fraction(), Double::sum);
+            value += part.fraction() * part.saponificationValue();
+        }
+        saponificationValue = value;
+        for (AdditionPart addition : formula.additions()) {
+            names.put(addition.written().of(), addition.material().name());
+        }
+        BatchLines batch = sheet.batch();
+        double oils = sheet.filled().oilsGrams();
+        double[] masses = batch.massesAt(oils);
+        double perKilogram = 1000 / oils;
+        for (int i = 0; i < masses.length; i++) {
+            look(batch.lines().get(i), masses[i] * perKilogram);
+        }
+        Reaction reaction = Reaction.of(batch.lines(), masses);
+        superfat = reaction.superfatPercent();
+        potassium = 100 * formula.alkali().potassium();
+        water = batch.waterByRule().at(oils, batch.batchAt(oils)) * perKilogram;
+        allWater = reaction.waterGrams() * perKilogram;
+        double pure = naohPure + kohPure;
+        lyeStrength = 100 * pure / (pure + water);
+        jugStrength = 100 * pure / (pure + waterInJug);
+    }
+
+    private void look(BatchLine line, double grams) {
+        waterInJug += line.inLyeJug() ? grams * line.water() : 0;
+        if (line.kind() == Kind.ALKALI) {
+            Alkali alkali = sheet.formula().alkaliOf(line.key());
+            double pure = grams * line.alkali() * alkali.molarMass();
+            naoh += alkali == Alkali.SODIUM ? grams : 0;
+            naohPure += alkali == Alkali.SODIUM ? pure : 0;
+            koh += alkali == Alkali.POTASSIUM ? grams : 0;
+            kohPure += alkali == Alkali.POTASSIUM ? pure : 0;
+        } else if (line.kind() == Kind.ADDITION || onTopOfAll(line)) {
+            names.putIfAbsent(line.key(), line.key());
+            additionsPerKilogram.merge(line.key(), grams, Double::sum);
+        }
+    }
+
+    /** Glycerin that something is wetted out with is neither part of the oils nor of the water. */
+    private boolean onTopOfAll(BatchLine line) {
+        return line.kind() == Kind.DISPERSING_LIQUID && sheet.batch().liquidFrom(line) == DispersingLiquid.From.EXTRA;
+    }
+}

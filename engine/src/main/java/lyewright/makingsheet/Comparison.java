@@ -1,0 +1,135 @@
+package lyewright.makingsheet;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What changes from one sheet to another, as rows of figures. What a formula asks for a kilogram of oils is compared before
+ * rounding, so that balances are not taken for a difference; masses of the batch are those of the rounded sheets.
+ *
+ * @param a the sheet it is from
+ * @param b the sheet it is to
+ * @param rows every figure compared, those that are the same included, in the order of the groups
+ * @param cautions every caution of either sheet, paired where both have it
+ */
+public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<CautionChange> cautions) {
+
+    /** Copies its lists. */
+    public Comparison {
+        rows = List.copyOf(rows);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * Compares two sheets.
+     *
+     * @param a from
+     * @param b to
+     * @return what changes; of use where both were filled alike
+     */
+    public static Comparison of(MakingSheet a, MakingSheet b) {
+        return new Comparison(a, b, ComparisonRows.of(a, b), CautionChange.of(a.cautions(), b.cautions()));
+    }
+
+    /** What a row is about. */
+    public enum Group {
+        /** Oils, percent of all oils. */
+        OILS,
+        /** Additions, grams for a kilogram of oils. */
+        ADDITIONS,
+        /** Alkali and water, grams for a kilogram of oils. */
+        ALKALI_AND_WATER,
+        /** Superfat and the lye's strength. */
+        SUPERFAT_AND_LYE,
+        /** Fatty acids, percent. */
+        FATTY_ACIDS,
+        /** What the oils take of alkali. */
+        OIL_VALUES,
+        /** What bears on keeping. */
+        KEEPING,
+        /** What comes out. */
+        BATCH
+    }
+
+    /**
+     * One figure of both.
+     *
+     * @param path where it stands, such as {@code oils.castor}; as in the sheet's JSON where that has it
+     * @param group what it is about
+     * @param label what it is called
+     * @param a its value in the first sheet; empty where that has none
+     * @param b its value in the second
+     * @param unit its unit, or empty
+     * @param decimals how many of its decimals mean something
+     */
+    public record Row(
+            String path, Group group, String label, Optional<Double> a, Optional<Double> b, String unit, int decimals) {
+
+        /**
+         * The change, unrounded.
+         *
+         * @return b less a; empty where either is
+         */
+        public Optional<Double> difference() {
+            return a.isPresent() && b.isPresent() ? Optional.of(b.get() - a.get()) : Optional.empty();
+        }
+
+        /**
+         * The change between the two figures as they are shown.
+         *
+         * @return rounded b less rounded a; empty where either is
+         */
+        public Optional<BigDecimal> shownDifference() {
+            return a.isPresent() && b.isPresent()
+                    ? Optional.of(shown(b.get()).subtract(shown(a.get())))
+                    : Optional.empty();
+        }
+
+        /**
+         * Whether the two differ as they are shown.
+         *
+         * @return true too where only one has a value
+         */
+        public boolean differs() {
+            return a.isPresent() == b.isPresent()
+                    ? shownDifference().map(d -> d.signum() != 0).orElse(false)
+                    : true;
+        }
+
+        private BigDecimal shown(double value) {
+            return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        }
+    }
+
+    /**
+     * The rows of one group.
+     *
+     * @param group which
+     * @return in order
+     */
+    public List<Row> of(Group group) {
+        return rows.stream().filter(row -> row.group() == group).toList();
+    }
+
+    /**
+     * One row.
+     *
+     * @param path its path
+     * @return the row, if both sheets have it or one has
+     */
+    public Optional<Row> row(String path) {
+        return rows.stream().filter(row -> row.path().equals(path)).findFirst();
+    }
+
+    /**
+     * Whether any figure or caution differs.
+     *
+     * @return false if all that is compared is the same
+     */
+    public boolean differs() {
+        return rows.stream().anyMatch(Row::differs)
+                || cautions.stream().anyMatch(caution -> caution.change() != CautionChange.Change.STAYS);
+    }
+}

@@ -5,11 +5,14 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import lyewright.material.Figure;
 import lyewright.why.Reason;
+import lyewright.why.Spread;
 
 /** Reasons as data: what the page of text says, for another page to show beside a figure. */
 final class WhyJson {
+
+    /** Decimals of what may lie between two ends. */
+    private static final int DECIMALS = 9;
 
     private final JsonGenerator json;
 
@@ -98,17 +101,23 @@ final class WhyJson {
         json.writeEndObject();
     }
 
-    private void spread(Optional<Figure> spread) throws IOException {
+    private void spread(Optional<Spread> spread) throws IOException {
         if (spread.isEmpty()) {
             json.writeNullField("spread");
             return;
         }
         json.writeObjectFieldStart("spread");
-        number("low", Figures.upTo(spread.get().low(), 9));
-        number("high", Figures.upTo(spread.get().high(), 9));
-        json.writeStringField("kind", spread.get().spread() == Figure.Spread.NORMAL ? "normal" : "rectangular");
+        json.writeStringField("kind", spread.get().kind().word());
+        number("low", end(spread.get().low()));
+        number("high", end(spread.get().high()));
+        number("evenLow", end(spread.get().evenLow()));
+        number("evenHigh", end(spread.get().evenHigh()));
         json.writeStringField("source", spread.get().source());
         json.writeEndObject();
+    }
+
+    private static String end(double value) {
+        return Figures.upTo(value, DECIMALS);
     }
 
     private void text(String field, String text) throws IOException {

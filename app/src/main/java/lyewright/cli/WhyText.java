@@ -3,8 +3,8 @@ package lyewright.cli;
 import java.util.List;
 import java.util.Locale;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.material.Figure;
 import lyewright.why.Reason;
+import lyewright.why.Spread;
 
 /** Reasons as a page of text, each read from top to bottom: the figure, its formula, what is put in, how sure, who says so. */
 final class WhyText {
@@ -140,15 +140,20 @@ final class WhyText {
         page.table(table);
     }
 
-    private static String ends(Figure spread) {
-        return Figures.upTo(spread.low(), DECIMALS) + " to " + Figures.upTo(spread.high(), DECIMALS);
+    private static String ends(Spread spread) {
+        return upTo(spread.low()) + " to " + upTo(spread.high());
     }
 
-    private static String how(Figure spread) {
-        return switch (spread.spread()) {
-            case EXACT -> "exact";
+    private static String upTo(double value) {
+        return Figures.upTo(value, DECIMALS);
+    }
+
+    private static String how(Spread spread) {
+        return switch (spread.kind()) {
             case RECTANGULAR -> "anywhere between";
-            case NORMAL -> "in 19 cases of 20, by its certificate";
+            case NORMAL -> "in 19 cases of 20, as a certificate says";
+            case TRAPEZOIDAL ->
+                "evenly " + upTo(spread.evenLow()) + " to " + upTo(spread.evenHigh()) + ", rarer outside";
         };
     }
 

@@ -45,13 +45,17 @@ final class Alkalis {
     }
 
     private static Given strength(StockLye stock) {
-        return new Given(
-                        "strength of " + stock.key(),
-                        stock.strength().middle() / 100,
-                        "",
-                        "share of " + stock.name() + " that is pure alkali, the rest is water",
-                        stock.source())
-                .spread(asFraction(stock.strength()));
+        Given strength = new Given(
+                "strength of " + stock.key(),
+                stock.strength().middle() / 100,
+                "",
+                "share of " + stock.name() + " that is pure alkali, the rest is water",
+                stock.source());
+        return spread(strength, stock.strength());
+    }
+
+    private static Given spread(Given fraction, Figure percent) {
+        return percent.low() == percent.high() ? fraction : fraction.spread(Spread.of(percent, 0.01));
     }
 
     /** How much of a product is pure. */
@@ -63,12 +67,12 @@ final class Alkalis {
         if (purities.assumed(alkali)) {
             Figure assumed = assumed(ledger, alkali);
             return new Given(name, fraction, "", meaning + ", assumed since none is given", assumed.source())
-                    .spread(asFraction(assumed));
+                    .spread(Spread.of(assumed, 0.01));
         }
         Given given = new Given(name, fraction, "", meaning, "given with the sheet");
         Figure typed = (alkali == Alkali.SODIUM ? purities.sodium() : purities.potassium())
                 .orElseThrow(() -> new IllegalStateException(alkali + " is given but has no purity"));
-        return typed.low() == typed.high() ? given : given.spread(asFraction(typed));
+        return spread(given, typed);
     }
 
     private static Figure assumed(Ledger ledger, Alkali alkali) {
@@ -77,9 +81,5 @@ final class Alkalis {
                 .map(AlkaliFigures::assumed)
                 .findFirst()
                 .orElse(alkali.assumedPurity());
-    }
-
-    private static Figure asFraction(Figure percent) {
-        return new Figure(percent.low() / 100, percent.high() / 100, percent.spread(), percent.source());
     }
 }

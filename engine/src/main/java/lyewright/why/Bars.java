@@ -72,7 +72,7 @@ final class Bars {
     }
 
     private Account cured() {
-        Cured cured = new Cured(Reacting.asWeighed(ledger));
+        Cured cured = new Cured(Reacting.asWeighed(ledger), ledger.lines());
         return new Account(
                         "A bar as cut, less the water it loses until water is the cured bar's share of it.",
                         cutFigure().times(cured.grams()).over(cured.poured()))

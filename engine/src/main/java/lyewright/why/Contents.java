@@ -1,6 +1,5 @@
 package lyewright.why;
 
-import java.util.Optional;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.Additive;
 import lyewright.material.Figure;
@@ -37,7 +36,8 @@ final class Contents {
                 .as("free acid of " + part.key(), "mg KOH/g", "free acid of the premix");
     }
 
-    private static Given freeAcid(Oil oil) {
+    /** The free acid of one oil, as far as the sheet counts it. */
+    static Given freeAcid(Oil oil) {
         return new Given(
                 "free acid of " + oil.key(),
                 oil.reckoned().acidPart(),
@@ -48,7 +48,8 @@ final class Contents {
                         : oil.acidValue().map(Figure::source).orElse(""));
     }
 
-    private static Term share(OilPart part, OilBlend.Part in) {
+    /** An oil's share of a premix. */
+    static Given share(OilPart part, OilBlend.Part in) {
         return new Given(
                 in.oil().key() + " in " + part.key(),
                 in.fraction(),
@@ -57,7 +58,8 @@ final class Contents {
                 "the formula's materials");
     }
 
-    private static Term saponificationValue(Oil oil) {
+    /** The saponification value of one oil, of which the sheet takes what surely reacts. */
+    static Given saponificationValue(Oil oil) {
         Figure published = oil.saponificationValue();
         Given value = new Given(
                 "SV of " + oil.key(),
@@ -65,16 +67,16 @@ final class Contents {
                 "mg KOH/g",
                 "saponification value: " + basis(oil),
                 published.source());
-        return published.low() < published.high() ? value.spread(spread(oil, published)) : value;
+        return published.low() < published.high() || oil.kind() == OilKind.WAX
+                ? value.spread(spread(oil, published))
+                : value;
     }
 
-    /** Of a wax anything between its free acid and all of it may react. */
-    private static Figure spread(Oil oil, Figure published) {
-        if (oil.kind() != OilKind.WAX) {
-            return published;
-        }
-        Optional<Figure> acid = oil.acidValue();
-        return Figure.range(acid.map(Figure::low).orElse(0.0), published.high(), published.source());
+    /** Of a wax anything between the least of its free acid and all of it may react. */
+    static Spread spread(Oil oil, Figure published) {
+        return oil.kind() == OilKind.WAX
+                ? Spread.between(oil.acidValue().map(Figure::low).orElse(0.0), published.high(), published.source())
+                : Spread.of(published, 1);
     }
 
     private static String basis(Oil oil) {
@@ -91,6 +93,16 @@ final class Contents {
         };
     }
 
+    /** What the saponification value of an oil is called, the oil being named in words. */
+    static String saponificationName(Ledger ledger, String oil) {
+        return ledger.formula().oils().stream()
+                .flatMap(part -> part.parts().stream())
+                .filter(part -> part.oil().name().equals(oil))
+                .map(part -> saponificationValue(part.oil()).name())
+                .findFirst()
+                .orElse("");
+    }
+
     static OilPart oil(Ledger ledger, Line line) {
         return ledger.formula().oils().stream()
                 .filter(part -> part.key().equals(line.line().key()))
@@ -102,8 +114,7 @@ final class Contents {
         return ledger.formula().additions().get(line.line().place()).material();
     }
 
-    private static Given part(Ledger ledger, Line line, String what, double amount, String unit, String meaning) {
-        Additive additive = additive(ledger, line);
+    private static Given part(Additive additive, String what, double amount, String unit, String meaning) {
         return new Given(
                 what + " of " + additive.key(),
                 amount,
@@ -114,22 +125,34 @@ final class Contents {
 
     /** Milligrams of potassium hydroxide that the fat of a gram of an addition takes. */
     static Term fat(Ledger ledger, Line line) {
-        Additive.Makeup makeup = additive(ledger, line).makeup();
-        return part(ledger, line, "fat", makeup.fat(), "", "share")
-                .times(part(
-                        ledger,
-                        line,
-                        "SV of the fat",
-                        makeup.fatSaponificationValue(),
-                        "mg KOH/g",
-                        "saponification value of the fat"));
+        return fat(additive(ledger, line));
+    }
+
+    static Term fat(Additive additive) {
+        double value = additive.makeup().fatSaponificationValue();
+        return fatShare(additive)
+                .times(part(additive, "SV of the fat", value, "mg KOH/g", "saponification value of the fat"));
+    }
+
+    /** Fat in a gram of an addition. */
+    static Given fatShare(Additive additive) {
+        return part(additive, "fat", additive.makeup().fat(), "", "share of fat");
     }
 
     /** Alkali that the acid of a gram of an addition takes. */
     static Term acid(Ledger ledger, Line line) {
-        Additive.Makeup makeup = additive(ledger, line).makeup();
+        return acid(additive(ledger, line));
+    }
+
+    static Given acid(Additive additive) {
+        Additive.Makeup makeup = additive.makeup();
         String acid = makeup.acidName().isBlank() ? "" : " (" + makeup.acidName() + ")";
-        return part(ledger, line, "acid", makeup.acidMolesPerGram(), "mol/g", "alkali taken by each gram" + acid);
+        return part(additive, "acid", makeup.acidMolesPerGram(), "mol/g", "alkali taken by each gram" + acid);
+    }
+
+    /** Water in a gram of an addition. */
+    static Given water(Additive additive) {
+        return part(additive, "water", additive.makeup().water(), "", "share of water");
     }
 
     /** Water in a gram of any line. */
@@ -138,8 +161,7 @@ final class Contents {
             case OIL -> Term.number(0);
             case WATER -> Term.number(1);
             case DISPERSING_LIQUID -> liquidWater(ledger, line);
-            case ADDITION ->
-                part(ledger, line, "water", additive(ledger, line).makeup().water(), "", "share of water");
+            case ADDITION -> water(additive(ledger, line));
             case ALKALI -> alkaliWater(ledger, line);
         };
     }
@@ -149,12 +171,7 @@ final class Contents {
         Additive glycerin = ledger.glycerin();
         return line.line().water() == 1 || ledger.isOil(line)
                 ? Term.number(line.line().water())
-                : new Given(
-                        "water of glycerin",
-                        glycerin.makeup().water(),
-                        "",
-                        "share of water of " + glycerin.name(),
-                        Sources.physical(glycerin));
+                : water(glycerin);
     }
 
     /** A stock lye is water for the rest; what potash's purity leaves out is water, what soda's does is not. */
@@ -174,6 +191,10 @@ final class Contents {
 
     /** Common salt in a gram of an addition. */
     static Term salt(Ledger ledger, Line line) {
-        return part(ledger, line, "salt", additive(ledger, line).makeup().salt(), "", "share of common salt");
+        return salt(additive(ledger, line));
+    }
+
+    static Given salt(Additive additive) {
+        return part(additive, "salt", additive.makeup().salt(), "", "share of common salt");
     }
 }

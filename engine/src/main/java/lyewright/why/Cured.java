@@ -1,7 +1,6 @@
 package lyewright.why;
 
 import java.util.List;
-import lyewright.chemistry.Stoichiometry;
 import lyewright.formula.ResolvedFormula;
 import lyewright.why.Term.Given;
 
@@ -10,15 +9,17 @@ final class Cured {
 
     private final Reacting reacting;
     private final Ledger ledger;
+    private final List<Line> lines;
 
-    Cured(Reacting reacting) {
+    Cured(Reacting reacting, List<Line> lines) {
         this.reacting = reacting;
+        this.lines = lines;
         this.ledger = reacting.ledger();
     }
 
     /** Everything as poured. */
     Term poured() {
-        return Ledger.sum(ledger.lines(), reacting.mass()).as("poured", "g", "everything as poured");
+        return Ledger.sum(lines, reacting.mass()).as("poured", "g", "everything as poured");
     }
 
     /** The same once cured, never more than was poured. */
@@ -34,15 +35,14 @@ final class Cured {
                         curedWater.meaning() + ", taken since none is written",
                         Sources.COMMON_PRACTICE);
         Term dry = poured().minus(water());
-        Term formed = formed();
-        Term left = formed == null ? dry : dry.minus(formed);
+        Term left = hasFreeAcid() || hasAcidFirst() ? dry.minus(formed()) : dry;
         Term bar = left.over(Term.number(1).minus(source.over(Term.number(100))))
                 .as("dry with its water", "g", "what is not water, with the cured bar's water");
         return Term.call(Function.MIN, poured(), bar).as("cured", "g", "everything once cured");
     }
 
     private Term water() {
-        List<Line> wet = ledger.where(line -> line.line().water() > 0);
+        List<Line> wet = lines.stream().filter(line -> line.line().water() > 0).toList();
         return Ledger.sum(
                         wet,
                         line -> line.line().water() == 1
@@ -51,31 +51,30 @@ final class Cured {
                 .as("all water", "g", "all water as poured");
     }
 
-    /** Water that neutralisation forms: a mole for each mole of acid; null where there is no acid. */
-    private @org.jspecify.annotations.Nullable Term formed() {
-        boolean free = ledger.lines().stream().anyMatch(line -> line.line().freeAcid() > 0);
-        boolean first = ledger.lines().stream().anyMatch(Reacting::takesFirst);
-        if (!free && !first) {
-            return null;
+    private boolean hasFreeAcid() {
+        return lines.stream().anyMatch(line -> line.line().freeAcid() > 0);
+    }
+
+    private boolean hasAcidFirst() {
+        return lines.stream().anyMatch(Reacting::takesFirst);
+    }
+
+    /** Water that neutralisation forms: a mole for each mole of acid; nothing where there is no acid. */
+    Term formed() {
+        if (!hasFreeAcid() && !hasAcidFirst()) {
+            return Term.number(0);
         }
-        Term moles = free && first ? ofOils().plus(ofAdditions()) : free ? ofOils() : ofAdditions();
-        return new Given("M of water", Stoichiometry.WATER, "g/mol", "molar mass of water", Sources.ATOMIC_WEIGHTS)
-                .times(moles)
-                .as("formed", "g", "water that acids form with alkali");
+        Term moles = !hasAcidFirst() ? ofOils() : hasFreeAcid() ? ofOils().plus(ofAdditions()) : ofAdditions();
+        return OilSubstances.waterMolarMass().times(moles).as("formed", "g", "water that acids form with alkali");
     }
 
     private Term ofOils() {
-        List<Line> acid = ledger.where(line -> line.line().freeAcid() > 0);
-        Term free = Ledger.sum(
-                        acid, line -> reacting.mass().apply(line).times(Contents.freeAcid(Contents.oil(ledger, line))))
-                .over(Reacting.milligramsPerMole())
-                .as("free acid", "mol", "free acid of the oils");
-        return Term.call(Function.MIN, reacting.reaching(ledger.lines()), free)
+        return Term.call(Function.MIN, reacting.reaching(lines), reacting.freeAcid(lines))
                 .as("neutralised", "mol", "free acid that finds alkali");
     }
 
     private Term ofAdditions() {
-        return Term.call(Function.MIN, reacting.alkali(ledger.lines()), reacting.taken(ledger.lines()))
+        return Term.call(Function.MIN, reacting.alkali(lines), reacting.taken(lines))
                 .as("neutralised first", "mol", "acid of the additions that finds alkali");
     }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.makingsheet.Weighing;
-import lyewright.material.Figure;
 import lyewright.material.Tables;
 import lyewright.why.Term.Given;
 
@@ -44,8 +43,11 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
                         "",
                         Optional.of(path + ".weighGrams"),
                         Optional.empty())
-                .spread(Figure.range(
-                        weighedGrams() - error, weighedGrams() + error, Sources.balance(weighing.balance(), tables)));
+                .spread(Spread.trapezoidal(
+                        weighedGrams(),
+                        error,
+                        weighing.balance().step().grams() / 2,
+                        Sources.balance(weighing.balance(), tables)));
     }
 
     /** Its mass before rounding. */

@@ -2,7 +2,9 @@ package lyewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.BatchLine.Kind;
+import lyewright.chemistry.Composition;
 import lyewright.makingsheet.PortionSheet;
 import lyewright.makingsheet.PortionSheet.PortionAddition;
 import lyewright.why.Term.Given;
@@ -16,8 +18,10 @@ final class Portions {
     private final String path;
     private final List<Line> base;
     private final List<Line> own;
+    private final List<Composition> moments;
 
-    private Portions(Ledger ledger, int place) {
+    private Portions(Ledger ledger, int place, List<Composition> moments) {
+        this.moments = moments;
         this.ledger = ledger;
         this.place = place;
         this.portion = ledger.sheet().portions().get(place);
@@ -26,9 +30,9 @@ final class Portions {
         this.own = ledger.where(line -> line.line().portion() == place);
     }
 
-    static void addTo(Figures figures, Ledger ledger) {
+    static void addTo(Figures figures, Ledger ledger, BatchComposition composition) {
         for (int p = 0; p < ledger.sheet().portions().size(); p++) {
-            new Portions(ledger, p).addTo(figures);
+            new Portions(ledger, p, composition.portions().get(p).moments()).addTo(figures);
         }
     }
 
@@ -48,6 +52,7 @@ final class Portions {
         figures.add(path + "superfatPercent", "Superfat" + of, "%", portion.superfatPercent(), this::superfat);
         addAdditions(figures);
         figures.add(path + "totalGrams", "Everything" + of, "g", portion.totalGrams(), this::total);
+        Moments.addTo(figures, Scope.portion(ledger, place), moments);
     }
 
     private Account share() {

@@ -74,13 +74,26 @@ record Reacting(Ledger ledger, Function<Line, Term> mass, String which) {
 
     /** All alkali in it. */
     Term alkali(List<Line> lines) {
+        return alkali(lines, "alkali");
+    }
+
+    Term alkali(List<Line> lines, String name) {
         return Ledger.sum(lines.stream().filter(line -> line.is(Kind.ALKALI)).toList(), this::moles)
-                .as(which + "alkali", "mol", "alkali weighed");
+                .as(which + name, "mol", name + " weighed");
     }
 
     private Term moles(Line line) {
         Alkali alkali = Alkalis.of(ledger, line);
         return mass.apply(line).times(Alkalis.strength(ledger, line)).over(Alkalis.molarMass(alkali));
+    }
+
+    /** Free acid of the oils. */
+    Term freeAcid(List<Line> lines) {
+        List<Line> acid =
+                lines.stream().filter(line -> line.line().freeAcid() > 0).toList();
+        return Ledger.sum(acid, line -> mass.apply(line).times(Contents.freeAcid(Contents.oil(ledger, line))))
+                .over(milligramsPerMole())
+                .as(which + "free acid", "mol", "free acid of the oils");
     }
 
     /** Alkali that reaches the oils. */

@@ -2,7 +2,6 @@ package lyewright.why;
 
 import java.util.List;
 import java.util.Optional;
-import lyewright.material.Figure;
 
 /**
  * Why one figure of a sheet is what it is, as data: read from top to bottom it says what the figure is, how it is computed, what
@@ -81,7 +80,7 @@ public record Reason(
             String meaning,
             String source,
             Optional<String> figure,
-            Optional<Figure> spread) {}
+            Optional<Spread> spread) {}
 
     /**
      * Everything that stands behind it.
@@ -91,7 +90,7 @@ public record Reason(
     public List<String> sources() {
         return inputs.stream()
                 .flatMap(input -> java.util.stream.Stream.of(
-                        input.source(), input.spread().map(Figure::source).orElse("")))
+                        input.source(), input.spread().map(Spread::source).orElse("")))
                 .filter(source -> !source.isBlank())
                 .distinct()
                 .toList();

@@ -32,7 +32,8 @@ final class Sources {
     /** What a balance may err by. */
     static String balance(Balance balance, Tables tables) {
         String assumed = balance.accuracyClass().isPresent() ? "" : " assumed";
-        return "balance " + balance.name() + ", class " + balance.classTaken() + assumed + ", in service: "
+        return "balance " + balance.name() + ", class " + balance.classTaken() + assumed
+                + ", in service, and half its step: "
                 + tables.balanceErrors().get(0).source();
     }
 }

@@ -38,6 +38,7 @@ final class Superfat {
         }
         figures.add(
                 "superfat.sheetPercent", "Superfat of the sheet", "%", sheet.sheetSuperfatPercent(), this::ofTheSheet);
+        Band.addTo(figures, ledger);
     }
 
     /** The superfat asked for, in percent. */

@@ -69,7 +69,7 @@ final class Target {
     /** Cured mass or volume in the mould equals what was asked. */
     Equation equation() {
         if (fill.target() instanceof Fill.Bars bars) {
-            Stage cured = reaching(new Cured(Reacting.exact(ledger)).grams())
+            Stage cured = reaching(new Cured(Reacting.exact(ledger), ledger.lines()).grams())
                     .as("cured in mould", "g", "what is in the mould, once cured");
             return new Equation(
                     cured, bars(bars).as("asked cured", "g", "what was asked"), "the cured mass is as asked");

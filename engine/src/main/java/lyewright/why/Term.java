@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import lyewright.material.Figure;
+import java.util.function.UnaryOperator;
 
 /** Part of a formula: a number, something put in, a step of its own, two terms joined by a sign, or a function of some. */
 sealed interface Term {
@@ -51,14 +51,14 @@ sealed interface Term {
             String meaning,
             String source,
             Optional<String> figure,
-            Optional<Figure> spread)
+            Optional<Spread> spread)
             implements Term {
 
         Given(String name, double amount, String unit, String meaning, String source) {
             this(name, amount, unit, meaning, source, Optional.empty(), Optional.empty());
         }
 
-        Given spread(Figure between) {
+        Given spread(Spread between) {
             return new Given(name, amount, unit, meaning, source, figure, Optional.of(between));
         }
 
@@ -177,6 +177,48 @@ sealed interface Term {
         }
     }
 
+    /**
+     * What came of drawing a term many times over with what is not sure put in anew, which no formula gives.
+     *
+     * @param function what is made of the draws
+     * @param model what is drawn
+     * @param more what else the function is told
+     * @param outcome what came of it
+     */
+    record Drawn(String function, Term model, List<Term> more, double outcome) implements Term {
+        @Override
+        public double value(Reckoning reckoning) {
+            return outcome;
+        }
+
+        @Override
+        public String text(Naming naming) {
+            StringBuilder text = new StringBuilder(function + "(" + model.text(naming));
+            more.forEach(term -> text.append(", ").append(term.text(naming)));
+            return text.append(')').toString();
+        }
+    }
+
+    /** The same with other things put in. */
+    default Term put(UnaryOperator<Given> other) {
+        if (this instanceof Given given) {
+            return other.apply(given);
+        }
+        if (this instanceof Stage stage) {
+            return new Stage(
+                    stage.name(), stage.unit(), stage.meaning(), stage.term().put(other));
+        }
+        if (this instanceof Joined joined) {
+            return new Joined(
+                    joined.sign(), joined.left().put(other), joined.right().put(other));
+        }
+        return this instanceof Call call
+                ? new Call(
+                        call.function(),
+                        call.of().stream().map(t -> t.put(other)).toList())
+                : this;
+    }
+
     default Term plus(Term other) {
         return new Joined(Sign.PLUS, this, other);
     }
@@ -225,6 +267,11 @@ sealed interface Term {
         }
         if (this instanceof Call call) {
             return call.of().stream().flatMap(t -> t.inside().stream()).toList();
+        }
+        if (this instanceof Drawn drawn) {
+            List<Term> all = new ArrayList<>(drawn.model().inside());
+            drawn.more().forEach(term -> all.addAll(term.inside()));
+            return all;
         }
         return this instanceof Number ? List.of() : List.of(this);
     }

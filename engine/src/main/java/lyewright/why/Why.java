@@ -1,6 +1,7 @@
 package lyewright.why;
 
 import java.util.List;
+import lyewright.chemistry.BatchComposition;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 
@@ -30,16 +31,20 @@ public final class Why {
     public static Why of(MakingSheet sheet) {
         Ledger ledger = new Ledger(sheet);
         Figures figures = new Figures();
+        BatchComposition composition = sheet.composition();
         Recipe.addTo(figures, ledger);
         Vessels.addTo(figures, ledger);
         Totals.addTo(figures, ledger);
         AlkaliFigures.addTo(figures, ledger);
         Superfat.addTo(figures, ledger);
-        Portions.addTo(figures, ledger);
+        Portions.addTo(figures, ledger, composition);
         Fade.addTo(figures, ledger);
         Bars.addTo(figures, ledger);
         Density.addTo(figures, ledger);
         Lye.addTo(figures, ledger);
+        Moments.addTo(figures, Scope.batch(ledger), composition.moments());
+        WorstBars.addTo(figures, composition);
+        AcidFigures.addTo(figures, ledger);
         return new Why(figures);
     }
 

@@ -3,63 +3,73 @@ package lyewright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleBinaryOperator;
 
 /**
- * Reckons formulas as docs/guide/why.md tells their notation, knowing nothing else. (The engine's tests have one too: tests of one
- * module cannot use those of another.)
- *
- * <p>Numbers, names,
- * + − × ÷, brackets and six functions.
+ * Reckons formulas that are written in the notation of docs/guide/why.md, knowing nothing but that notation: numbers, names,
+ * + − × ÷, brackets and six functions. What is drawn ({@code below}, {@code chance}) it does not know. The engine's tests have
+ * one too: tests of one module cannot use those of another.
  */
 final class PocketCalculator {
 
+    /** A formula that was read, to be reckoned with one set of values after another. */
+    interface Formula {
+        double of(Map<String, Double> names);
+    }
+
     private final String text;
-    private final Map<String, Double> names;
     private int at;
 
-    private PocketCalculator(String text, Map<String, Double> names) {
+    private PocketCalculator(String text) {
         this.text = text;
-        this.names = names;
     }
 
     static double value(String formula, Map<String, Double> names) {
-        PocketCalculator calculator = new PocketCalculator(formula, names);
-        double value = calculator.sum();
+        return read(formula).of(names);
+    }
+
+    static Formula read(String formula) {
+        PocketCalculator calculator = new PocketCalculator(formula);
+        Formula read = calculator.sum();
         if (calculator.at < formula.length()) {
             throw new IllegalArgumentException("cannot read on at " + calculator.at + ": " + formula);
         }
-        return value;
+        return read;
     }
 
-    private double sum() {
-        double value = product();
+    private Formula sum() {
+        Formula value = product();
         while (true) {
             if (sign('+')) {
-                value += product();
+                value = joined(value, product(), Double::sum);
             } else if (sign('−')) {
-                value -= product();
+                value = joined(value, product(), (a, b) -> a - b);
             } else {
                 return value;
             }
         }
     }
 
-    private double product() {
-        double value = part();
+    private Formula product() {
+        Formula value = part();
         while (true) {
             if (sign('×')) {
-                value *= part();
+                value = joined(value, part(), (a, b) -> a * b);
             } else if (sign('÷')) {
-                value /= part();
+                value = joined(value, part(), (a, b) -> a / b);
             } else {
                 return value;
             }
         }
     }
 
-    private double part() {
+    private static Formula joined(Formula left, Formula right, DoubleBinaryOperator sign) {
+        return names -> sign.applyAsDouble(left.of(names), right.of(names));
+    }
+
+    private Formula part() {
         if (sign('(')) {
-            double inside = sum();
+            Formula inside = sum();
             expect(')');
             return inside;
         }
@@ -71,10 +81,14 @@ final class PocketCalculator {
         if (sign('(')) {
             return function(word);
         }
-        return Character.isDigit(word.charAt(0)) ? Double.parseDouble(word) : named(word);
+        if (Character.isDigit(word.charAt(0))) {
+            double number = Double.parseDouble(word);
+            return names -> number;
+        }
+        return names -> named(word, names);
     }
 
-    private double named(String word) {
+    private double named(String word, Map<String, Double> names) {
         Double value = names.get(word);
         if (value == null) {
             throw new IllegalArgumentException("nothing is called '" + word + "': " + text);
@@ -82,19 +96,23 @@ final class PocketCalculator {
         return value;
     }
 
-    private double function(String word) {
-        List<Double> x = new ArrayList<>();
+    private Formula function(String word) {
+        List<Formula> of = new ArrayList<>();
         do {
-            x.add(sum());
+            of.add(sum());
         } while (sign(','));
         expect(')');
+        return names -> function(word, of.stream().mapToDouble(f -> f.of(names)).toArray());
+    }
+
+    private double function(String word, double[] x) {
         return switch (word) {
-            case "max" -> Math.max(x.get(0), x.get(1));
-            case "min" -> Math.min(x.get(0), x.get(1));
-            case "nearest" -> thousandth(Math.floor(x.get(0) / x.get(1) + 0.5) * x.get(1));
-            case "down" -> down(x.get(0), x.get(1));
-            case "whole" -> Math.floor(x.get(0) + 1e-9);
-            case "between" -> x.get(2) + (x.get(4) - x.get(2)) / (x.get(3) - x.get(1)) * (x.get(0) - x.get(1));
+            case "max" -> java.util.Arrays.stream(x).max().orElseThrow();
+            case "min" -> java.util.Arrays.stream(x).min().orElseThrow();
+            case "nearest" -> thousandth(Math.floor(x[0] / x[1] + 0.5) * x[1]);
+            case "down" -> down(x[0], x[1]);
+            case "whole" -> Math.floor(x[0] + 1e-9);
+            case "between" -> x[2] + (x[4] - x[2]) / (x[3] - x[1]) * (x[0] - x[1]);
             default -> throw new IllegalArgumentException("no function is called '" + word + "': " + text);
         };
     }

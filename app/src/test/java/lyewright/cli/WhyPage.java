@@ -1,10 +1,14 @@
 package lyewright.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One printed reason, read back from nothing but its text. */
 final class WhyPage {
@@ -89,12 +93,51 @@ final class WhyPage {
         return inputs;
     }
 
-    /** All that has a name, reckoned from what is put in. */
+    /** How a number put in may lie, by its name: least, most, and between them where it is even; a bell where the last is empty. */
+    Map<String, double[]> spreads() {
+        Map<String, String> rows = new LinkedHashMap<>();
+        String open = "";
+        for (String line : section("HOW SURE")) {
+            if (line.startsWith(" ")) {
+                rows.merge(open, " " + line.strip(), String::concat);
+            } else {
+                open = line.split(" {2,}", -1)[0];
+                rows.put(open, line.substring(open.length()).strip());
+            }
+        }
+        Map<String, double[]> spreads = new LinkedHashMap<>();
+        rows.forEach((name, row) -> spreads.put(name, spread(row)));
+        return spreads;
+    }
+
+    private static double[] spread(String row) {
+        Matcher ends = Pattern.compile("(-?[0-9.]+) to (-?[0-9.]+)").matcher(row);
+        assertThat(ends.find()).as(row).isTrue();
+        double low = Double.parseDouble(ends.group(1));
+        double high = Double.parseDouble(ends.group(2));
+        if (row.contains("in 19 cases of 20")) {
+            return new double[] {low, high};
+        }
+        if (row.contains("evenly")) {
+            assertThat(ends.find()).as(row).isTrue();
+            return new double[] {low, high, Double.parseDouble(ends.group(1)), Double.parseDouble(ends.group(2))};
+        }
+        assertThat(row).contains("anywhere between");
+        return new double[] {low, high, low, high};
+    }
+
+    /** Whether it was drawn, which no formula gives. */
+    boolean isDrawn() {
+        String formula = steps("FORMULA").get(0).formula();
+        return formula.startsWith("below(") || formula.startsWith("chance(");
+    }
+
+    /** All that has a name, reckoned from what is put in; of what was drawn all but the figure itself. */
     Map<String, Double> reckoned() {
         Map<String, Double> names = new HashMap<>();
         inputs().forEach((name, text) -> names.put(name, Double.parseDouble(text)));
         List<Step> steps = steps("FORMULA");
-        for (int i = steps.size() - 1; i >= 0; i--) {
+        for (int i = steps.size() - 1; i >= (isDrawn() ? 1 : 0); i--) {
             names.put(steps.get(i).name(), PocketCalculator.value(steps.get(i).formula(), names));
         }
         for (Step side : steps("AND SO IT FITS")) {

@@ -32,16 +32,14 @@ class WhyRecomputesTest {
         return Stream.of(
                 "--total 1500g",
                 "--total 3.3lb --balances counter:25lb:0.05oz",
-                "--oils 1kg --purity naoh=98.5,koh=88±1",
-                "--bars 10x110g --hold-back 2%",
-                "--bars 10x110g --cured --balances shop:30kg:5g,kitchen:5kg:1g,fine:200g:0.01g:II",
+                "--oils 1kg --purity naoh=98.5,koh=88±1 --vessels lye_jug:312.5g,oil_pot:3.1lb",
+                "--bars 10x110g --cured --hold-back 2% --balances shop:30kg:5g,kitchen:5kg:1g,fine:200g:0.01g:II",
                 "--box 300x80x65mm --cut 25mm --blade 1mm --ends 5mm --trim 3mm",
                 "--box 300x240x30mm --cut 60x80mm --hold-back 1.5%",
                 "--tube 300x76mm --cut 25mm",
                 "--cavities 12x95ml --purity naoh=97_to_99",
                 "--water-fill 1450g",
-                "--usual 1520g=PLAIN",
-                "--total 1500g --vessels lye_jug:312.5g,oil_pot:3.1lb");
+                "--usual 1520g=PLAIN");
     }
 
     private List<Path> formulas() {
@@ -70,7 +68,7 @@ class WhyRecomputesTest {
             gather("", JSON.readTree(sheet.out()), figures);
             Run why = run("why", words, List.copyOf(figures.keySet()));
             assertThat(why.exit()).as(formula + " " + why.err()).isEqualTo(sheet.exit());
-            assertThat(why.lines()).allMatch(line -> Widths.of(line) <= Page.WIDTH);
+            assertThat(why.lines()).allMatch(line -> line.length() <= Page.WIDTH / 2 || Widths.of(line) <= Page.WIDTH);
             Map<String, WhyPage> pages = WhyPage.of(why.out());
             assertThat(pages.keySet()).as("%s", formula).containsExactlyElementsOf(figures.keySet());
             figures.forEach((path, figure) -> recompute(formula + " " + path, path, pages.get(path), figure));
@@ -106,8 +104,10 @@ class WhyRecomputesTest {
         Map<String, Double> reckoned = page.reckoned();
         String name = path.substring(path.lastIndexOf('.') + 1);
         assertThat(steps.get(0).name()).as(as).isEqualTo(name);
-        assertThat(page.figure()).as(as).startsWith(figure.toPlainString());
-        assertThat(reckoned.get(name)).as(as).isCloseTo(figure.doubleValue(), within(LAST_DIGIT));
+        assertThat(new BigDecimal(page.figure().split(" ", -1)[0])).as(as).isEqualByComparingTo(figure);
+        if (!page.isDrawn()) {
+            assertThat(reckoned.get(name)).as(as).isCloseTo(figure.doubleValue(), within(LAST_DIGIT));
+        }
         for (WhyPage.Step step : steps.subList(1, steps.size())) {
             double value = reckoned.get(step.name());
             assertThat(value).as(as + " " + step).isCloseTo(printed(step), within(halfUnit(step.value())));

@@ -84,8 +84,8 @@ final class Moments {
             Substance substance = moment.substances().get(s);
             String path = path(m) + ".substances[" + s + "]";
             String word = moment.moment().word();
-            Substances.wordFor(substance, moment.substances())
-                    .ifPresent(name -> figures.called(path, scope.name() + "composition." + word + "." + name));
+            String name = Substances.wordFor(substance, moment.substances());
+            figures.called(path, scope.name() + "composition." + word + "." + name);
             String title = substance.name() + " in " + when(moment);
             figures.add(
                     path + ".grams",

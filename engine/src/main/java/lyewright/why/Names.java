@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What things are called in one formula. A name begins with a letter and holds letters, digits, single spaces, hyphens and
- * points; two things that would be called the same are told apart by a number.
+ * What things are called in one formula. A name begins with a letter and holds letters, digits, single spaces, hyphens, points
+ * and colons; two things that would be called the same are told apart by a number.
  */
 final class Names implements Term.Naming {
 
@@ -41,7 +41,7 @@ final class Names implements Term.Naming {
     static String clean(String name) {
         StringBuilder clean = new StringBuilder();
         name.codePoints()
-                .map(c -> Character.isLetterOrDigit(c) || c == '-' || c == '.' ? c : ' ')
+                .map(c -> Character.isLetterOrDigit(c) || c == '-' || c == '.' || c == ':' ? c : ' ')
                 .forEach(clean::appendCodePoint);
         String words = clean.toString().strip().replaceAll(" +", " ");
         if (words.isEmpty() || !Character.isLetter(words.codePointAt(0))) {

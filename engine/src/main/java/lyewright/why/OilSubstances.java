@@ -58,7 +58,13 @@ final class OilSubstances {
                 "g/kg",
                 "most that its standard allows",
                 oil.unsaponifiableMax().orElseThrow().source());
-        return Term.number(OF_THE_MAXIMUM).times(most).over(Term.number(1000));
+        Given taken = new Given(
+                "of the most",
+                OF_THE_MAXIMUM,
+                "",
+                "how much of that maximum is taken to be there",
+                "this project's own rule");
+        return taken.times(most).over(Term.number(1000));
     }
 
     private void react(Oil oil, String of, Term mass, Term reactive) {

@@ -1,8 +1,8 @@
 package lyewright.why;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Substance;
 import lyewright.formula.ResolvedFormula.DispersingLiquid.From;
@@ -153,9 +153,9 @@ final class Substances {
         return name.isEmpty() || abbreviated ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
     }
 
-    /** What a substance is called in a path, if nothing else of its moment is called so. */
-    static Optional<String> wordFor(Substance substance, java.util.List<Substance> all) {
+    /** What a substance is called in a path: with what it is from where another of its moment is called so too. */
+    static String wordFor(Substance substance, List<Substance> all) {
         long alike = all.stream().filter(s -> s.name().equals(substance.name())).count();
-        return alike == 1 ? Optional.of(substance.name()) : Optional.empty();
+        return alike == 1 ? substance.name() : substance.name() + " from " + substance.of();
     }
 }

@@ -111,7 +111,7 @@ final class CompareText {
             page.heading("Cautions");
             told.forEach(this::caution);
         }
-        long staying = comparison.cautions().size() - told.size();
+        int staying = comparison.cautions().size() - told.size();
         if (staying > 0 && comparison.differs()) {
             page.blank();
             page.line(staying == 1 ? "One caution is raised by both." : staying + " cautions are raised by both.");
@@ -136,6 +136,7 @@ final class CompareText {
             case GOES -> "goes";
             case GRAVER -> "graver";
             case MILDER -> "milder";
+            case CHANGES -> "now";
             case STAYS -> "stays";
         };
     }

@@ -27,7 +27,12 @@ class GuideTest {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"README.md, 1", "docs/guide/first-sheet.md, 4", "docs/guide/formula-file.md, 1"})
+    @CsvSource({
+        "README.md, 1",
+        "docs/guide/first-sheet.md, 4",
+        "docs/guide/formula-file.md, 1",
+        "docs/guide/compare.md, 1"
+    })
     void every_command_shown_prints_what_is_shown(String page, int commands) throws IOException {
         Matcher shown = SHOWN.matcher(Files.readString(ROOT.resolve(page)));
         int seen = 0;

@@ -17,6 +17,8 @@ class HelpTest {
                 "help",
                 "help sheet",
                 "sheet --help",
+                "help compare",
+                "compare --help",
                 "formula",
                 "help formula",
                 "formula check --help",
@@ -38,7 +40,7 @@ class HelpTest {
     @Test
     void the_first_help_names_every_command() {
         assertThat(Run.of("--help").out())
-                .contains("  sheet ", "  formula ", "  oils ", "  additives ", "  version ", "  help ")
+                .contains("  sheet ", "  compare ", "  formula ", "  oils ", "  additives ", "  version ", "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");
     }
 

@@ -40,7 +40,7 @@ public record BatchComposition(List<Composition> moments, List<Portion> portions
          * @return its composition once cured
          */
         public Composition cured() {
-            return moments.get(Composition.Moment.CURED.ordinal());
+            return BatchComposition.at(moments, Composition.Moment.CURED);
         }
     }
 
@@ -67,6 +67,13 @@ public record BatchComposition(List<Composition> moments, List<Portion> portions
      * @return its composition then
      */
     public Composition at(Composition.Moment moment) {
-        return moments.get(moment.ordinal());
+        return at(moments, moment);
+    }
+
+    private static Composition at(List<Composition> moments, Composition.Moment moment) {
+        return moments.stream()
+                .filter(composition -> composition.moment() == moment)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no composition at " + moment.word()));
     }
 }

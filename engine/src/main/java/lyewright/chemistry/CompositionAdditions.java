@@ -36,8 +36,7 @@ final class CompositionAdditions {
     void add(AdditionPart addition, double grams, boolean onTop) {
         Additive material = addition.material();
         String of = addition.written().of();
-        Optional<AcidSalt> acid = tables.acidSalt(material.makeup().acidName());
-        Parts parts = parts(material.makeup(), acid);
+        Parts parts = parts(material.makeup());
         boolean isSalt = material.kind() == AdditiveKind.SALT;
         ledger.addCommonSalt(
                 isSalt ? material.name() : "Sodium chloride",
@@ -45,19 +44,19 @@ final class CompositionAdditions {
                 of,
                 grams * parts.salt());
         addFat(material, of, grams, parts.fat(), onTop);
-        addAcid(material, acid, of, grams, parts.acid(), onTop);
+        addAcid(material, of, grams, parts.acid(), onTop);
         addRest(material, of, grams, parts);
     }
 
     void addGlycerin(Additive glycerin, double grams) {
-        addRest(glycerin, glycerin.key(), grams, parts(glycerin.makeup(), Optional.empty()));
+        addRest(glycerin, glycerin.key(), grams, parts(glycerin.makeup()));
     }
 
-    private Parts parts(Additive.Makeup makeup, Optional<AcidSalt> names) {
+    private Parts parts(Additive.Makeup makeup) {
         double room = 1 - makeup.water();
         // fat without a saponification value does not react and stays in its seed
         double fat = makeup.fatSaponificationValue() > 0 ? makeup.fat() : 0;
-        double acid = acid(makeup, names, room - makeup.salt() - fat);
+        double acid = acid(makeup, room - makeup.salt() - fat);
         double rest = room - makeup.salt() - fat - acid;
         if (acid > 0 && Math.abs(rest) < ROUNDING) {
             return new Parts(makeup.salt(), fat, acid + rest, 0);
@@ -71,12 +70,12 @@ final class CompositionAdditions {
     }
 
     /** Acid by its molar mass; where its substance is not in the tables, all that is not water, salt or fat. */
-    private double acid(Additive.Makeup makeup, Optional<AcidSalt> names, double room) {
+    private double acid(Additive.Makeup makeup, double room) {
         if (makeup.acidMolesPerGram() == 0) {
             return 0;
         }
         Optional<Tables.Acid> substance = tables.acidCalled(makeup.acidName())
-                .or(() -> names.flatMap(acid -> tables.acidCalled(acid.weighedAs())));
+                .or(() -> tables.acidCalled(names(makeup).weighedAs()));
         return substance.isPresent()
                 ? makeup.acidMolesPerGram()
                         * substance.get().molarMass()
@@ -102,27 +101,23 @@ final class CompositionAdditions {
         ledger.addFattyMatter(left);
     }
 
-    private void addAcid(
-            Additive material, Optional<AcidSalt> names, String of, double grams, double acid, boolean onTop) {
+    private void addAcid(Additive material, String of, double grams, double acid, boolean onTop) {
         double moles = grams * material.makeup().acidMolesPerGram();
         if (moles == 0) {
             return;
         }
+        AcidSalt names = names(material.makeup());
         double reacted = onTop ? 0 : extent.additionAcid();
-        String acidName = material.makeup().acidName();
-        Salts salts = names.map(n -> new Salts(n.sodiumSalt(), n.sodiumInci(), n.potassiumSalt(), n.potassiumInci()))
-                .orElseGet(() -> new Salts("Sodium salt of " + acidName, "", "Potassium salt of " + acidName, ""));
+        Salts salts = new Salts(names.sodiumSalt(), names.sodiumInci(), names.potassiumSalt(), names.potassiumInci());
         ledger.addSalts(
                 Kind.ACID_SALT, salts, of, grams * acid * reacted, moles * reacted, Stoichiometry.WATER, extent);
-        ledger.add(
-                Kind.ACID_LEFT,
-                names.map(AcidSalt::acidLabel).orElse("Acid: " + acidName),
-                names.map(AcidSalt::acidInci).orElse(""),
-                of,
-                grams * acid * (1 - reacted));
-        if (names.map(AcidSalt::fatty).orElse(false)) {
-            ledger.addFattyMatter(grams * acid);
-        }
+        ledger.add(Kind.ACID_LEFT, names.acidLabel(), names.acidInci(), of, grams * acid * (1 - reacted));
+        ledger.addFattyMatter(names.fatty() ? grams * acid : 0);
+    }
+
+    private AcidSalt names(Additive.Makeup makeup) {
+        return tables.acidSalt(makeup.acidName())
+                .orElseThrow(() -> new IllegalStateException("the tables lack the salts of " + makeup.acidName()));
     }
 
     private void addRest(Additive material, String of, double grams, Parts parts) {

@@ -164,14 +164,18 @@ final class CompositionBuilder {
     private void addAlkali(CompositionLedger ledger, BatchLine line, double grams, CompositionExtent extent) {
         Alkali alkali = formula.alkaliOf(line.key());
         double pure = line.alkali() * alkali.molarMass();
-        String name = alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide";
-        String inci = alkali == Alkali.SODIUM ? "Sodium Hydroxide" : "Potassium Hydroxide";
+        boolean sodium = alkali == Alkali.SODIUM;
         ledger.add(
                 Kind.FREE_ALKALI,
-                alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide",
-                inci,
+                sodium ? "Sodium hydroxide" : "Potassium hydroxide",
+                sodium ? "Sodium Hydroxide" : "Potassium Hydroxide",
                 line.key(),
                 grams * pure * extent.alkaliLeft());
-        ledger.add(Kind.INERT, "Impurities of the " + name, "", line.key(), grams * (1 - pure - line.water()));
+        ledger.add(
+                Kind.INERT,
+                "Impurities of the " + (sodium ? "sodium hydroxide" : "potassium hydroxide"),
+                "",
+                line.key(),
+                grams * (1 - pure - line.water()));
     }
 }

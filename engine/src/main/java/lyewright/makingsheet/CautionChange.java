@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -23,12 +24,14 @@ public record CautionChange(Optional<Caution> a, Optional<Caution> b) {
         GRAVER,
         /** Both have it, the second as a milder one. */
         MILDER,
+        /** Both have it, in other words: of other oils, or of another portion. */
+        CHANGES,
         /** Both have it, perhaps with other figures. */
         STAYS
     }
 
     /**
-     * Pairs the cautions of two sheets. Two are one and the same where they say the same but for numbers.
+     * Pairs the cautions of two sheets by their ids, those first that say the same.
      *
      * @param a the first sheet's
      * @param b the second sheet's
@@ -36,22 +39,29 @@ public record CautionChange(Optional<Caution> a, Optional<Caution> b) {
      */
     static List<CautionChange> of(List<Caution> a, List<Caution> b) {
         List<Caution> left = new ArrayList<>(a);
-        List<Optional<Caution>> partners = new ArrayList<>();
-        // those that are alike to the letter first, lest another of their kind takes their partner
-        for (Caution caution : b) {
-            partners.add(take(left, caution, CautionChange::alike));
-        }
-        for (int i = 0; i < b.size(); i++) {
-            if (partners.get(i).isEmpty()) {
-                partners.set(i, take(left, b.get(i), CautionChange::alikeButForNumbers));
-            }
-        }
+        List<Optional<Caution>> partners = new ArrayList<>(Collections.nCopies(b.size(), Optional.empty()));
+        // what is most alike goes first, lest another of its kind takes its partner
+        fill(partners, left, b, CautionChange::alike);
+        fill(partners, left, b, CautionChange::alikeButForNumbers);
+        fill(partners, left, b, CautionChange::ofOneKind);
         List<CautionChange> changes = new ArrayList<>();
         for (int i = 0; i < b.size(); i++) {
             changes.add(new CautionChange(partners.get(i), Optional.of(b.get(i))));
         }
         left.forEach(caution -> changes.add(new CautionChange(Optional.of(caution), Optional.empty())));
         return changes;
+    }
+
+    private static void fill(
+            List<Optional<Caution>> partners,
+            List<Caution> left,
+            List<Caution> b,
+            BiPredicate<Caution, Caution> alike) {
+        for (int i = 0; i < b.size(); i++) {
+            if (partners.get(i).isEmpty()) {
+                partners.set(i, take(left, b.get(i), alike));
+            }
+        }
     }
 
     private static Optional<Caution> take(List<Caution> from, Caution caution, BiPredicate<Caution, Caution> alike) {
@@ -62,11 +72,15 @@ public record CautionChange(Optional<Caution> a, Optional<Caution> b) {
     }
 
     private static boolean alike(Caution one, Caution other) {
-        return one.id().equals(other.id()) && one.text().equals(other.text());
+        return ofOneKind(one, other) && one.text().equals(other.text());
     }
 
     private static boolean alikeButForNumbers(Caution one, Caution other) {
-        return one.id().equals(other.id()) && withoutNumbers(one.text()).equals(withoutNumbers(other.text()));
+        return ofOneKind(one, other) && withoutNumbers(one.text()).equals(withoutNumbers(other.text()));
+    }
+
+    private static boolean ofOneKind(Caution one, Caution other) {
+        return one.id().equals(other.id());
     }
 
     private static String withoutNumbers(String text) {
@@ -86,7 +100,10 @@ public record CautionChange(Optional<Caution> a, Optional<Caution> b) {
             return Change.GOES;
         }
         int graver = b.get().level().compareTo(a.get().level());
-        return graver == 0 ? Change.STAYS : graver > 0 ? Change.GRAVER : Change.MILDER;
+        if (graver != 0) {
+            return graver > 0 ? Change.GRAVER : Change.MILDER;
+        }
+        return alikeButForNumbers(a.get(), b.get()) ? Change.STAYS : Change.CHANGES;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Map;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.chemistry.BatchLines;
+import lyewright.chemistry.Composition;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.Reaction;
 import lyewright.formula.ResolvedFormula;
@@ -18,6 +19,9 @@ final class ComparedSheet {
 
     final MakingSheet sheet;
     final OilPhaseAcids acids;
+
+    /** What the cured bar consists of, with the sheet's rounded weights. */
+    final Composition cured;
 
     /** Names by key, of oils and additions. */
     final Map<String, String> names = new LinkedHashMap<>();
@@ -44,6 +48,10 @@ final class ComparedSheet {
         this.sheet = sheet;
         ResolvedFormula formula = sheet.formula();
         acids = OilPhaseAcids.of(formula);
+        cured = sheet.composition().moments().stream()
+                .filter(moment -> moment.moment() == Composition.Moment.CURED)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("a composition without its cured moment"));
         double value = 0;
         for (OilPart part : formula.oils()) {
             names.put(part.key(), part.name());

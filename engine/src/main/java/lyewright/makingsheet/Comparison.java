@@ -7,7 +7,8 @@ import java.util.Optional;
 
 /**
  * What changes from one sheet to another, as rows of figures. What a formula asks for a kilogram of oils is compared before
- * rounding, so that balances are not taken for a difference; masses of the batch are those of the rounded sheets.
+ * rounding, so that balances are not taken for a difference; masses of the batch and the cured
+ * bar are those of the rounded sheets.
  *
  * @param a the sheet it is from
  * @param b the sheet it is to
@@ -49,6 +50,8 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
         OIL_VALUES,
         /** What bears on keeping. */
         KEEPING,
+        /** What the cured bar consists of, percent. */
+        CURED_BAR,
         /** What comes out. */
         BATCH
     }

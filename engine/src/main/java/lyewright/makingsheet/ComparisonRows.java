@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import lyewright.chemistry.Composition;
 import lyewright.chemistry.Keeping;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OxidationIndices;
@@ -17,6 +18,8 @@ import lyewright.material.FattyAcid;
 
 /** Lays the figures of two sheets side by side, once. */
 final class ComparisonRows {
+
+    private static final String OF_THE_BAR = "% of cured bar";
 
     private final ComparedSheet a;
     private final ComparedSheet b;
@@ -36,6 +39,7 @@ final class ComparisonRows {
         both.fattyAcids();
         both.oilValues();
         both.keeping();
+        both.curedBar();
         both.batch();
         return both.rows;
     }
@@ -93,7 +97,7 @@ final class ComparisonRows {
                 "superfat.freeAlkaliProbability",
                 "Chance of alkali left over",
                 SuperfatBand::freeAlkaliProbability,
-                "of 1",
+                "",
                 3);
         unlessNone(group, "alkali.potassiumMolesPercent", "Potassium's share by moles", s -> s.potassium, "%", 1);
         add(group, "lye.pureStrengthPercent", "Lye, pure", s -> Optional.of(s.lyeStrength), "%", 1);
@@ -175,6 +179,32 @@ final class ComparisonRows {
                 s -> Keeping.of(s.acids).map(Keeping::indices).map(index),
                 "",
                 decimals);
+    }
+
+    private void curedBar() {
+        cured(Composition.Kind.SOAP, "Soap");
+        cured(Composition.Kind.GLYCEROL, "Glycerol");
+        cured(Composition.Kind.OIL_LEFT, "Oil left over");
+        cured(Composition.Kind.ACID_LEFT, "Acid left over");
+        cured(Composition.Kind.ACID_SALT, "Salts of acids");
+        cured(Composition.Kind.UNSAPONIFIABLE, "Unsaponifiable");
+        cured(Composition.Kind.SALT, "Salt");
+        cured(Composition.Kind.WATER, "Water in the bar");
+        cured(Composition.Kind.FREE_ALKALI, "Alkali left over");
+        cured(Composition.Kind.INERT, "Inert (clay, colour, impurity)");
+        cured(Composition.Kind.OTHER, "Everything else");
+        add(
+                Group.CURED_BAR,
+                "cured.totalFattyMatterPercent",
+                "Total fatty matter",
+                s -> s.cured.totalFattyMatterPercent(),
+                OF_THE_BAR,
+                1);
+    }
+
+    private void cured(Composition.Kind kind, String label) {
+        unlessNone(
+                Group.CURED_BAR, "cured." + kind.word() + "Percent", label, s -> s.cured.percent(kind), OF_THE_BAR, 1);
     }
 
     private void batch() {

@@ -2,7 +2,6 @@ package lyewright.makingsheet;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.BatchLine;
@@ -116,7 +115,7 @@ public record MakingSheet(
 
     /** Grams on the balance by line of the batch; 0 for what is not weighed. */
     private double[] weighedGrams() {
-        Map<BatchLine, Double> byLine = new IdentityHashMap<>();
+        IdentityHashMap<BatchLine, Double> byLine = new IdentityHashMap<>();
         for (Vessel vessel : vessels) {
             for (Weighing weighing : vessel.weighings()) {
                 byLine.put(weighing.line(), weighing.weigh().grams());

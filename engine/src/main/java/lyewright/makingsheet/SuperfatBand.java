@@ -37,9 +37,6 @@ public final class SuperfatBand {
     /** Chance from which a batch is not to be made; this project's own rule. */
     static final double NOT_TO_BE_MADE = 0.5;
 
-    /** Standard deviations that 1 in 100 of a normal distribution lies beyond (0.99 quantile, any table of it). */
-    private static final double ONE_IN_A_HUNDRED = 2.326;
-
     /** Normal inputs this far off have no say: 3 in 100 000. */
     private static final double OUT_OF_REACH = 4;
 
@@ -118,7 +115,7 @@ public final class SuperfatBand {
 
     private Worked work() {
         SuperfatModel model = model();
-        Drawn drawn = MonteCarlo.drawUntil(model.inputs(), model, TOLERANCE, MOST_DRAWS);
+        Drawn drawn = draw(model.inputs(), model);
         LinearPropagation linear = LinearPropagation.of(model.inputs(), model);
         List<Contribution> shares = linear.contributions().stream()
                 .filter(c -> c.percentOfVariance() > 0)
@@ -131,23 +128,40 @@ public final class SuperfatBand {
                 drawn.chanceBelowZero(),
                 drawn.draws(),
                 model.worstCorner(Distribution.NORMAL_95),
-                rangeBehindIt(model, linear),
+                drawn.chanceBelowZero() < THIN ? Optional.empty() : rangeBehindIt(model, linear),
                 shares);
     }
 
+    private static Drawn draw(List<Input> inputs, SuperfatModel model) {
+        return MonteCarlo.drawUntil(inputs, model, TOLERANCE, MOST_DRAWS);
+    }
+
     /**
-     * The oil whose published range is most of the doubt; none unless it would be safe if all oils with such ranges had
-     * exactly the values of the sheet.
+     * The oil whose published range is most of the oils' doubt; none unless it would be safe if all oils with such ranges had
+     * certificates that say what the sheet computes with.
      */
     private Optional<String> rangeBehindIt(SuperfatModel model, LinearPropagation linear) {
-        double ofTables = model.oils().stream()
-                .filter(OilInput::wantsCertificate)
-                .mapToDouble(o -> share(linear, o))
-                .sum();
-        double others = linear.standardUncertainty() * Math.sqrt(Math.max(0, 1 - ofTables / 100));
-        return sheetPercent > ONE_IN_A_HUNDRED * others
+        List<OilInput> doubtful =
+                model.oils().stream().filter(OilInput::wantsCertificate).toList();
+        return !doubtful.isEmpty() && draw(certified(model, doubtful), model).chanceBelowZero() < THIN
                 ? widest(model, linear).map(o -> o.oil().name())
                 : Optional.empty();
+    }
+
+    /** The inputs with certificates for some oils, which say just what the sheet computes with, as exactly as they do. */
+    private List<Input> certified(SuperfatModel model, List<OilInput> oils) {
+        double reach =
+                batch.formula().tables().practice("certificate-exactness").high();
+        List<Input> inputs = new ArrayList<>(model.inputs());
+        for (OilInput oil : oils) {
+            double value = oil.oil().reckoned().milligramsKohPerGram();
+            inputs.set(
+                    oil.place(),
+                    new Input(
+                            inputs.get(oil.place()).name(),
+                            Distribution.fromCertificate(value, reach, Distribution.NORMAL_95)));
+        }
+        return inputs;
     }
 
     private static Optional<OilInput> widest(SuperfatModel model, LinearPropagation linear) {
@@ -244,10 +258,11 @@ public final class SuperfatBand {
     /**
      * The oil whose published range makes it less than safe, so that a certificate may settle it.
      *
-     * @return its name; empty where it is safe, or would not be with the oils just as the sheet takes them
+     * @return its name, of several the one that matters most; empty where it is safe, or would not be with certificates that
+     *     say of the oils just what the sheet takes them for
      */
     public Optional<String> beforeCertificateOf() {
-        return verdict() == Verdict.SAFE ? Optional.empty() : worked().publishedRange;
+        return worked().publishedRange;
     }
 
     /**
@@ -263,17 +278,7 @@ public final class SuperfatBand {
     }
 
     private Gain gain(SuperfatModel model, OilInput oil) {
-        double reach =
-                batch.formula().tables().practice("certificate-exactness").high();
-        double value = oil.oil().reckoned().milligramsKohPerGram();
-        List<Input> inputs = new ArrayList<>(model.inputs());
-        inputs.set(
-                oil.place(),
-                new Input(
-                        inputs.get(oil.place()).name(),
-                        Distribution.fromCertificate(value, reach, Distribution.NORMAL_95)));
-        Interval with =
-                MonteCarlo.drawUntil(inputs, model, TOLERANCE, MOST_DRAWS).interval(0.95);
+        Interval with = draw(certified(model, List.of(oil)), model).interval(0.95);
         return new Gain(oil.oil().name(), with.low(), with.high());
     }
 

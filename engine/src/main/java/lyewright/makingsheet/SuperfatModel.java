@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,44 +80,6 @@ final class SuperfatModel implements Model {
             return oil.kind() != OilKind.WAX
                     && oil.reckoned().basis() != ReckonedValue.Basis.CERTIFICATE
                     && oil.saponificationValue().spread() != Figure.Spread.EXACT;
-        }
-    }
-
-    /** Products of two inputs and a factor, to be added up. */
-    private static final class Terms {
-        private final List<Integer> ones = new ArrayList<>();
-        private final List<Integer> others = new ArrayList<>();
-        private final List<Double> factors = new ArrayList<>();
-        private int[] one = {};
-        private int[] other = {};
-        private double[] factor = {};
-
-        void add(int one, int other, double factor) {
-            ones.add(one);
-            others.add(other);
-            factors.add(factor);
-        }
-
-        void close() {
-            one = ones.stream().mapToInt(i -> i).toArray();
-            other = others.stream().mapToInt(i -> i).toArray();
-            factor = factors.stream().mapToDouble(f -> f).toArray();
-        }
-
-        double sumOfProducts(double[] x) {
-            double sum = 0;
-            for (int i = 0; i < factor.length; i++) {
-                sum += factor[i] * x[one[i]] * x[other[i]];
-            }
-            return sum;
-        }
-
-        double sum(double[] x) {
-            double sum = 0;
-            for (int i = 0; i < factor.length; i++) {
-                sum += factor[i] * x[one[i]];
-            }
-            return sum;
         }
     }
 
@@ -225,9 +188,33 @@ final class SuperfatModel implements Model {
 
     @Override
     public double at(double[] x) {
-        double equivalents = oilTerms.sumOfProducts(x) + fatTerms.sum(x);
-        double reaching = alkaliTerms.sumOfProducts(x) - takenTerms.sum(x);
+        double equivalents = fatTerms.addTo(oilTerms.addProductsTo(0, x), x);
+        double taken = takenTerms.addTo(0, x);
+        return superfat(equivalents, alkaliTerms.addProductsTo(0, x) - taken);
+    }
+
+    private static double superfat(double equivalents, double reaching) {
         return 100 * (1 - Math.max(0, reaching) / equivalents);
+    }
+
+    /** Term by term, which the processor does for several sets at a time. */
+    @Override
+    public Columns columns(int most) {
+        double[] equivalents = new double[most];
+        double[] taken = new double[most];
+        double[] alkali = new double[most];
+        return (x, sets, outputs) -> {
+            Arrays.fill(equivalents, 0, sets, 0);
+            Arrays.fill(taken, 0, sets, 0);
+            Arrays.fill(alkali, 0, sets, 0);
+            oilTerms.addProductsTo(equivalents, x, sets);
+            fatTerms.addTo(equivalents, x, sets);
+            takenTerms.addTo(taken, x, sets);
+            alkaliTerms.addProductsTo(alkali, x, sets);
+            for (int set = 0; set < sets; set++) {
+                outputs[set] = superfat(equivalents[set], alkali[set] - taken[set]);
+            }
+        };
     }
 
     /** The superfat with every input at its most caustic, normal ones so many standard deviations off. */

@@ -22,4 +22,16 @@ public record Names(
 
     /** Nothing known. */
     public static final Names NONE = new Names("", "", "", "", "", "", "");
+
+    /**
+     * A common name within a sentence: its first letter small, unless the name is written in capitals or as a key.
+     *
+     * @param name such as {@code Olive oil (virgin)}
+     * @return such as {@code olive oil (virgin)}; {@code DNA oil} and {@code house-olive} as they are
+     */
+    public static String inSentence(String name) {
+        return name.length() > 1 && Character.isLowerCase(name.charAt(1))
+                ? Character.toLowerCase(name.charAt(0)) + name.substring(1)
+                : name;
+    }
 }

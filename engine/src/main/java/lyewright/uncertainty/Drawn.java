@@ -11,9 +11,25 @@ public final class Drawn {
         this.moments = new Moments(about);
     }
 
-    void add(double output) {
-        histogram.count(output);
-        moments.add(output);
+    /** With the same bins, and nothing in them. */
+    Drawn empty() {
+        return new Drawn(histogram.empty(), about());
+    }
+
+    /** A value near the mean. */
+    double about() {
+        return moments.about();
+    }
+
+    void clear() {
+        histogram.clear();
+        moments.clear();
+    }
+
+    /** The first so many of some outputs. */
+    void add(double[] outputs, int many) {
+        histogram.count(outputs, many);
+        moments.add(outputs, many);
     }
 
     void add(Drawn other) {
@@ -66,7 +82,7 @@ public final class Drawn {
      */
     public Interval interval(double coverage) {
         double outside = (1 - coverage) / 2;
-        return new Interval(histogram.quantile(outside), histogram.quantile(1 - outside));
+        return histogram.between(outside, 1 - outside);
     }
 
     /**

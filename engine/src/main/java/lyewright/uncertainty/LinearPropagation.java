@@ -119,13 +119,13 @@ public record LinearPropagation(double value, double standardUncertainty, List<C
     /**
      * Effective degrees of freedom by the formula of Welch and Satterthwaite (JCGM 100, G.4.1), for uncorrelated inputs.
      *
-     * @return infinite where every input's are
+     * @return infinite where every input's are, and where nothing varies
      */
     public double effectiveDegreesOfFreedom() {
         double sum = 0;
         for (Contribution c : contributions) {
             sum += Math.pow(c.uncertainty(), 4) / c.input().degreesOfFreedom();
         }
-        return Math.pow(standardUncertainty, 4) / sum;
+        return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(standardUncertainty, 4) / sum;
     }
 }

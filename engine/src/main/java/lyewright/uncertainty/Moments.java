@@ -23,11 +23,35 @@ final class Moments {
         count++;
     }
 
+    /** The first so many of some values. */
+    void add(double[] values, int many) {
+        double differences = 0;
+        double theirSquares = 0;
+        for (int i = 0; i < many; i++) {
+            double difference = values[i] - about;
+            differences += difference;
+            theirSquares += difference * difference;
+        }
+        sum += differences;
+        squares += theirSquares;
+        count += many;
+    }
+
     /** Those of another, around the same value. */
     void add(Moments other) {
         sum += other.sum;
         squares += other.squares;
         count += other.count;
+    }
+
+    void clear() {
+        count = 0;
+        sum = 0;
+        squares = 0;
+    }
+
+    double about() {
+        return about;
     }
 
     double mean() {

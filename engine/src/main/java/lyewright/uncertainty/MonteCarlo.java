@@ -1,57 +1,60 @@
 package lyewright.uncertainty;
 
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.IntConsumer;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.core.source64.SplitMix64;
 import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
 
 /**
  * Carries distributions through a model by drawing them (JCGM 101, clause 7). Draws come in blocks of {@value #BLOCK}, each
- * with a seed of its own that follows from its number, and blocks are put together in their order: one processor and many
- * give the same result to the last digit, and so does every run. What is kept does not grow with the number of draws.
+ * with a seed of its own that follows from its number. Blocks are dealt out to a fixed number of strands, and strands are put
+ * together in their order: one processor and many give the same result to the last digit, and so does every run. Neither
+ * what is kept nor the room to work in grows with the number of draws.
  */
 public final class MonteCarlo {
 
     /** Draws of one block: what JCGM 101, 7.9.4 asks for at 95 %. */
     public static final int BLOCK = 10_000;
 
-    /** Blocks drawn before the first look at whether they are enough, and between looks. */
+    /** How many blocks may be drawn at the same time, and how many are between looks at whether they are enough. */
     static final int WAVE = 4;
 
     /** Draws that show where the output lies, before anything is counted. */
-    private static final int PILOT = 1024;
+    private static final int PILOT = 4 * Strand.SETS;
 
-    /** The histogram reaches this many ranges of the pilot beyond it, on either side. */
-    private static final double REACH = 2;
+    /** The histogram goes on beyond the pilot's range for so many times that range, on either side. */
+    private static final double REACH = 1;
 
     private static final long SEED = 0x4C79_6577_7269_6768L;
-    private static final long BETWEEN_SEEDS = 0x9E37_79B9_7F4A_7C15L;
 
-    private final Sampler sampler;
-    private final Model model;
-    private final Histogram frame;
-    private final double about;
+    /** Four steps of the generator of seeds, so that no block shares a word of its seed with another. */
+    private static final long BETWEEN_SEEDS = 4 * 0x9E37_79B9_7F4A_7C15L;
+
+    private final Strand[] strands = new Strand[WAVE];
+    private final Drawn[] counted = new Drawn[WAVE];
+    private final Drawn all;
 
     private MonteCarlo(List<Input> inputs, Model model) {
-        this.sampler = new Sampler(inputs);
-        this.model = model;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        double sum = 0;
-        double[] room = sampler.room();
-        Sampler.Drawing pilot = sampler.from(random(-1));
-        for (int i = 0; i < PILOT; i++) {
-            pilot.next(room);
-            double output = model.at(room);
-            low = Math.min(low, output);
-            high = Math.max(high, output);
-            sum += output;
+        Arrays.setAll(strands, strand -> new Strand(inputs, model));
+        all = frame(strands[0]);
+        Arrays.setAll(counted, strand -> all.empty());
+    }
+
+    /** Nothing counted yet, but room where a pilot says that the output lies. */
+    private static Drawn frame(Strand pilot) {
+        XoShiRo256PlusPlus random = random(-1);
+        DoubleSummaryStatistics seen = new DoubleSummaryStatistics();
+        for (int draws = 0; draws < PILOT; draws += Strand.SETS) {
+            DoubleStream.of(pilot.next(random, Strand.SETS)).forEach(seen);
         }
         // where nothing varies the range is one of arithmetic
-        double range = Math.max(high - low, 1e-9 * Math.max(1, Math.abs(high)));
-        this.frame = new Histogram(low - REACH * range, high + REACH * range);
-        this.about = sum / PILOT;
+        double range = Math.max(seen.getMax() - seen.getMin(), 1e-9 * Math.max(1, Math.abs(seen.getMax())));
+        Histogram histogram = new Histogram(seen.getMin() - REACH * range, seen.getMax() + REACH * range);
+        return new Drawn(histogram, seen.getAverage());
     }
 
     /**
@@ -63,16 +66,20 @@ public final class MonteCarlo {
      * @return what came out
      */
     public static Drawn draw(List<Input> inputs, Model model, long draws) {
-        MonteCarlo run = new MonteCarlo(inputs, model);
-        Drawn drawn = new Drawn(run.frame.empty(), run.about);
+        return new MonteCarlo(inputs, model).draw(draws);
+    }
+
+    private Drawn draw(long draws) {
         long blocks = (draws + BLOCK - 1) / BLOCK;
-        for (long next = 0; next < blocks; next += WAVE) {
-            int wave = (int) Math.min(WAVE, blocks - next);
-            for (Drawn block : run.wave(next, wave, draws)) {
-                drawn.add(block);
+        atOnce(strand -> {
+            for (long block = strand; block < blocks; block += WAVE) {
+                strands[strand].draw(random(block), (int) Math.min(BLOCK, draws - block * BLOCK), counted[strand]);
             }
+        });
+        for (Drawn strand : counted) {
+            all.add(strand);
         }
-        return drawn;
+        return all;
     }
 
     /**
@@ -86,44 +93,36 @@ public final class MonteCarlo {
      * @return what came out
      */
     public static Drawn drawUntil(List<Input> inputs, Model model, double tolerance, long most) {
-        MonteCarlo run = new MonteCarlo(inputs, model);
-        Drawn drawn = new Drawn(run.frame.empty(), run.about);
-        Moments lows = new Moments(run.about);
-        Moments highs = new Moments(run.about);
+        return new MonteCarlo(inputs, model).drawUntil(tolerance, most);
+    }
+
+    private Drawn drawUntil(double tolerance, long most) {
+        Moments lows = new Moments(all.about());
+        Moments highs = new Moments(all.about());
         long blocks = 0;
         do {
-            for (Drawn block : run.wave(blocks, WAVE, Long.MAX_VALUE)) {
+            long first = blocks;
+            atOnce(strand -> {
+                counted[strand].clear();
+                strands[strand].draw(random(first + strand), BLOCK, counted[strand]);
+            });
+            for (Drawn block : counted) {
                 Interval ends = block.interval(0.95);
                 lows.add(ends.low());
                 highs.add(ends.high());
-                drawn.add(block);
+                all.add(block);
             }
             blocks += WAVE;
         } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > tolerance);
-        return drawn;
+        return all;
     }
 
-    /** Some blocks at once; each holds the draws up to {@code draws} that fall to it. */
-    private List<Drawn> wave(long first, int blocks, long draws) {
-        return IntStream.range(0, blocks)
-                .parallel()
-                .mapToObj(i -> block(first + i, (int) Math.min(BLOCK, draws - (first + i) * BLOCK)))
-                .toList();
-    }
-
-    private Drawn block(long number, int draws) {
-        Drawn drawn = new Drawn(frame.empty(), about);
-        Sampler.Drawing drawing = sampler.from(random(number));
-        double[] room = sampler.room();
-        for (int i = 0; i < draws; i++) {
-            drawing.next(room);
-            drawn.add(model.at(room));
-        }
-        return drawn;
+    private static void atOnce(IntConsumer work) {
+        IntStream.range(0, WAVE).parallel().forEach(work);
     }
 
     /** A block's own source of random numbers. */
-    static UniformRandomProvider random(long block) {
+    static XoShiRo256PlusPlus random(long block) {
         SplitMix64 seed = new SplitMix64(SEED + block * BETWEEN_SEEDS);
         return new XoShiRo256PlusPlus(seed.nextLong(), seed.nextLong(), seed.nextLong(), seed.nextLong());
     }

@@ -297,6 +297,48 @@ class CompositionOfAdditionsTest {
                         tuple("Sodium soap of coconut oil", "winter-mix"));
     }
 
+    /** A maker's own oil is the oil of its INCI name, whose soap has a name; one that no table knows has none. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"Cocos Nucifera Oil, Sodium Cocoate", "Moon Seed Oil, ''", "'', ''"})
+    void an_oil_of_the_makers_own_has_the_soap_name_of_its_inci_name(String inci, String soap) {
+        Composition cured = aFormula()
+                .own(Own.oil("house-oil", "250").inci(inci).material())
+                .oil("house-oil", "100")
+                .superfat("5")
+                .made(1000)
+                .cured();
+        assertThat(of(cured, "house-oil"))
+                .filteredOn(s -> s.kind() == Kind.SOAP)
+                .extracting(Substance::inci)
+                .containsExactly(soap);
+        assertThat(of(cured, "house-oil"))
+                .filteredOn(s -> s.kind() == Kind.OIL_LEFT)
+                .extracting(Substance::inci)
+                .containsExactly(inci);
+    }
+
+    /** An oil whose acid value is its saponification value is all free acid, however it is called. */
+    @Test
+    void an_oil_that_is_all_free_acid_gives_no_glycerol() {
+        Made made = aFormula()
+                .own(Own.oil("split-oil", "200").acidValue("200").material())
+                .oil("split-oil", "100")
+                .superfat("0")
+                .made(1000);
+        balances("split oil", made);
+        assertThat(made.cured().grams(Kind.GLYCEROL)).isZero();
+        assertThat(made.cured().grams(Kind.SOAP)).isGreaterThan(950);
+    }
+
+    @Test
+    void names_keep_their_capitals_where_they_are_abbreviations() {
+        assertThat(CompositionOils.inWords("Coconut oil")).isEqualTo("coconut oil");
+        assertThat(CompositionOils.inWords("ROE (rosemary oleoresin), other name"))
+                .startsWith("ROE ");
+        assertThat(CompositionOils.inWords("A")).isEqualTo("a");
+        assertThat(CompositionOils.inWords("")).isEmpty();
+    }
+
     /** Oil that a colour is wetted out with is the same oil. */
     @Test
     void oil_that_wets_out_a_colour_counts_with_its_oil() {

@@ -23,6 +23,7 @@ final class Own {
     private Optional<OwnMaterial.Acid> acid = Optional.empty();
     private Optional<OwnMaterial.Strength> strength = Optional.empty();
     private List<OwnMaterial.BlendPart> oils = List.of();
+    private String inci = "";
 
     private Own(String key, String kind) {
         this.key = key;
@@ -86,6 +87,11 @@ final class Own {
         return this;
     }
 
+    Own inci(String name) {
+        inci = name;
+        return this;
+    }
+
     OwnMaterial material() {
         return new OwnMaterial(
                 key,
@@ -102,7 +108,7 @@ final class Own {
                 acid,
                 strength,
                 oils,
-                "",
+                inci,
                 "",
                 "",
                 "the test");

@@ -51,9 +51,11 @@ class CautionChangeTest {
     }
 
     @Test
-    void of_another_oil_it_is_another_caution() {
+    void of_another_oil_it_reads_otherwise() {
         assertThat(changes(List.of(memory("tallow"), memory("lard")), List.of(memory("lard"), memory("olive"))))
-                .containsExactly(Change.STAYS, Change.COMES, Change.GOES);
+                .containsExactly(Change.STAYS, Change.CHANGES);
+        assertThat(changes(List.of(memory("tallow")), List.of(lye(Level.NOTE, 40))))
+                .containsExactly(Change.COMES, Change.GOES);
     }
 
     /** Two portions, each with its own: the one that is alike to the letter is taken before the one that is nearly. */

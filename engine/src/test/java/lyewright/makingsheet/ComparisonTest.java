@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import lyewright.chemistry.Composition;
 import lyewright.chemistry.Keeping;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OxidationIndices;
@@ -67,7 +68,9 @@ class ComparisonTest {
                 Comparison.of(formula.sheet(A_KILOGRAM, coarse), formula.sheet(A_KILOGRAM, Sheets.LABORATORY));
 
         assertThat(comparison.rows())
-                .filteredOn(row -> row.group() != Group.BATCH && !row.path().startsWith("superfat."))
+                .filteredOn(row -> row.group() != Group.BATCH
+                        && row.group() != Group.CURED_BAR
+                        && !row.path().startsWith("superfat."))
                 .noneMatch(Row::differs)
                 .allMatch(row -> row.difference().orElse(0.0) == 0);
         assertThat(difference(comparison, "superfat.exactPercent")).isZero();
@@ -76,7 +79,7 @@ class ComparisonTest {
 
     @Test
     void a_sheet_and_itself_are_the_same_in_every_row() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 25; seed++) {
             if (SomeFormulas.of(seed).trySheet(A_KILOGRAM, Equipment.USUAL) instanceof Outcome.Ok<MakingSheet> sheet) {
                 Comparison comparison = Comparison.of(sheet.value(), sheet.value());
                 assertThat(comparison.differs()).as("case %d", seed).isFalse();
@@ -92,7 +95,7 @@ class ComparisonTest {
     @Test
     void from_b_to_a_is_the_change_turned_round() {
         int compared = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 25; seed++) {
             Outcome<MakingSheet> a = SomeFormulas.of(seed).trySheet(A_KILOGRAM, Equipment.USUAL);
             Outcome<MakingSheet> b = SomeFormulas.of(seed + 1000).trySheet(A_KILOGRAM, Equipment.USUAL);
             if (a instanceof Outcome.Ok<MakingSheet> one && b instanceof Outcome.Ok<MakingSheet> other) {
@@ -120,7 +123,7 @@ class ComparisonTest {
                         .isEqualTo(count(back, CautionChange.Change.MILDER));
             }
         }
-        assertThat(compared).isGreaterThan(30);
+        assertThat(compared).isGreaterThan(12);
     }
 
     private static long count(Comparison comparison, CautionChange.Change change) {
@@ -173,6 +176,26 @@ class ComparisonTest {
                         .a()
                         .orElseThrow())
                 .isCloseTo(40, within(EXACT));
+    }
+
+    /** Whatever the bar consists of adds up, and is what the sheet's own composition says. */
+    @Test
+    void the_cured_bar_is_compared_kind_by_kind() {
+        AFormula a = bar("coconut", "80 %", "castor", "20 %").add("sea-salt", "50 % of oils", "trace");
+        MakingSheet sheet = bar("olive-virgin", "100 %").sheet(A_KILOGRAM);
+        Comparison comparison = Comparison.of(a.sheet(A_KILOGRAM), sheet);
+        Composition cured = sheet.composition().moments().get(2);
+
+        assertThat(b(comparison, "cured.soapPercent")).isEqualTo(cured.percent(Composition.Kind.SOAP));
+        assertThat(b(comparison, "cured.saltPercent")).isZero();
+        assertThat(b(comparison, "cured.totalFattyMatterPercent"))
+                .isEqualTo(cured.totalFattyMatterPercent().orElseThrow());
+        assertThat(comparison.row("cured.freeAlkaliPercent")).isEmpty();
+        double sum = comparison.of(Group.CURED_BAR).stream()
+                .filter(row -> !row.path().equals("cured.totalFattyMatterPercent"))
+                .mapToDouble(row -> row.b().orElseThrow())
+                .sum();
+        assertThat(sum).isCloseTo(100, within(1e-6));
     }
 
     private static double b(Comparison comparison, String path) {

@@ -44,15 +44,15 @@ class WhyDrawnTest {
         for (Path formula : formulas()) {
             Map<String, WhyPage> pages =
                     pages(formula, "superfat.low95Percent", "superfat.high95Percent", "superfat.freeAlkaliProbability");
-            WhyPage low = pages.get("superfat.low95Percent");
-            WhyPage high = pages.get("superfat.high95Percent");
+            WhyPage low = WhyPage.in(pages, "superfat.low95Percent");
+            WhyPage high = WhyPage.in(pages, "superfat.high95Percent");
             double[][] drawn = draw(low);
             assertThat(low.spreads()).as("%s", formula).isNotEmpty();
             assertThat(low.steps("FORMULA").get(0).formula()).isEqualTo("below(superfat, 0.025, draws)");
             assertThat(high.steps("FORMULA").get(0).formula()).isEqualTo("below(superfat, 0.975, draws)");
             assertAgrees(formula + " low", drawn, 0.025, low);
             assertAgrees(formula + " high", drawn, 0.975, high);
-            assertChance(formula, drawn, pages.get("superfat.freeAlkaliProbability"));
+            assertChance(formula, drawn, WhyPage.in(pages, "superfat.freeAlkaliProbability"));
         }
     }
 
@@ -63,9 +63,9 @@ class WhyDrawnTest {
             if (all.out().contains("superfat.certificate.low95Percent")) {
                 Map<String, WhyPage> pages =
                         pages(formula, "superfat.certificate.low95Percent", "superfat.certificate.high95Percent");
-                double[][] drawn = draw(pages.get("superfat.certificate.low95Percent"));
-                assertAgrees(formula + " low", drawn, 0.025, pages.get("superfat.certificate.low95Percent"));
-                assertAgrees(formula + " high", drawn, 0.975, pages.get("superfat.certificate.high95Percent"));
+                double[][] drawn = draw(WhyPage.in(pages, "superfat.certificate.low95Percent"));
+                assertAgrees(formula + " low", drawn, 0.025, WhyPage.in(pages, "superfat.certificate.low95Percent"));
+                assertAgrees(formula + " high", drawn, 0.975, WhyPage.in(pages, "superfat.certificate.high95Percent"));
             }
         }
     }
@@ -102,7 +102,7 @@ class WhyDrawnTest {
                 for (int i = steps.size() - 1; i > 0; i--) {
                     names.put(steps.get(i).name(), formulas.get(i - 1).of(names));
                 }
-                part[d] = names.get("superfat");
+                part[d] = WhyPage.in(names, "superfat");
             }
             Arrays.sort(part);
         }
@@ -144,7 +144,7 @@ class WhyDrawnTest {
                 .count();
         double all = PARTS * DRAWS_OF_A_PART;
         double chance = below / all;
-        double often = Double.parseDouble(page.inputs().get("draws"));
+        double often = Double.parseDouble(WhyPage.in(page.inputs(), "draws"));
         double off = FAR * Math.sqrt(Math.max(chance, 1 / all) * (1 / all + 1 / often)) + 1e-4;
         assertThat(chance).as("%s", formula).isCloseTo(figure(page), within(off));
     }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,7 +40,12 @@ final class WhyPage {
     }
 
     private static boolean isHeading(String line) {
-        return line.isEmpty() || line.equals(line.toUpperCase(java.util.Locale.ROOT)) && !line.contains(".");
+        return line.isEmpty() || (line.equals(line.toUpperCase(java.util.Locale.ROOT)) && !line.contains("."));
+    }
+
+    /** One of several things by its name, which has to be there. */
+    static <T> T in(Map<String, T> named, String name) {
+        return Optional.ofNullable(named.get(name)).orElseThrow(() -> new AssertionError("there is no " + name));
     }
 
     /** What stands at the end of the title. */

@@ -71,7 +71,7 @@ class WhyRecomputesTest {
             assertThat(why.lines()).allMatch(line -> line.length() <= Page.WIDTH / 2 || Widths.of(line) <= Page.WIDTH);
             Map<String, WhyPage> pages = WhyPage.of(why.out());
             assertThat(pages.keySet()).as("%s", formula).containsExactlyElementsOf(figures.keySet());
-            figures.forEach((path, figure) -> recompute(formula + " " + path, path, pages.get(path), figure));
+            figures.forEach((path, figure) -> recompute(formula + " " + path, path, WhyPage.in(pages, path), figure));
             sheets++;
         }
         assertThat(sheets).isGreaterThanOrEqualTo(14);
@@ -106,16 +106,16 @@ class WhyRecomputesTest {
         assertThat(steps.get(0).name()).as(as).isEqualTo(name);
         assertThat(new BigDecimal(page.figure().split(" ", -1)[0])).as(as).isEqualByComparingTo(figure);
         if (!page.isDrawn()) {
-            assertThat(reckoned.get(name)).as(as).isCloseTo(figure.doubleValue(), within(LAST_DIGIT));
+            assertThat(WhyPage.in(reckoned, name)).as(as).isCloseTo(figure.doubleValue(), within(LAST_DIGIT));
         }
         for (WhyPage.Step step : steps.subList(1, steps.size())) {
-            double value = reckoned.get(step.name());
+            double value = WhyPage.in(reckoned, step.name());
             assertThat(value).as(as + " " + step).isCloseTo(printed(step), within(halfUnit(step.value())));
         }
         List<WhyPage.Step> sides = page.steps("AND SO IT FITS");
         if (!sides.isEmpty()) {
-            double left = reckoned.get(sides.get(0).name());
-            double right = reckoned.get(sides.get(1).name());
+            double left = WhyPage.in(reckoned, sides.get(0).name());
+            double right = WhyPage.in(reckoned, sides.get(1).name());
             assertThat(left).as(as + " " + sides).isCloseTo(right, within(1e-8 * right));
         }
     }

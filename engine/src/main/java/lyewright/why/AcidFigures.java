@@ -78,7 +78,7 @@ final class AcidFigures {
     private Term share(int i, OilPart part, OilBlend.Part in, Term term) {
         Term share = Written.share(formula.formula(), i);
         Term own = part.parts().size() == 1 ? share : share.times(Contents.share(part, in));
-        return term instanceof Term.Number ? own : own.times(term);
+        return term instanceof Term.Plain ? own : own.times(term);
     }
 
     private Term known() {

@@ -59,7 +59,7 @@ final class Band {
                 "",
                 band.freeAlkaliProbability(),
                 this::chance);
-        figures.add("superfat.draws", "How many times it was drawn", "", band.draws(), this::draws);
+        figures.add("superfat.draws", "How many times it was drawn", "", (double) band.draws(), this::draws);
         Contributions.addTo(figures, ledger);
         addCertificate(figures);
     }
@@ -99,7 +99,7 @@ final class Band {
     }
 
     private Given drawsFigure() {
-        return Ledger.figure("draws", "superfat.draws", band.draws(), "", "how many times it was drawn");
+        return Ledger.figure("draws", "superfat.draws", (double) band.draws(), "", "how many times it was drawn");
     }
 
     private Account end(String sentence, double share, double outcome) {
@@ -124,7 +124,8 @@ final class Band {
                 "",
                 "blocks until both ends moved by less than " + Digits.figure(SuperfatBand.TOLERANCE) + " points",
                 "JCGM 101, 7.9.4; the tolerance is this project's own rule");
-        return new Account("As many blocks as it took for the ends to settle, four at a time.", blocks.times(block));
+        return new Account(
+                "As many blocks as it took for the ends to settle, looked at after every few.", blocks.times(block));
     }
 
     private Account worst() {

@@ -99,7 +99,7 @@ final class Ledger {
     /** The line of a weighing. */
     Line line(Weighing weighing) {
         return lines.stream()
-                .filter(line -> line.weighing() == weighing)
+                .filter(line -> line.weighing().equals(weighing))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(weighing.name() + " is no line of the batch"));
     }

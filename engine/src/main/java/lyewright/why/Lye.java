@@ -62,8 +62,7 @@ final class Lye {
     private Account waterLeft() {
         Term left = AlkaliFigures.waterInJug(lye);
         for (Alkali alkali : Alkali.values()) {
-            if (lye.naohPureGrams() > 0 && alkali == Alkali.SODIUM
-                    || lye.kohPureGrams() > 0 && alkali == Alkali.POTASSIUM) {
+            if ((alkali == Alkali.SODIUM ? lye.naohPureGrams() : lye.kohPureGrams()) > 0) {
                 left = left.minus(holding(alkali));
             }
         }

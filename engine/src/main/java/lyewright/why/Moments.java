@@ -65,7 +65,7 @@ final class Moments {
                 moment.reactedHighPercent(),
                 () -> reacted(moment, moment.reactedHighPercent(), "most"));
         addSubstances(figures, m);
-        addShares(figures, moment, path);
+        addShares(figures, m);
         addWater(figures, moment, path + ".water.");
     }
 
@@ -180,14 +180,15 @@ final class Moments {
         return warm ? "reacted-at-cut-oven" : "reacted-at-cut-cold";
     }
 
-    private void addShares(Figures figures, Composition moment, String path) {
+    private void addShares(Figures figures, int m) {
+        Composition moment = moments.get(m);
+        String path = path(m);
         if (moment.totalFattyMatterPercent().isEmpty()) {
             String why = "While the reaction is under way nobody knows what there is.";
             figures.absent(path + ".totalFattyMatterPercent", "Total fatty matter", "%", why);
             figures.absent(path + ".chloridePercent", "Common salt", "%", why);
             return;
         }
-        int m = moment.moment().ordinal();
         FattyMatter matter = new FattyMatter(scope, moment.moment() == Moment.CURED);
         figures.add(
                 path + ".totalFattyMatterPercent",

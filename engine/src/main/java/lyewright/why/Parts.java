@@ -56,7 +56,7 @@ final class Parts {
     }
 
     private static boolean isNothing(Term term) {
-        return term instanceof Term.Number number && number.number() == 0;
+        return term instanceof Term.Plain number && number.number() == 0;
     }
 
     static double value(Term term) {

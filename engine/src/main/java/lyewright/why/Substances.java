@@ -60,7 +60,7 @@ final class Substances {
 
     void addCommonSalt(String name, String of, Term term) {
         add(Kind.SALT, name, of, term);
-        commonSalt = commonSalt instanceof Term.Number ? term : commonSalt.plus(term);
+        commonSalt = commonSalt instanceof Term.Plain ? term : commonSalt.plus(term);
     }
 
     Scope scope() {

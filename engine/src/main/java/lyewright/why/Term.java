@@ -21,7 +21,7 @@ sealed interface Term {
     }
 
     /** A plain number that needs no explanation: 1, 100. */
-    record Number(double number) implements Term {
+    record Plain(double number) implements Term {
         @Override
         public double value(Reckoning reckoning) {
             return number;
@@ -241,7 +241,7 @@ sealed interface Term {
     }
 
     static Term number(double number) {
-        return new Number(number);
+        return new Plain(number);
     }
 
     static Term call(Function function, Term... of) {
@@ -273,6 +273,6 @@ sealed interface Term {
             drawn.more().forEach(term -> all.addAll(term.inside()));
             return all;
         }
-        return this instanceof Number ? List.of() : List.of(this);
+        return this instanceof Plain ? List.of() : List.of(this);
     }
 }

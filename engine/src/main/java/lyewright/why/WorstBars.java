@@ -3,7 +3,6 @@ package lyewright.why;
 import java.util.ArrayList;
 import java.util.List;
 import lyewright.chemistry.BatchComposition;
-import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Substance;
 import lyewright.chemistry.WorstBar;
 
@@ -36,8 +35,7 @@ final class WorstBars {
                 if (alike(substances.get(s), wanted)) {
                     percents.add(Ledger.figure(
                             "in portion " + (p + 1),
-                            "portions[" + p + "].composition[" + Composition.Moment.CURED.ordinal() + "].substances["
-                                    + s + "].percent",
+                            path(composition.portions().get(p), p, s),
                             substances.get(s).percent(),
                             "%",
                             "in portion " + composition.portions().get(p).name()));
@@ -45,6 +43,11 @@ final class WorstBars {
             }
         }
         return percents.size() == 1 ? percents.get(0) : Term.call(Function.MAX, percents.toArray(Term[]::new));
+    }
+
+    private static String path(BatchComposition.Portion portion, int p, int s) {
+        int cured = portion.moments().indexOf(portion.cured());
+        return "portions[" + p + "].composition[" + cured + "].substances[" + s + "].percent";
     }
 
     private static boolean alike(Substance one, Substance other) {

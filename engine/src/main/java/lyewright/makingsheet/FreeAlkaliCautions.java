@@ -6,9 +6,6 @@ import lyewright.makingsheet.Caution.Level;
 /** What to beware of because of how sure, or unsure, the superfat is: of the batch, and of each portion by itself. */
 final class FreeAlkaliCautions {
 
-    /** Points of superfat that stand for nothing but the arithmetic of doubles. */
-    static final double ARITHMETIC = 1e-9;
-
     /** A portion this much leaner than the batch is looked at by itself; this project's own rule, in points. */
     private static final double LEANER = 0.05;
 
@@ -21,15 +18,20 @@ final class FreeAlkaliCautions {
 
     static void look(SuperfatBand batch, List<PortionSheet> portions, List<Caution> found) {
         batch(batch, found);
-        for (PortionSheet portion : portions) {
-            if (portion.superfatPercent() < batch.sheetPercent() - LEANER) {
-                portion(portion, batch, found);
-            }
+        for (PortionSheet portion : leaner(batch, portions)) {
+            portion(portion, batch, found);
         }
     }
 
+    /** Portions that have less superfat than the batch. */
+    static List<PortionSheet> leaner(SuperfatBand batch, List<PortionSheet> portions) {
+        return portions.stream()
+                .filter(portion -> portion.superfatPercent() < batch.sheetPercent() - LEANER)
+                .toList();
+    }
+
     private static void batch(SuperfatBand band, List<Caution> found) {
-        if (band.sheetPercent() < -ARITHMETIC) {
+        if (band.sheetPercent() < -SuperfatBand.ARITHMETIC) {
             found.add(new Caution(
                     "free-alkali",
                     Level.STOP,
@@ -44,11 +46,11 @@ final class FreeAlkaliCautions {
             found.add(new Caution(
                     "free-alkali",
                     level(chance),
-                    "In {} alkali is left over and the bar stays caustic{}: a superfat of {} % is really between {} and {} %.",
+                    "{} and the bars stay caustic{}: a superfat of {} % may really be anything from {} to {} %.",
                     MORE_OR_BETTER,
                     OWN_RULE,
                     List.of(
-                            SuperfatWords.batches(chance),
+                            SuperfatWords.thatAlkaliIsLeft(chance),
                             band.beforeCertificateOf().isPresent() ? ", before a certificate" : "",
                             Caution.tenths(band.sheetPercent()),
                             Caution.tenths(band.lowPercent()),
@@ -57,7 +59,7 @@ final class FreeAlkaliCautions {
     }
 
     private static void portion(PortionSheet portion, SuperfatBand batch, List<Caution> found) {
-        if (portion.superfatPercent() < -ARITHMETIC) {
+        if (portion.superfatPercent() < -SuperfatBand.ARITHMETIC) {
             found.add(new Caution(
                     "portion-free-alkali",
                     Level.STOP,
@@ -75,10 +77,10 @@ final class FreeAlkaliCautions {
             found.add(new Caution(
                     "portion-free-alkali",
                     level(chance),
-                    "Portion {} is leaner than the batch: in {} alkali is left over in it.",
+                    "Portion {} is leaner than the batch. {} in it.",
                     SuperfatCautions.EVEN_THEM_OUT,
                     OWN_RULE,
-                    List.of(portion.name(), SuperfatWords.batches(chance))));
+                    List.of(portion.name(), SuperfatWords.thatAlkaliIsLeft(chance))));
         }
     }
 

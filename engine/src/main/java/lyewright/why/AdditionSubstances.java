@@ -64,7 +64,7 @@ final class AdditionSubstances {
         Term acid = mass.times(parts.acid());
         if (reacts) {
             Term reacted = substances.extents().additionAcid();
-            Term moles = mass.times(Contents.acid(material));
+            Term moles = mass.times(Contents.acid(substances.scope().ledger().tables(), material));
             substances.addSalts(
                     Kind.ACID_SALT,
                     salts(material, names),

@@ -1,15 +1,21 @@
 package lyewright.why;
 
+import java.util.Set;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
+import lyewright.material.Tables;
 import lyewright.why.Term.Given;
 
 /** What a gram of a line brings to the chemistry: saponification value, fat, acid, water, salt. */
 final class Contents {
+
+    /** Kinds of additions whose acid nature makes, not a works. */
+    private static final Set<AdditiveKind> NATURAL = Set.of(AdditiveKind.LIQUID, AdditiveKind.MILK);
 
     private Contents() {}
 
@@ -140,14 +146,22 @@ final class Contents {
     }
 
     /** Alkali that the acid of a gram of an addition takes. */
-    static Term acid(Ledger ledger, Line line) {
-        return acid(additive(ledger, line));
+    static Given acidOf(Ledger ledger, Line line) {
+        return acid(ledger.tables(), additive(ledger, line));
     }
 
-    static Given acid(Additive additive) {
+    /** The same, of which juices, vinegars and milks have now more, now less. */
+    static Given acid(Tables tables, Additive additive) {
         Additive.Makeup makeup = additive.makeup();
-        String acid = makeup.acidName().isBlank() ? "" : " (" + makeup.acidName() + ")";
-        return part(additive, "acid", makeup.acidMolesPerGram(), "mol/g", "alkali taken by each gram" + acid);
+        String name = makeup.acidName().isBlank() ? "" : " (" + makeup.acidName() + ")";
+        double moles = makeup.acidMolesPerGram();
+        Given acid = part(additive, "acid", moles, "mol/g", "alkali taken by each gram" + name);
+        if (!NATURAL.contains(additive.kind())) {
+            return acid;
+        }
+        Tables.Practice usual = tables.practice("acid-of-liquids");
+        return acid.spread(Spread.between(
+                moles * usual.low() / 100, moles * usual.high() / 100, usual.source() + ": " + usual.what()));
     }
 
     /** Water in a gram of an addition. */

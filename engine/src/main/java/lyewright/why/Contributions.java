@@ -94,6 +94,7 @@ final class Contributions {
             layOil(line, Contents.oil(ledger, line));
         } else if (line.line().equivalents() > 0 || line.line().taken() > 0) {
             vary(mass(line), additionPull(line));
+            layAcid(line);
         }
     }
 
@@ -107,6 +108,19 @@ final class Contributions {
         for (OilBlend.Part in : part.parts()) {
             Given ownValue = Contents.saponificationValue(in.oil());
             vary(ownValue, oilPull().times(oilIn(in)).over(Reacting.milligramsPerMole()));
+        }
+    }
+
+    /** The acid of one thing is one input, in however many portions it is. */
+    private void layAcid(Line line) {
+        if (line.line().taken() > 0) {
+            List<Line> alike = ledger.where(other -> Reacting.takesFirst(other)
+                    && other.line().key().equals(line.line().key()));
+            vary(
+                    Contents.acidOf(ledger, line),
+                    alkaliPull()
+                            .times(Ledger.sum(alike, this::mass)
+                                    .as("all " + line.label(), "g", "all that is weighed of it")));
         }
     }
 
@@ -140,7 +154,7 @@ final class Contributions {
 
     private Term additionPull(Line line) {
         Term fat = oilPull().times(Contents.fat(ledger, line)).over(Reacting.milligramsPerMole());
-        Term acid = alkaliPull().times(Contents.acid(ledger, line));
+        Term acid = alkaliPull().times(Contents.acidOf(ledger, line));
         if (line.line().taken() == 0) {
             return fat;
         }

@@ -119,7 +119,7 @@ final class Parts {
                 "",
                 "how many alkalis a molecule takes",
                 substance.source());
-        return Contents.acid(material).times(molarMass).over(protons);
+        return Contents.acid(tables, material).times(molarMass).over(protons);
     }
 
     /** The names of its acid, if the tables have them. */

@@ -50,9 +50,11 @@ final class Portions {
                 portion.waterPercentOfOils(),
                 this::waterPercentOfOils);
         figures.add(path + "superfatPercent", "Superfat" + of, "%", portion.superfatPercent(), this::superfat);
+        Scope scope = Scope.portion(ledger, place);
+        Band.addTo(figures, scope, portion.band());
         addAdditions(figures);
         figures.add(path + "totalGrams", "Everything" + of, "g", portion.totalGrams(), this::total);
-        Moments.addTo(figures, Scope.portion(ledger, place), moments);
+        Moments.addTo(figures, scope, moments);
     }
 
     private Account share() {

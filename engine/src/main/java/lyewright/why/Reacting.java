@@ -68,7 +68,7 @@ record Reacting(Ledger ledger, Function<Line, Term> mass, String which) {
     Term taken(List<Line> lines) {
         return Ledger.sum(
                         lines.stream().filter(Reacting::takesFirst).toList(),
-                        line -> mass.apply(line).times(Contents.acid(ledger, line)))
+                        line -> mass.apply(line).times(Contents.acidOf(ledger, line)))
                 .as(which + "taken", "mol", "alkali that acids and bicarbonate among the additions take first");
     }
 

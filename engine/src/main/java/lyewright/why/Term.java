@@ -58,6 +58,11 @@ sealed interface Term {
             this(name, amount, unit, meaning, source, Optional.empty(), Optional.empty());
         }
 
+        /** The same, taken as exact. */
+        Given sure() {
+            return new Given(name, amount, unit, meaning, source, figure, Optional.empty());
+        }
+
         Given spread(Spread between) {
             return new Given(name, amount, unit, meaning, source, figure, Optional.of(between));
         }

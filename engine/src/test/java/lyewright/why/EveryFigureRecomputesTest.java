@@ -65,7 +65,9 @@ class EveryFigureRecomputesTest {
                 recompute("case " + seed + " " + fill, ok.value());
             }
         }
-        assertThat(sheets).isGreaterThan(CASES * 3 / 4);
+        assertThat(sheets)
+                .as("the others are refused, as too small, too dry or too fatty")
+                .isGreaterThan(CASES * 2 / 5);
     }
 
     static void recompute(String as, MakingSheet sheet) {

@@ -40,7 +40,7 @@ final class SheetText {
         new ChemistryText(view, page).write();
         moreToKnow();
         CompositionText.write(sheet.composition(), sheet.formula().tables(), page);
-        FattyAcidsText.write(OilPhaseAcids.of(sheet.formula()), page);
+        FattyAcidsText.write(OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams()), page);
         page.blank();
         page.rule();
         page.ends("Lyewright", "tables of " + sheet.formula().tables().edition());
@@ -64,7 +64,7 @@ final class SheetText {
         page.pair("Weighed in all", weighedInAll(totals), LABEL);
         page.pair("Oils", Figures.sum(view.where(WeighText::oil)), LABEL);
         page.pair("Superfat", superfat(), LABEL);
-        page.pair("How sure", sheet.band().sentence(), LABEL);
+        page.pair("How sure", sheet.howSure(), LABEL);
         sheet.bars().ifPresent(bars -> page.pair("Bars", bars(bars), LABEL));
     }
 

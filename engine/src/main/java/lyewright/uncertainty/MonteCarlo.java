@@ -120,11 +120,7 @@ public final class MonteCarlo {
         long blocks = 0;
         double allowed;
         do {
-            long first = blocks;
-            atOnce(strand -> {
-                counted[strand].clear();
-                strands[strand].draw(random(first + strand), BLOCK, counted[strand]);
-            });
+            drawWave(blocks);
             for (Drawn block : counted) {
                 Interval ends = block.interval(0.95);
                 lows.add(ends.low());
@@ -137,13 +133,21 @@ public final class MonteCarlo {
         return all;
     }
 
+    /** Each strand draws one block, and nothing else is in its count. */
+    private void drawWave(long first) {
+        atOnce(strand -> {
+            counted[strand].clear();
+            strands[strand].draw(random(first + strand), BLOCK, counted[strand]);
+        });
+    }
+
     private static void atOnce(IntConsumer work) {
         IntStream.range(0, WAVE).parallel().forEach(work);
     }
 
-    /** A block's own source of random numbers. */
+    /** A block's own source of random numbers: the next four words of one row of seeds, so that no two have one in common. */
     static XoShiRo256PlusPlus random(long block) {
-        SplitMix64 seed = new SplitMix64(SEED + block * BETWEEN_SEEDS);
+        SplitMix64 seed = new SplitMix64(SEED + WORDS * block * STEP);
         return new XoShiRo256PlusPlus(seed.nextLong(), seed.nextLong(), seed.nextLong(), seed.nextLong());
     }
 }

@@ -22,7 +22,7 @@ final class PlainTruths {
 
     private final MakingSheet sheet;
     private final Map<String, ToDoubleFunction<SplittableRandom>> values = new HashMap<>();
-    private final Map<String, Double> acids = new HashMap<>();
+    private final Map<String, ToDoubleFunction<SplittableRandom>> acids = new HashMap<>();
     private final Map<String, Double> parts = new HashMap<>();
     private String portion = "";
 
@@ -42,9 +42,10 @@ final class PlainTruths {
         return this;
     }
 
-    /** An acid among the additions, mol of alkali that a gram takes. */
+    /** A natural acid among the additions, mol of alkali that a gram takes: a fifth more or less of it, anywhere between. */
     PlainTruths acid(String key, double molesPerGram) {
         acids.put(key, molesPerGram);
+        values.put("acid of " + key, random -> 0.8 + 0.4 * random.nextDouble());
         return this;
     }
 
@@ -70,6 +71,8 @@ final class PlainTruths {
     private double superfat(SplittableRandom random, List<Weighing> weighings) {
         Map<String, Double> drawn = new HashMap<>();
         values.forEach((key, value) -> drawn.put(key, value.applyAsDouble(random)));
+        Map<String, Double> acid = new HashMap<>();
+        acids.forEach((key, value) -> acid.put(key, value.applyAsDouble(random)));
         double oils = 0;
         double alkali = 0;
         for (Weighing weighing : weighings) {
@@ -81,7 +84,9 @@ final class PlainTruths {
             } else if (drawn.containsKey(line.key())) {
                 oils += grams * valueOf(drawn, line.key()) / MILLIGRAMS_KOH_PER_MOLE;
             } else if (acids.containsKey(line.key())) {
-                alkali -= grams * Optional.ofNullable(acids.get(line.key())).orElseThrow();
+                alkali -= grams
+                        * valueOf(drawn, "acid of " + line.key())
+                        * valueOf(acid, line.key());
             }
         }
         return 100 * (1 - alkali / oils);

@@ -94,8 +94,8 @@ class SuperfatBandCautionsTest {
 
         assertThat(caution.text())
                 .isEqualTo(
-                        "A superfat of 2.0 % is really between -1.2 and 5.0 %, and under 0 alkali is left over: the bar"
-                                + " stays caustic in about 1 batch of 5, before a certificate for coconut oil.");
+                        "A superfat of 2.0 % may really be anything from -1.2 to 5.0 %, and under 0 alkali is left over and"
+                                + " the bars stay caustic: about 1 chance in 5, before a certificate for coconut oil.");
         assertThat(caution.source()).contains("this project's own rule");
     }
 
@@ -185,7 +185,7 @@ class SuperfatBandCautionsTest {
         assertThat(stop.level()).isEqualTo(Level.STOP);
         assertThat(stop.text())
                 .isEqualTo(
-                        "Portion plain is leaner than the batch: in about 6 batches of 10 alkali is left over in it.");
+                        "Portion plain is leaner than the batch: about 6 chances in 10 that alkali is left over in it.");
         assertThat(care.level()).isEqualTo(Level.CARE);
     }
 

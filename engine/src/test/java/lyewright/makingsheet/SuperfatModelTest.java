@@ -134,6 +134,7 @@ class SuperfatModelTest {
                         "weighing of coconut oil",
                         "saponification value of coconut oil",
                         "weighing of vinegar, 5 % acetic acid by mass",
+                        "acid of vinegar, 5 % acetic acid by mass",
                         "weighing of sodium hydroxide (caustic soda)",
                         "purity of sodium hydroxide");
     }
@@ -257,9 +258,13 @@ class SuperfatModelTest {
 
         assertThat(names(of(sheet)))
                 .containsOnlyOnce("saponification value of olive oil (virgin)")
-                .contains("weighing of olive oil (virgin)", "weighing of olive oil (virgin) for clay");
-        assertThat(names(of(sheet, 0))).doesNotContain("weighing of olive oil (virgin) for clay");
-        assertThat(names(of(sheet, 1))).contains("weighing of olive oil (virgin) for clay");
+                .contains(
+                        "weighing of olive oil (virgin)",
+                        "weighing of olive oil (virgin) to wet out white clay (kaolin) for clay");
+        assertThat(names(of(sheet, 0)))
+                .doesNotContain("weighing of olive oil (virgin) to wet out white clay (kaolin) for clay");
+        assertThat(names(of(sheet, 1)))
+                .contains("weighing of olive oil (virgin) to wet out white clay (kaolin) for clay");
     }
 
     @Test

@@ -22,7 +22,7 @@ final class PlainTruths {
 
     private final MakingSheet sheet;
     private final Map<String, ToDoubleFunction<SplittableRandom>> values = new HashMap<>();
-    private final Map<String, ToDoubleFunction<SplittableRandom>> acids = new HashMap<>();
+    private final Map<String, Double> acids = new HashMap<>();
     private final Map<String, Double> parts = new HashMap<>();
     private String portion = "";
 
@@ -71,8 +71,6 @@ final class PlainTruths {
     private double superfat(SplittableRandom random, List<Weighing> weighings) {
         Map<String, Double> drawn = new HashMap<>();
         values.forEach((key, value) -> drawn.put(key, value.applyAsDouble(random)));
-        Map<String, Double> acid = new HashMap<>();
-        acids.forEach((key, value) -> acid.put(key, value.applyAsDouble(random)));
         double oils = 0;
         double alkali = 0;
         for (Weighing weighing : weighings) {
@@ -86,7 +84,7 @@ final class PlainTruths {
             } else if (acids.containsKey(line.key())) {
                 alkali -= grams
                         * valueOf(drawn, "acid of " + line.key())
-                        * valueOf(acid, line.key());
+                        * Optional.ofNullable(acids.get(line.key())).orElseThrow();
             }
         }
         return 100 * (1 - alkali / oils);

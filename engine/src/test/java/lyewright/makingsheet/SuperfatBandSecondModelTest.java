@@ -82,8 +82,8 @@ class SuperfatBandSecondModelTest {
                 .range("beeswax", 17, 104)
                 .range("naoh", 97, 99)
                 .range("koh", 88, 92)
-                // 5 % of acetic acid, 60.052 g/mol, a fifth more or less (common practice)
-                .acid("vinegar-5", 0.05 / 60.052, 0.2);
+                // 5 % of acetic acid, 60.052 g/mol
+                .acid("vinegar-5", 0.05 / 60.052);
     }
 
     @Test

@@ -119,6 +119,18 @@ class SuperfatBandCautionsTest {
     }
 
     @Test
+    void the_remedy_is_not_about_a_wax_which_only_makes_a_bar_milder() {
+        MakingSheet sheet = AFormula.ofOils("house-oil", "80 %", "beeswax", "20 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("0.5 %")
+                .puritiesAssumed()
+                .sheet(KILOGRAM, Sheets.LABORATORY);
+
+        assertThat(sheet.band().contributions().get(0).input()).startsWith("how much reacts of beeswax");
+        assertThat(freeAlkali(sheet).remedy()).contains("the alkali's purity");
+    }
+
+    @Test
     void the_remedy_is_a_finer_balance_where_most_hangs_on_that() {
         // 28 g of soda on a balance that may err by a gram and hides half of one
         MakingSheet sheet = house("2 %")

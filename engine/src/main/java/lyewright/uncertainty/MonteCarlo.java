@@ -147,7 +147,7 @@ public final class MonteCarlo {
 
     /** A block's own source of random numbers: the next four words of one row of seeds, so that no two have one in common. */
     static XoShiRo256PlusPlus random(long block) {
-        SplitMix64 seed = new SplitMix64(SEED + WORDS * block * STEP);
+        SplitMix64 seed = new SplitMix64(SEED + block * BETWEEN_SEEDS);
         return new XoShiRo256PlusPlus(seed.nextLong(), seed.nextLong(), seed.nextLong(), seed.nextLong());
     }
 }

@@ -49,6 +49,7 @@ final class CommandTree {
                 "  lyewright sheet examples/tideline.yaml --total 1500g",
                 "and see 'lyewright help sheet' for every way of saying how much.");
         add(top, new SheetCommand());
+        add(top, new WhyCommand());
         add(top, new CompareCommand());
         CommandSpec formula = Specs.command("formula", "Look at a formula file.");
         add(formula, new CheckCommand());

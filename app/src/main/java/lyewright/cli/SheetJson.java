@@ -128,14 +128,19 @@ final class SheetJson {
         number("worstPercent", band.worstPercent());
         number("freeAlkaliProbability", band.freeAlkaliProbability());
         json.writeNumberField("draws", band.draws());
-        json.writeStringField("verdict", band.verdict().word());
-        json.writeStringField("sentence", band.sentence());
+        json.writeStringField("verdict", sheet.verdict().word());
+        json.writeStringField("sentence", sheet.howSure());
         json.writeArrayFieldStart("contributions");
         for (SuperfatBand.Contribution contribution : band.contributions()) {
             json.writeStartObject();
             json.writeStringField("input", contribution.input());
             number("percentOfVariance", contribution.percentOfVariance());
             json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("takenAsExact");
+        for (String exact : band.takenAsExact()) {
+            json.writeString(exact);
         }
         json.writeEndArray();
         writeCertificate(band.certificateGain());
@@ -166,6 +171,10 @@ final class SheetJson {
             number("waterGrams", portion.waterGrams());
             number("waterPercentOfOils", portion.waterPercentOfOils());
             number("superfatPercent", portion.superfatPercent());
+            number("low95Percent", portion.band().lowPercent());
+            number("high95Percent", portion.band().highPercent());
+            number("freeAlkaliProbability", portion.band().freeAlkaliProbability());
+            json.writeStringField("verdict", portion.band().verdict().word());
             json.writeArrayFieldStart("additions");
             for (PortionSheet.PortionAddition addition : portion.additions()) {
                 writeAddition(addition);

@@ -64,7 +64,7 @@ final class SheetText {
         page.pair("Weighed in all", weighedInAll(totals), LABEL);
         page.pair("Oils", Figures.sum(view.where(WeighText::oil)), LABEL);
         page.pair("Superfat", superfat(), LABEL);
-        page.pair("How sure", sheet.band().sentence(), LABEL);
+        page.pair("How sure", sheet.howSure(), LABEL);
         sheet.bars().ifPresent(bars -> page.pair("Bars", bars(bars), LABEL));
     }
 

@@ -19,6 +19,10 @@ public final class FillSolver {
 
     private static final double FIRST_TRY = 1000;
     private static final double CLOSE_ENOUGH = 1e-13;
+
+    /** Where the steps no longer get nearer for want of digits, this near is there. */
+    private static final double NEAR_ENOUGH = 1e-9;
+
     private static final int MOST_STEPS = 60;
     private static final double MOST_GRAMS = 1e9;
 
@@ -186,14 +190,17 @@ public final class FillSolver {
                 || (target instanceof Fill.Bars bars && !(bars.count() * bars.grams() > 0));
     }
 
-    /** The zero of a function that is nearly a straight line; its size sets what counts as zero. */
+    /** The zero of a function that is nearly a straight line, not a number if it has none; its size sets what is zero. */
     private static double secant(DoubleUnaryOperator function, double size) {
         double before = FIRST_TRY;
         double here = 2 * FIRST_TRY;
         double valueBefore = function.applyAsDouble(before);
         for (int step = 0; step < MOST_STEPS; step++) {
             double value = function.applyAsDouble(here);
-            if (Math.abs(value) <= CLOSE_ENOUGH * size || value == valueBefore) {
+            if (Math.abs(value) <= CLOSE_ENOUGH * size) {
+                return here;
+            }
+            if (value == valueBefore) {
                 break;
             }
             double next = here - value * (here - before) / (value - valueBefore);
@@ -201,7 +208,7 @@ public final class FillSolver {
             valueBefore = value;
             here = next;
         }
-        return here;
+        return Math.abs(function.applyAsDouble(here)) <= NEAR_ENOUGH * size ? here : Double.NaN;
     }
 
     /** Mould mass asked for: said outright, or what the mould or the bars come to. */

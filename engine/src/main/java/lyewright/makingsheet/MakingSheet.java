@@ -136,6 +136,29 @@ public record MakingSheet(
     }
 
     /**
+     * How sure the superfat is, without statistics. A portion that is worse than the batch comes first.
+     *
+     * @return some plain sentences
+     */
+    public String howSure() {
+        return SuperfatWords.of(band, FreeAlkaliCautions.leaner(band, portions));
+    }
+
+    /**
+     * What the superfat comes to in a word: that of the batch, or of a portion that is worse.
+     *
+     * @return the worst verdict
+     */
+    public SuperfatBand.Verdict verdict() {
+        SuperfatBand.Verdict worst = band.verdict();
+        for (PortionSheet portion : FreeAlkaliCautions.leaner(band, portions)) {
+            SuperfatBand.Verdict own = portion.band().verdict();
+            worst = own.compareTo(worst) > 0 ? own : worst;
+        }
+        return worst;
+    }
+
+    /**
      * Whether anything stops it.
      *
      * @return true if a caution says stop

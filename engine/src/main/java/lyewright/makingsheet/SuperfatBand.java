@@ -1,22 +1,13 @@
 package lyewright.makingsheet;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import lyewright.chemistry.BatchLines;
-import lyewright.makingsheet.SuperfatModel.OilInput;
-import lyewright.uncertainty.Distribution;
-import lyewright.uncertainty.Drawn;
-import lyewright.uncertainty.Input;
-import lyewright.uncertainty.Interval;
-import lyewright.uncertainty.LinearPropagation;
-import lyewright.uncertainty.MonteCarlo;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How sure the superfat of a sheet or of one portion is: where it lies in 19 batches of 20, what it is at the very worst, how
+ * How sure the superfat of a sheet or of one portion is: where it lies with 19 chances in 20, what it is at the very worst, how
  * likely alkali is left over, and what all that hangs on. Its figures are drawn when they are first asked for, about a
  * millisecond's work; the same sheet always has the same ones.
  */
@@ -24,6 +15,9 @@ public final class SuperfatBand {
 
     /** What the ends of the interval may still move by when drawing stops, in points of superfat; a fifth of a digit shown. */
     public static final double TOLERANCE = 0.02;
+
+    /** Or by this share of the superfat's standard uncertainty: a band tens of points wide has no use for hundredths. */
+    static final double OF_SPREAD = 0.01;
 
     /** Draws after which the interval is taken as it is. */
     public static final long MOST_DRAWS = 4_000_000;
@@ -37,6 +31,9 @@ public final class SuperfatBand {
     /** Chance from which a batch is not to be made; this project's own rule. */
     static final double NOT_TO_BE_MADE = 0.5;
 
+    /** Points of superfat that stand for nothing but the arithmetic of doubles. */
+    static final double ARITHMETIC = 1e-9;
+
     /** Normal inputs this far off have no say: 3 in 100 000. */
     private static final double OUT_OF_REACH = 4;
 
@@ -44,7 +41,7 @@ public final class SuperfatBand {
     private final List<Vessel> vessels;
     private final int portion;
     private final double sheetPercent;
-    private volatile @Nullable Worked worked;
+    private volatile @Nullable SuperfatDraws worked;
 
     SuperfatBand(BatchLines batch, List<Vessel> vessels, int portion, double sheetPercent) {
         this.batch = batch;
@@ -53,14 +50,16 @@ public final class SuperfatBand {
         this.sheetPercent = sheetPercent;
     }
 
-    /** What it comes to in a word; each is the worse the later. */
+    /** What it comes to in a word, as to alkali and nothing else; each is the worse the later. */
     public enum Verdict {
-        /** Alkali is left over in fewer than 1 batch of 100. */
+        /** The chance that alkali is left over is under 1 in 100. */
         SAFE("safe"),
-        /** In 1 to 10 of 100. */
+        /** It is 1 to 10 in 100. */
         THIN("thin"),
-        /** In more. */
-        MAY_BE_CAUSTIC("may be caustic");
+        /** It is more. */
+        MAY_BE_CAUSTIC("may be caustic"),
+        /** It is 50 in 100 or more, or the sheet's own superfat is under 0. */
+        CAUSTIC("caustic");
 
         private final String word;
 
@@ -71,7 +70,7 @@ public final class SuperfatBand {
         /**
          * As written.
          *
-         * @return safe, thin or may be caustic
+         * @return safe, thin, may be caustic or caustic
          */
         public String word() {
             return word;
@@ -95,83 +94,13 @@ public final class SuperfatBand {
      */
     public record Gain(String oil, double lowPercent, double highPercent) {}
 
-    /** All that is worked out together. */
-    private record Worked(
-            Interval interval,
-            double chance,
-            long draws,
-            double worst,
-            Optional<String> publishedRange,
-            List<Contribution> shares) {}
-
-    private Worked worked() {
-        Worked known = worked;
+    private SuperfatDraws worked() {
+        SuperfatDraws known = worked;
         if (known == null) {
-            known = work();
+            known = new SuperfatDraws(model());
             worked = known;
         }
         return known;
-    }
-
-    private Worked work() {
-        SuperfatModel model = model();
-        Drawn drawn = draw(model.inputs(), model);
-        LinearPropagation linear = LinearPropagation.of(model.inputs(), model);
-        List<Contribution> shares = linear.contributions().stream()
-                .filter(c -> c.percentOfVariance() > 0)
-                .map(c -> new Contribution(c.input().name(), c.percentOfVariance()))
-                .sorted(Comparator.comparingDouble(Contribution::percentOfVariance)
-                        .reversed())
-                .toList();
-        return new Worked(
-                drawn.interval(0.95),
-                drawn.chanceBelowZero(),
-                drawn.draws(),
-                model.worstCorner(Distribution.NORMAL_95),
-                drawn.chanceBelowZero() < THIN ? Optional.empty() : rangeBehindIt(model, linear),
-                shares);
-    }
-
-    private static Drawn draw(List<Input> inputs, SuperfatModel model) {
-        return MonteCarlo.drawUntil(inputs, model, TOLERANCE, MOST_DRAWS);
-    }
-
-    /**
-     * The oil whose published range is most of the oils' doubt; none unless it would be safe if all oils with such ranges had
-     * certificates that say what the sheet computes with.
-     */
-    private Optional<String> rangeBehindIt(SuperfatModel model, LinearPropagation linear) {
-        List<OilInput> doubtful =
-                model.oils().stream().filter(OilInput::wantsCertificate).toList();
-        return !doubtful.isEmpty() && draw(certified(model, doubtful), model).chanceBelowZero() < THIN
-                ? widest(model, linear).map(o -> o.oil().name())
-                : Optional.empty();
-    }
-
-    /** The inputs with certificates for some oils, which say just what the sheet computes with, as exactly as they do. */
-    private List<Input> certified(SuperfatModel model, List<OilInput> oils) {
-        double reach =
-                batch.formula().tables().practice("certificate-exactness").high();
-        List<Input> inputs = new ArrayList<>(model.inputs());
-        for (OilInput oil : oils) {
-            double value = oil.oil().reckoned().milligramsKohPerGram();
-            inputs.set(
-                    oil.place(),
-                    new Input(
-                            inputs.get(oil.place()).name(),
-                            Distribution.fromCertificate(value, reach, Distribution.NORMAL_95)));
-        }
-        return inputs;
-    }
-
-    private static Optional<OilInput> widest(SuperfatModel model, LinearPropagation linear) {
-        return model.oils().stream()
-                .filter(OilInput::wantsCertificate)
-                .max(Comparator.comparingDouble(o -> share(linear, o)));
-    }
-
-    private static double share(LinearPropagation linear, OilInput oil) {
-        return linear.contributions().get(oil.place()).percentOfVariance();
     }
 
     private SuperfatModel model() {
@@ -188,21 +117,22 @@ public final class SuperfatBand {
     }
 
     /**
-     * The lower end of the probabilistically symmetric 95 % interval: 1 batch in 40 lies below it.
+     * The lower end of the probabilistically symmetric 95 % interval: the chance is 1 in 40 that it lies below. Of a wax only
+     * what surely reacts is counted on.
      *
      * @return percent
      */
     public double lowPercent() {
-        return worked().interval.low();
+        return worked().interval().low();
     }
 
     /**
-     * Its higher end: 1 batch in 40 lies above it.
+     * Its higher end: the chance is 1 in 40 that it lies above. All of a wax may react.
      *
      * @return percent
      */
     public double highPercent() {
-        return worked().interval.high();
+        return worked().interval().high();
     }
 
     /**
@@ -212,16 +142,16 @@ public final class SuperfatBand {
      * @return percent
      */
     public double worstPercent() {
-        return worked().worst;
+        return worked().worst();
     }
 
     /**
-     * The chance that alkali is left over.
+     * The chance that alkali is left over, nothing of a wax reacting but what surely does.
      *
      * @return 0 to 1
      */
     public double freeAlkaliProbability() {
-        return worked().chance;
+        return worked().chance();
     }
 
     /**
@@ -230,7 +160,7 @@ public final class SuperfatBand {
      * @return draws
      */
     public long draws() {
-        return worked().draws;
+        return worked().draws();
     }
 
     /**
@@ -239,7 +169,7 @@ public final class SuperfatBand {
      * @return greatest share first; they add up to 100
      */
     public List<Contribution> contributions() {
-        return worked().shares;
+        return worked().shares();
     }
 
     /**
@@ -249,6 +179,9 @@ public final class SuperfatBand {
      */
     public Verdict verdict() {
         double chance = freeAlkaliProbability();
+        if (chance >= NOT_TO_BE_MADE || sheetPercent < -ARITHMETIC) {
+            return Verdict.CAUSTIC;
+        }
         if (chance >= MAY_BE_CAUSTIC) {
             return Verdict.MAY_BE_CAUSTIC;
         }
@@ -262,7 +195,7 @@ public final class SuperfatBand {
      *     say of the oils just what the sheet takes them for
      */
     public Optional<String> beforeCertificateOf() {
-        return worked().publishedRange;
+        return worked().publishedRange();
     }
 
     /**
@@ -272,14 +205,22 @@ public final class SuperfatBand {
      * @return the oil and the band with it; empty where no oil's range comes from tables
      */
     public Optional<Gain> certificateGain() {
-        SuperfatModel model = model();
-        LinearPropagation linear = LinearPropagation.of(model.inputs(), model);
-        return widest(model, linear).map(o -> gain(model, o));
+        return worked().certificateGain();
     }
 
-    private Gain gain(SuperfatModel model, OilInput oil) {
-        Interval with = draw(certified(model, List.of(oil)), model).interval(0.95);
-        return new Gain(oil.oil().name(), with.low(), with.high());
+    /**
+     * What is taken as exact because nobody says how sure it is: a purity, a strength or a saponification value given without a
+     * plus or minus, a single published value.
+     *
+     * @return what, in words
+     */
+    public List<String> takenAsExact() {
+        return worked().takenAsExact();
+    }
+
+    /** What most of the doubt is about. */
+    SuperfatModel.About leading() {
+        return worked().leading();
     }
 
     /**

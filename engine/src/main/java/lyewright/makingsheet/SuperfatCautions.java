@@ -54,7 +54,7 @@ final class SuperfatCautions {
         for (PortionSheet portion : facts.portions) {
             double own = portion.superfatPercent();
             List<Object> figures = List.of(portion.name(), Caution.tenths(own), Caution.tenths(sheet));
-            if (own >= -FreeAlkaliCautions.ARITHMETIC && own < sheet - NOTEWORTHY) {
+            if (own >= -SuperfatBand.ARITHMETIC && own < sheet - NOTEWORTHY) {
                 found.add(new Caution(
                         "portion-superfat",
                         own < thin ? Level.CARE : Level.NOTE,

@@ -6,25 +6,33 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
 import lyewright.chemistry.Stoichiometry;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
 import lyewright.material.ReckonedValue;
+import lyewright.material.StockLye;
+import lyewright.material.Tables;
 import lyewright.uncertainty.Distribution;
 import lyewright.uncertainty.Input;
 import lyewright.uncertainty.Model;
 
 /**
  * The superfat of a sheet, or of one portion of it, as a function of everything uncertain that it hangs on: the
- * saponification value of each oil, how much of a wax reacts, the purity of each alkali, and what each weighing may be off.
+ * saponification value of each oil, how much of a wax reacts, the purity of each alkali, the acid of juices and milks, and
+ * what each weighing may be off.
  * What takes no part in the alkali (water, salt, clay) is left out. One oil in several vessels has one saponification value.
  */
 final class SuperfatModel implements Model {
@@ -35,13 +43,43 @@ final class SuperfatModel implements Model {
         MOST
     }
 
+    /** What an input is about. */
+    enum About {
+        /** What a balance may be off. */
+        WEIGHING,
+        /** The saponification value of an oil. */
+        OIL,
+        /** How much of a wax reacts. */
+        WAX,
+        /** The acid of a juice or a milk. */
+        ACID,
+        /** The purity of an alkali. */
+        PURITY,
+        /** The strength of a stock lye. */
+        STRENGTH
+    }
+
+    /**
+     * No weighing is taken to err by more than this share of itself, so that no mass is drawn under zero; this project's own
+     * rule. It bites only where a balance is far too coarse, which is cautioned.
+     */
+    private static final double MOST_OFF = 0.9;
+
+    private static final String CERTIFICATE = "certificate-exactness";
+
+    /** Kinds of additions whose acid nature makes, not a works. */
+    private static final Set<AdditiveKind> NATURAL = Set.of(AdditiveKind.LIQUID, AdditiveKind.MILK);
+
     private final BatchLines batch;
     private final ResolvedFormula formula;
     private final List<Input> inputs = new ArrayList<>();
+    private final List<About> about = new ArrayList<>();
     private final List<Worst> worst = new ArrayList<>();
     private final List<Double> sheetValues = new ArrayList<>();
     private final Map<String, OilInput> oils = new LinkedHashMap<>();
     private final Map<String, Integer> strengths = new LinkedHashMap<>();
+    private final Map<String, Integer> acids = new LinkedHashMap<>();
+    private final List<String> takenAsExact = new ArrayList<>();
 
     private final Terms oilTerms = new Terms();
     private final Terms fatTerms = new Terms();
@@ -97,7 +135,9 @@ final class SuperfatModel implements Model {
         } else if (line.equivalents() > 0 || line.taken() > 0) {
             int mass = weighed(weighing, Worst.LEAST);
             fatTerms.add(mass, mass, share * line.equivalents());
-            takenTerms.add(mass, mass, share * line.taken());
+            if (line.taken() > 0) {
+                takenTerms.add(mass, acid(line), share * line.taken());
+            }
         }
     }
 
@@ -110,16 +150,29 @@ final class SuperfatModel implements Model {
     }
 
     private int weighed(Weighing weighing, Worst direction) {
-        double permitted =
-                weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables());
         double grams = weighing.weigh().grams();
+        double most = MOST_OFF * grams;
+        double permitted = Math.min(
+                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables()));
+        double unseen = Math.min(most - permitted, weighing.balance().stepGrams() / 2);
         return input(
-                "weighing of " + inSentence(weighing.name())
-                        + (weighing.portion().isEmpty() ? "" : " for " + weighing.portion()),
-                new Distribution.Trapezoidal(
-                        grams, permitted, weighing.balance().stepGrams() / 2),
+                About.WEIGHING,
+                "weighing of " + Names.inSentence(weighing.name()) + whatFor(weighing),
+                new Distribution.Trapezoidal(grams, permitted, unseen),
                 direction,
                 grams);
+    }
+
+    /** Tells two weighings of one thing apart: by the portion, and by what it wets out. */
+    private String whatFor(Weighing weighing) {
+        String wetting = weighing.line().kind() == BatchLine.Kind.DISPERSING_LIQUID
+                ? " to wet out "
+                        + Names.inSentence(formula.additions()
+                                .get(weighing.line().place())
+                                .material()
+                                .name())
+                : "";
+        return weighing.portion().isEmpty() ? wetting : wetting + " for " + weighing.portion();
     }
 
     private int saponificationValue(Oil oil) {
@@ -129,19 +182,54 @@ final class SuperfatModel implements Model {
         }
         boolean wax = oil.kind() == OilKind.WAX;
         int place = input(
-                (wax ? "how much reacts of " : "saponification value of ") + inSentence(oil.name()),
-                wax ? ofWax(oil) : Distribution.of(oil.saponificationValue()),
+                wax ? About.WAX : About.OIL,
+                (wax ? "how much reacts of " : "saponification value of ") + Names.inSentence(oil.name()),
+                wax ? allOfWax(oil) : ofOil(oil),
                 Worst.LEAST,
                 oil.reckoned().milligramsKohPerGram());
         oils.put(oil.key(), new OilInput(oil, place));
         return place;
     }
 
-    /** Of a wax nothing is sure but the least of its free acid; all of it may react. */
-    private static Distribution ofWax(Oil oil) {
+    /** A single value is taken as exact, but said to be, unless it is computed from atomic weights. */
+    private Distribution ofOil(Oil oil) {
+        Figure value = oil.saponificationValue();
+        if (value.spread() == Figure.Spread.EXACT && !value.source().contains("computed")) {
+            takenAsExact.add("saponification value of " + Names.inSentence(oil.name()));
+        }
+        return Distribution.of(value);
+    }
+
+    /** Nothing of a wax is sure but the least of its free acid; all of it may react. */
+    private static Distribution allOfWax(Oil oil) {
         return new Distribution.Rectangular(
                 oil.acidValue().map(Figure::low).orElse(0.0),
                 oil.saponificationValue().high());
+    }
+
+    /** What of a wax surely reacts, which is all that may be counted on: its free acid. */
+    private static Distribution sureOfWax(Oil oil) {
+        return oil.acidValue().map(Distribution::of).orElse(new Distribution.Exact(0));
+    }
+
+    /** How far the acid of what goes in differs from its figure: nothing for a pure acid, much for juices and milks. */
+    private int acid(BatchLine line) {
+        Integer known = acids.get(line.key());
+        if (known != null) {
+            return known;
+        }
+        Additive material = formula.additions().get(line.place()).material();
+        Tables.Practice usual = formula.tables().practice("acid-of-liquids");
+        int place = input(
+                About.ACID,
+                "acid of " + Names.inSentence(material.name()),
+                NATURAL.contains(material.kind())
+                        ? new Distribution.Rectangular(usual.low() / 100, usual.high() / 100)
+                        : new Distribution.Exact(1),
+                Worst.LEAST,
+                1);
+        acids.put(line.key(), place);
+        return place;
     }
 
     private int strength(Alkali alkali) {
@@ -149,31 +237,40 @@ final class SuperfatModel implements Model {
         if (known != null) {
             return known;
         }
-        Figure figure = formula.alkali().stock().isPresent()
-                ? formula.alkali().stock().get().strength()
-                : formula.purities().figure(alkali);
-        String name = formula.alkali().stock().isPresent()
-                ? "strength of " + formula.alkali().stock().get().name()
+        Optional<StockLye> stock = formula.alkali().stock();
+        Figure figure =
+                stock.isPresent() ? stock.get().strength() : formula.purities().figure(alkali);
+        String name = stock.isPresent()
+                ? "strength of " + stock.get().name()
                 : "purity of " + (alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide");
-        int place = input(name, Distribution.of(figure), Worst.MOST, figure.middle());
+        if (figure.spread() == Figure.Spread.EXACT) {
+            takenAsExact.add(name);
+        }
+        int place = input(
+                stock.isPresent() ? About.STRENGTH : About.PURITY,
+                name,
+                Distribution.of(figure),
+                Worst.MOST,
+                figure.middle());
         strengths.put(alkali.key(), place);
         return place;
     }
 
-    private int input(String name, Distribution distribution, Worst direction, double sheetValue) {
+    private int input(About what, String name, Distribution distribution, Worst direction, double sheetValue) {
+        about.add(what);
         inputs.add(new Input(name, distribution));
         worst.add(direction);
         sheetValues.add(sheetValue);
         return inputs.size() - 1;
     }
 
-    /** A name within a sentence: its first letter small, unless it is a maker's own, which is kept. */
-    static String inSentence(String name) {
-        return name.isEmpty() ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
-    }
-
     List<Input> inputs() {
         return inputs;
+    }
+
+    /** What they are about, by input. */
+    List<About> about() {
+        return about;
     }
 
     /** Its oils and where their values stand among the inputs. */
@@ -186,10 +283,46 @@ final class SuperfatModel implements Model {
         return sheetValues.stream().mapToDouble(v -> v).toArray();
     }
 
+    /** Whether there is wax in it. */
+    boolean hasWax() {
+        return oils.values().stream().anyMatch(o -> o.oil().kind() == OilKind.WAX);
+    }
+
+    /** The same inputs with nothing of a wax reacting but what surely does. */
+    List<Input> withoutWaxReacting(List<Input> some) {
+        List<Input> careful = new ArrayList<>(some);
+        for (OilInput oil : oils.values()) {
+            if (oil.oil().kind() == OilKind.WAX) {
+                careful.set(oil.place(), new Input(some.get(oil.place()).name(), sureOfWax(oil.oil())));
+            }
+        }
+        return careful;
+    }
+
+    /** The same inputs with certificates for some oils, which say what the sheet computes with, as exactly as they do. */
+    List<Input> certified(Collection<OilInput> some) {
+        double reach = formula.tables().practice(CERTIFICATE).high();
+        List<Input> certified = new ArrayList<>(inputs);
+        for (OilInput oil : some) {
+            double value = oil.oil().reckoned().milligramsKohPerGram();
+            certified.set(
+                    oil.place(),
+                    new Input(
+                            inputs.get(oil.place()).name(),
+                            Distribution.fromCertificate(value, reach, Distribution.NORMAL_95)));
+        }
+        return certified;
+    }
+
+    /** What is taken as exact because nobody says how sure it is. */
+    List<String> takenAsExact() {
+        return takenAsExact;
+    }
+
     @Override
     public double at(double[] x) {
         double equivalents = fatTerms.addTo(oilTerms.addProductsTo(0, x), x);
-        double taken = takenTerms.addTo(0, x);
+        double taken = takenTerms.addProductsTo(0, x);
         return superfat(equivalents, alkaliTerms.addProductsTo(0, x) - taken);
     }
 
@@ -209,7 +342,7 @@ final class SuperfatModel implements Model {
             Arrays.fill(alkali, 0, sets, 0);
             oilTerms.addProductsTo(equivalents, x, sets);
             fatTerms.addTo(equivalents, x, sets);
-            takenTerms.addTo(taken, x, sets);
+            takenTerms.addProductsTo(taken, x, sets);
             alkaliTerms.addProductsTo(alkali, x, sets);
             for (int set = 0; set < sets; set++) {
                 outputs[set] = superfat(equivalents[set], alkali[set] - taken[set]);

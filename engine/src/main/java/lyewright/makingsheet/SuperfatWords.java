@@ -1,15 +1,48 @@
 package lyewright.makingsheet;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import lyewright.makingsheet.SuperfatBand.Verdict;
+import lyewright.material.Names;
 
 /** Says how sure a superfat is to somebody who never heard of a distribution. */
 final class SuperfatWords {
 
     private SuperfatWords() {}
 
+    /** Of a batch and its portions: a portion that is worse than the batch comes first. */
+    static String of(SuperfatBand batch, List<PortionSheet> leaner) {
+        PortionSheet worst = null;
+        for (PortionSheet portion : leaner) {
+            boolean worse = portion.band().verdict().compareTo(batch.verdict()) > 0;
+            if (worse && (worst == null || chance(portion) > chance(worst))) {
+                worst = portion;
+            }
+        }
+        return worst == null
+                ? of(batch)
+                : "Portion " + worst.name() + ": " + verdict(worst.band()) + ", " + chances(chance(worst))
+                        + " that alkali is left over in it. The batch as a whole: "
+                        + Names.inSentence(of(batch));
+    }
+
+    private static double chance(PortionSheet portion) {
+        return portion.band().freeAlkaliProbability();
+    }
+
     static String of(SuperfatBand band) {
-        String verdict = band.verdict().word();
-        return Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1) + ". " + where(band) + " " + risk(band);
+        String verdict = verdict(band);
+        return Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1) + ". " + where(band) + " " + risk(band)
+                + exact(band);
+    }
+
+    private static String verdict(SuperfatBand band) {
+        return switch (band.verdict()) {
+            case SAFE -> "safe as to alkali";
+            case CAUSTIC ->
+                band.sheetPercent() < 0 ? "caustic by the sheet's own figures" : "more likely caustic than not";
+            default -> band.verdict().word();
+        };
     }
 
     private static String where(SuperfatBand band) {
@@ -18,33 +51,50 @@ final class SuperfatWords {
         Object high = Caution.tenths(band.highPercent());
         return low.toString().equals(high.toString())
                 ? "The superfat is " + sheet + " %."
-                : "The superfat is " + sheet + " % by the sheet's figures; in 19 batches of 20 it is really between "
-                        + low + " and " + high + " %.";
+                : "The superfat is " + sheet
+                        + " % by the sheet's figures; for all that is known of these oils, alkali and"
+                        + " balances it lies between " + low + " and " + high + " %, 19 times in 20.";
+    }
+
+    /** A value typed without a plus or minus hides doubt, so it is named; a purity is read off the tub. */
+    private static String exact(SuperfatBand band) {
+        String oils = band.takenAsExact().stream()
+                .filter(what -> !what.startsWith("purity"))
+                .collect(Collectors.joining(", "));
+        return oils.isEmpty() ? "" : " Taken as exact, since nothing says how sure it is: " + oils + ".";
     }
 
     private static String risk(SuperfatBand band) {
         if (band.verdict() == Verdict.SAFE) {
-            return band.worstPercent() >= 0
-                    ? "Even with everything at its worst at once, " + Caution.tenths(band.worstPercent())
-                            + " % of the oils is left over and no alkali."
-                    : "Alkali is left over in fewer than 1 batch of 100.";
+            return band.surelyWithoutAlkali() ? surely(band) : "The chance that alkali is left over is under 1 in 100.";
         }
-        String chance =
-                "In " + batches(band.freeAlkaliProbability()) + " alkali is left over and the bar stays caustic";
-        return band.beforeCertificateOf()
-                .map(oil -> chance + ", before a certificate: most of the doubt is the published range of "
-                        + SuperfatModel.inSentence(oil) + ".")
-                .orElse(chance + ".");
+        String certificate = band.beforeCertificateOf()
+                .map(oil -> ", before a certificate says where in its published range your " + Names.inSentence(oil)
+                        + " lies")
+                .orElse("");
+        return "Under 0 alkali is left over and the bars stay caustic: " + chances(band.freeAlkaliProbability())
+                + certificate + ".";
     }
 
-    /** A chance as batches: 1 of 5, 3 of 4. */
-    static String batches(double chance) {
+    private static String surely(SuperfatBand band) {
+        String left = Caution.tenths(band.worstPercent()).toString();
+        return "Even with every figure at the bad end of its range "
+                + (left.equals("0.0")
+                        ? "no alkali is left over."
+                        : left + " % of the oils is left over and no alkali.");
+    }
+
+    /** A chance in words: practically certain, about 4 chances in 10, about 1 chance in 5. */
+    static String chances(double chance) {
         if (chance >= 0.995) {
-            return "practically every batch";
+            return "practically certain";
+        }
+        if (chance >= 0.95) {
+            return "nearly certain";
         }
         if (chance >= 0.35) {
-            return "about " + Math.round(10 * chance) + " batches of 10";
+            return "about " + Math.round(10 * chance) + " chances in 10";
         }
-        return chance < 0.001 ? "fewer than 1 batch of 1000" : "about 1 batch of " + Math.round(1 / chance);
+        return chance < 0.001 ? "less than 1 chance in 1000" : "about 1 chance in " + Math.round(1 / chance);
     }
 }

@@ -291,6 +291,19 @@ class FillSolverTest {
                 .doesNotContain("what is fixed");
     }
 
+    /** Seen on a generated formula: the secant wandered, and half a kilogram of oils was made with 165 kg of water. */
+    @Test
+    void a_mould_that_no_mass_of_oils_fills_is_refused_and_never_half_solved() {
+        AFormula formula = plain().water("165 kg fixed")
+                .add("citric-acid-anhydrous", "46 % of oils", "oils")
+                .dispersed("water", "4.12 to 1");
+
+        Outcome<Filled> filled = FillSolver.solve(formula.batch(), fullOf(box(300, 240, 30)));
+
+        assertThat(filled.problems()).hasSize(1);
+        assertThat(filled.problems().get(0).what()).contains("more than there is room for");
+    }
+
     @Test
     void a_usual_mass_lighter_than_what_was_fixed_in_it_is_refused() {
         BatchLines heavy = plain().add("titanium-dioxide", "600 g", "trace").batch();

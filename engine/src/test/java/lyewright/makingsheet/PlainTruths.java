@@ -42,9 +42,10 @@ final class PlainTruths {
         return this;
     }
 
-    /** An acid among the additions, mol of alkali that a gram takes. */
+    /** A natural acid among the additions, mol of alkali that a gram takes: a fifth more or less of it, anywhere between. */
     PlainTruths acid(String key, double molesPerGram) {
         acids.put(key, molesPerGram);
+        values.put("acid of " + key, random -> 0.8 + 0.4 * random.nextDouble());
         return this;
     }
 
@@ -81,7 +82,9 @@ final class PlainTruths {
             } else if (drawn.containsKey(line.key())) {
                 oils += grams * valueOf(drawn, line.key()) / MILLIGRAMS_KOH_PER_MOLE;
             } else if (acids.containsKey(line.key())) {
-                alkali -= grams * Optional.ofNullable(acids.get(line.key())).orElseThrow();
+                alkali -= grams
+                        * valueOf(drawn, "acid of " + line.key())
+                        * Optional.ofNullable(acids.get(line.key())).orElseThrow();
             }
         }
         return 100 * (1 - alkali / oils);

@@ -478,16 +478,91 @@ class SuperfatBandTest {
     }
 
     @Test
-    void it_is_drawn_until_its_ends_have_settled() {
-        assertThat(band(coconut("5 %")).draws()).isBetween(10_000L, SuperfatBand.MOST_DRAWS);
-        // a gram in the soda of 60 g of oils is ten points: many more draws for the same hundredths
+    void it_is_drawn_until_its_ends_have_settled_but_for_no_hundredths_of_a_wide_band() {
+        assertThat(band(coconut("5 %")).draws()).isBetween(40_000L, 200_000L);
+        // a gram in the soda of 60 g of oils is ten points
         SuperfatBand coarse = coconut("5 %")
                 .sheet(
                         Fill.oilMass(60),
                         Equipment.parseBalances("kitchen:5kg:1g").orThrow())
                 .band();
-        assertThat(coarse.draws())
-                .isGreaterThan(10 * band(coconut("5 %")).draws())
-                .isLessThanOrEqualTo(SuperfatBand.MOST_DRAWS + 40_000);
+        assertThat(width(coarse)).isGreaterThan(20);
+        assertThat(coarse.draws()).isLessThan(700_000);
+        SuperfatBand waxen = band(AFormula.ofOils("house-oil", "20 %", "beeswax", "80 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("5 %"));
+        assertThat(width(waxen)).isGreaterThan(30);
+        assertThat(waxen.draws()).isLessThan(700_000);
+    }
+
+    /** Half of the oils may take nothing at all, so all the alkali for them has to be counted on staying. */
+    @Test
+    void wax_never_makes_a_caustic_bar_safe() {
+        MakingSheet sheet = AFormula.ofOils("coconut", "500 g", "jojoba", "500 g")
+                .naohPure("91.7 g")
+                .sheet(Fill.oilMass(1000), Sheets.LABORATORY);
+
+        // 500 g of coconut at the middle take 500 x 256.5 / 56105 mol, 91.43 g
+        assertThat(sheet.sheetSuperfatPercent()).isNegative();
+        assertThat(sheet.band().highPercent()).isGreaterThan(20);
+        assertThat(sheet.band().lowPercent()).isLessThan(sheet.sheetSuperfatPercent());
+        assertThat(sheet.band().freeAlkaliProbability()).isGreaterThan(0.5);
+        assertThat(sheet.verdict()).isEqualTo(SuperfatBand.Verdict.CAUSTIC);
+        assertThat(sheet.howSure()).startsWith("Caustic by the sheet's own figures.");
+    }
+
+    @Test
+    void more_jojoba_never_lowers_the_chance() {
+        double before = 0;
+        for (String jojoba : List.of("0.001 %", "5 %", "10 %", "20 %")) {
+            double chance = band(AFormula.ofOils("coconut", "rest", "jojoba", jojoba)
+                            .superfat("2 %"))
+                    .freeAlkaliProbability();
+            assertThat(chance).as(jojoba).isGreaterThan(before - 0.005);
+            before = chance;
+        }
+        assertThat(before).isGreaterThan(0.15);
+    }
+
+    @Test
+    void a_lean_portion_rules_the_sentence_and_the_verdict() {
+        MakingSheet sheet = house("1 %")
+                .portions("plain", "50 %", "clay", "rest")
+                .add("kaolin", "10 g per kg oils", "portion clay")
+                .dispersed("house-oil", "1 to 1")
+                .sheet(Fill.oilMass(1000), Sheets.LABORATORY);
+
+        // 1 % of the oils is gone from the plain half: nothing of its superfat is left
+        assertThat(sheet.band().verdict()).isEqualTo(SuperfatBand.Verdict.SAFE);
+        assertThat(sheet.verdict()).isGreaterThanOrEqualTo(SuperfatBand.Verdict.MAY_BE_CAUSTIC);
+        assertThat(sheet.howSure()).startsWith("Portion plain: ").contains("The batch as a whole: safe");
+    }
+
+    @Test
+    void the_acid_of_juices_is_not_taken_as_exact() {
+        AFormula formula = house("4 %").water("300 g").acids(AcidRule.COMPENSATE);
+        SuperfatBand pure = band(formula.add("citric-acid-anhydrous", "10 g per kg oils", "lye"));
+        SuperfatBand juice = band(house("4 %")
+                .water("300 g")
+                .acids(AcidRule.COMPENSATE)
+                .add("lemon-juice", "20 % of oils", "lye")
+                .replacingWater());
+
+        assertThat(pure.contributions()).extracting(Contribution::input).noneMatch(i -> i.startsWith("acid of"));
+        assertThat(juice.contributions().get(0).input()).startsWith("acid of lemon juice");
+        assertThat(width(juice)).isGreaterThan(10 * width(pure));
+    }
+
+    @Test
+    void a_value_without_plus_or_minus_is_named_as_taken_for_exact() {
+        SuperfatBand typed = band(house("1 %"));
+        SuperfatBand certified = band(AFormula.ofOils("coconut", "100 %").superfat("5 %"));
+
+        assertThat(typed.takenAsExact()).contains("saponification value of house-oil", "purity of sodium hydroxide");
+        assertThat(typed.sentence())
+                .contains("Taken as exact")
+                .contains("house-oil")
+                .doesNotContain("purity");
+        assertThat(certified.sentence()).doesNotContain("Taken as exact");
     }
 }

@@ -1,0 +1,87 @@
+package lyewright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.why.Reason;
+import lyewright.why.Why;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code why}: a figure's formula, what was put in, where that comes from and how sure it is. */
+final class WhyCommand implements Command {
+
+    private static final String JSON = "--json";
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = Specs.command(
+                "why",
+                "Say why figures of a sheet are what they are: formula, what is put in, where that comes from, how sure.",
+                "",
+                "A figure is named as in 'lyewright sheet --json'. Without a figure: all that can be asked. How much is said as"
+                        + " for 'lyewright sheet'.");
+        spec.addPositional(Specs.file());
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("1..*")
+                .arity("0..*")
+                .paramLabel("FIGURE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("Such as alkali.naohGrams.")
+                .build());
+        SheetOptions.addTo(spec);
+        spec.addOption(Specs.flag(JSON, "Print it as JSON."));
+        Specs.footer(
+                spec,
+                "",
+                "The formulas' notation is told in docs/guide/why.md.",
+                "",
+                "Examples:",
+                "  lyewright why examples/tideline.yaml alkali.naohGrams --total 1500g",
+                "  lyewright why examples/tideline.yaml --total 1500g",
+                "",
+                "Exit code: 0 fine, 2 refused, 3 the sheet is not to be made as it stands, 1 our own fault.");
+        return spec;
+    }
+
+    @Override
+    public Answer answer(ParseResult typed, Path folder) {
+        Outcome<MakingSheet> made = SheetOptions.sheet(typed, folder);
+        if (!(made instanceof Outcome.Ok<MakingSheet> ok)) {
+            return new Answer.Refused(made.problems());
+        }
+        List<String> figures = typed.matchedPositionalValue(1, List.of());
+        return answer(ok.value(), figures, typed.hasMatchedOption(JSON));
+    }
+
+    private static Answer answer(MakingSheet sheet, List<String> figures, boolean json) {
+        Why why = Why.of(sheet);
+        List<Reason> reasons = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (String figure : figures) {
+            Outcome<Reason> reason = why.reason(figure);
+            reason.problems().forEach(problem -> problems.add(problem.within("why")));
+            if (reason instanceof Outcome.Ok<Reason> known) {
+                reasons.add(known.value());
+            }
+        }
+        if (!problems.isEmpty()) {
+            return new Answer.Refused(problems);
+        }
+        String text = figures.isEmpty() ? all(sheet, why.all(), json) : some(sheet, reasons, json);
+        return new Answer.Printed(text, sheet.stopped() ? Answer.STOPPED : Answer.FINE);
+    }
+
+    private static String all(MakingSheet sheet, List<Reason> all, boolean json) {
+        return json ? WhyJson.of(all) : WhyText.list(sheet, all);
+    }
+
+    private static String some(MakingSheet sheet, List<Reason> reasons, boolean json) {
+        return json ? WhyJson.of(reasons) : WhyText.of(sheet, reasons);
+    }
+}

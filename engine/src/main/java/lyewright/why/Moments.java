@@ -1,0 +1,273 @@
+package lyewright.why;
+
+import java.util.List;
+import java.util.function.Supplier;
+import lyewright.chemistry.Composition;
+import lyewright.chemistry.Composition.Moment;
+import lyewright.chemistry.Composition.Substance;
+import lyewright.formula.Process;
+import lyewright.formula.ResolvedFormula.DispersingLiquid.From;
+import lyewright.material.Tables;
+import lyewright.why.Term.Given;
+
+/** What batter and bar consist of when poured, cut and cured: of the batch or of one portion. */
+final class Moments {
+
+    private final Scope scope;
+    private final List<Composition> moments;
+
+    private Moments(Scope scope, List<Composition> moments) {
+        this.scope = scope;
+        this.moments = moments;
+    }
+
+    static void addTo(Figures figures, Scope scope, List<Composition> moments) {
+        Moments all = new Moments(scope, moments);
+        for (int m = 0; m < moments.size(); m++) {
+            all.add(figures, m);
+        }
+    }
+
+    /** Whether a line's water is the rule's, or comes beside it. */
+    static boolean isAdded(Ledger ledger, Line line) {
+        return switch (line.line().kind()) {
+            case OIL -> false;
+            case WATER -> true;
+            case DISPERSING_LIQUID -> ledger.batch().liquidFrom(line.line()) == From.WATER;
+            case ADDITION ->
+                ledger.formula().additions().get(line.line().place()).written().replacesWater();
+            case ALKALI -> ledger.formula().alkali().stock().isPresent();
+        };
+    }
+
+    private String path(int m) {
+        return scope.path() + "composition[" + m + "]";
+    }
+
+    private void add(Figures figures, int m) {
+        Composition moment = moments.get(m);
+        String path = path(m);
+        String when = when(moment);
+        figures.called(path, scope.name() + "composition." + moment.moment().word());
+        figures.called(
+                path + ".water", scope.name() + "composition." + moment.moment().word() + ".water");
+        figures.add(path + ".totalGrams", "Everything of " + when, "g", moment.totalGrams(), () -> total(moment));
+        figures.add(
+                path + ".reactedLowPercent",
+                "Least that has reacted of " + when,
+                "%",
+                moment.reactedLowPercent(),
+                () -> reacted(moment, moment.reactedLowPercent(), "least"));
+        figures.add(
+                path + ".reactedHighPercent",
+                "Most that has reacted of " + when,
+                "%",
+                moment.reactedHighPercent(),
+                () -> reacted(moment, moment.reactedHighPercent(), "most"));
+        addSubstances(figures, m);
+        addShares(figures, m);
+        addWater(figures, moment, path + ".water.");
+    }
+
+    private String when(Composition moment) {
+        return switch (moment.moment()) {
+            case POUR -> scope.words() + " as poured";
+            case CUT -> scope.words() + " when it is cut";
+            case CURED -> scope.words() + " once cured";
+        };
+    }
+
+    private void addSubstances(Figures figures, int m) {
+        Composition moment = moments.get(m);
+        Supplier<Substances> terms = once(() -> Substances.of(scope, moment.moment() == Moment.CURED));
+        for (int s = 0; s < moment.substances().size(); s++) {
+            Substance substance = moment.substances().get(s);
+            String path = path(m) + ".substances[" + s + "]";
+            String word = moment.moment().word();
+            String name = Substances.wordFor(substance, moment.substances());
+            figures.called(path, scope.name() + "composition." + word + "." + name);
+            String title = substance.name() + " in " + when(moment);
+            figures.add(
+                    path + ".grams",
+                    title,
+                    "g",
+                    substance.grams(),
+                    () -> isWaterOfBar(moment, substance)
+                            ? waterLeft(m)
+                            : new Account(sentence(substance), terms.get().grams(substance)));
+            figures.add(
+                    path + ".percent",
+                    title + ", share of everything",
+                    "%",
+                    substance.percent(),
+                    () -> percent(path, substance, m));
+        }
+    }
+
+    private static <T> Supplier<T> once(Supplier<T> make) {
+        Object[] made = new Object[1];
+        return () -> {
+            if (made[0] == null) {
+                made[0] = make.get();
+            }
+            @SuppressWarnings("unchecked")
+            T known = (T) made[0];
+            return known;
+        };
+    }
+
+    private static boolean isWaterOfBar(Composition moment, Substance substance) {
+        return moment.moment() == Moment.CURED && substance.kind() == Composition.Kind.WATER;
+    }
+
+    private static String sentence(Substance substance) {
+        return switch (substance.kind()) {
+            case SOAP -> "Fat or acid that finds alkali, with the alkali joined to it, less what that sets free.";
+            case GLYCEROL -> "A third of a molecule for each alkali that a glyceride takes, or what was added.";
+            case OIL_LEFT -> "What finds no alkali, or has not met it yet.";
+            case ACID_LEFT -> "Acid that finds no alkali, or has not met it yet.";
+            case ACID_SALT -> "Acid of an addition with the alkali it takes, less the water that forms.";
+            case UNSAPONIFIABLE -> "Half of what the oil's standard allows, since standards give only a maximum.";
+            case SALT -> "The common salt in it.";
+            case WATER -> "The water in it.";
+            case FREE_ALKALI -> "Alkali that nothing takes, or that nothing has taken yet.";
+            case INERT, OTHER -> "What is neither water, salt, fat nor acid of it.";
+        };
+    }
+
+    private Given totalFigure(int m) {
+        return Ledger.figure(
+                "everything", path(m) + ".totalGrams", moments.get(m).totalGrams(), "g", "everything at that moment");
+    }
+
+    private Account percent(String path, Substance substance, int m) {
+        return new Account(
+                "Its grams against everything.",
+                Term.percent(
+                        Ledger.figure("grams", path + ".grams", substance.grams(), "g", substance.name()),
+                        totalFigure(m)));
+    }
+
+    private Account total(Composition moment) {
+        if (moment.moment() != Moment.CURED) {
+            return new Account(
+                    "Everything as weighed: until then nothing is lost.", Ledger.sum(scope.lines(), scope::mass));
+        }
+        return new Account(
+                "All that is not water, with the cured bar's water; never more than was poured.",
+                new Cured(scope.reacting(), scope.lines()).grams());
+    }
+
+    private Account reacted(Composition moment, double percent, String which) {
+        if (moment.moment() == Moment.POUR) {
+            return new Account("When it is poured nothing is taken to have reacted.", Term.number(0));
+        }
+        if (moment.moment() == Moment.CURED) {
+            return new Account("Once cured all has reacted that can.", Term.number(100));
+        }
+        Tables.Practice practice = scope.ledger().tables().practice(practice());
+        return new Account(
+                "How far it goes until the cut depends on warmth and time; these are the usual ends.",
+                new Given(which, percent, "%", practice.what(), practice.source()));
+    }
+
+    private String practice() {
+        Process process = scope.ledger().formula().formula().process();
+        if (process.make() == Process.Make.COOKED) {
+            return "reacted-at-cut-cooked";
+        }
+        boolean warm = process.make() == Process.Make.OVEN || process.oven().isPresent();
+        return warm ? "reacted-at-cut-oven" : "reacted-at-cut-cold";
+    }
+
+    private void addShares(Figures figures, int m) {
+        Composition moment = moments.get(m);
+        String path = path(m);
+        if (moment.totalFattyMatterPercent().isEmpty()) {
+            String why = "While the reaction is under way nobody knows what there is.";
+            figures.absent(path + ".totalFattyMatterPercent", "Total fatty matter", "%", why);
+            figures.absent(path + ".chloridePercent", "Common salt", "%", why);
+            return;
+        }
+        FattyMatter matter = new FattyMatter(scope, moment.moment() == Moment.CURED);
+        figures.add(
+                path + ".totalFattyMatterPercent",
+                "Total fatty matter of " + when(moment),
+                "%",
+                moment.totalFattyMatterPercent().get(),
+                () -> new Account(
+                        "What acid would set free of it: fatty acids, fats, free fatty acids and unsaponifiable matter"
+                                + " (ISO 685).",
+                        Term.percent(matter.grams(), totalFigure(m))));
+        figures.add(
+                path + ".chloridePercent",
+                "Common salt in " + when(moment),
+                "%",
+                moment.chloridePercent().orElse(0.0),
+                () -> new Account(
+                        "All common salt, toppings' too, against everything.",
+                        Term.percent(Substances.of(scope, false).commonSalt(), totalFigure(m))));
+    }
+
+    private void addWater(Figures figures, Composition moment, String path) {
+        Composition.Water water = moment.water();
+        String of = " of " + when(moment);
+        Ledger ledger = scope.ledger();
+        figures.add(
+                path + "addedGrams",
+                "Water by the rule" + of,
+                "g",
+                water.addedGrams(),
+                () -> new Account(
+                        "Plain water, water for wetting out, a stock lye's, and what is water in liquids that replace it.",
+                        scope.water(line -> isAdded(ledger, line))));
+        figures.add(
+                path + "broughtGrams",
+                "Water that other things bring" + of,
+                "g",
+                water.broughtGrams(),
+                () -> new Account(
+                        "Water in potash and in other additions.", scope.water(line -> !isAdded(ledger, line))));
+        figures.add(path + "formedGrams", "Water that forms" + of, "g", water.formedGrams(), () -> formed(moment));
+        figures.add(path + "lostGrams", "Water that has dried off" + of, "g", water.lostGrams(), () -> lost(moment));
+    }
+
+    private Account formed(Composition moment) {
+        if (moment.moment() == Moment.POUR) {
+            return new Account("Nothing has reacted yet.", Term.number(0));
+        }
+        return new Account(
+                "A molecule of water for each molecule of acid that alkali neutralises.",
+                new Cured(scope.reacting(), scope.lines()).formed());
+    }
+
+    private Account lost(Composition moment) {
+        if (moment.moment() != Moment.CURED) {
+            return new Account("Nothing is taken to dry before the cut.", Term.number(0));
+        }
+        return new Account(
+                "What was poured less what is left once cured.",
+                totalOf(0, "poured").minus(totalOf(2, "cured")));
+    }
+
+    private Given totalOf(int m, String name) {
+        return Ledger.figure(
+                name,
+                path(m) + ".totalGrams",
+                moments.get(m).totalGrams(),
+                "g",
+                "everything of " + when(moments.get(m)));
+    }
+
+    private Account waterLeft(int m) {
+        Composition.Water water = moments.get(m).water();
+        String path = path(m) + ".water.";
+        return new Account(
+                "What was put in and formed, less what has dried off.",
+                Ledger.figure("added", path + "addedGrams", water.addedGrams(), "g", "water by the rule")
+                        .plus(Ledger.figure(
+                                "brought", path + "broughtGrams", water.broughtGrams(), "g", "water brought"))
+                        .plus(Ledger.figure("formed", path + "formedGrams", water.formedGrams(), "g", "water formed"))
+                        .minus(Ledger.figure("lost", path + "lostGrams", water.lostGrams(), "g", "water dried off")));
+    }
+}

@@ -37,6 +37,9 @@ final class BandText {
                     .ifPresentOrElse(this::draw, this::tell);
             page.pair("It hangs on", contributions(), label);
         }
+        if (!band.takenAsExact().isEmpty()) {
+            page.pair("Taken as exact", String.join(", ", band.takenAsExact()), label);
+        }
         band.certificateGain()
                 .ifPresent(gain -> page.pair(
                         "A certificate",
@@ -47,7 +50,7 @@ final class BandText {
     }
 
     private void draw(BandScale drawing) {
-        page.pair("How far off", "19 batches of 20 lie between [ and ]", label);
+        page.pair("How far off", "19 times in 20 it lies between [ and ]", label);
         drawing.lines().forEach(line -> page.line(" ".repeat(label) + line));
         page.line(" ".repeat(label) + "# by the sheet   x all at its worst at once   left of 0: alkali left over");
     }
@@ -55,7 +58,7 @@ final class BandText {
     private void tell() {
         page.pair(
                 "How far off",
-                "19 batches of 20 lie between " + Figures.fixed(band.lowPercent(), 1) + " and "
+                "19 times in 20 it lies between " + Figures.fixed(band.lowPercent(), 1) + " and "
                         + Figures.percent(band.highPercent(), 1) + ", all at its worst at once comes to "
                         + Figures.percent(band.worstPercent(), 1) + ": too far off to draw.",
                 label);

@@ -28,7 +28,7 @@ final class PortionsText {
 
     void write() {
         List<Told> differing = told().stream()
-                .filter(told -> differs(told) || told.kind() == Kind.FREE_ALKALI && alkaliSomewhere())
+                .filter(told -> differs(told) || (told.kind() == Kind.FREE_ALKALI && alkaliSomewhere()))
                 .toList();
         page.blank();
         if (differing.isEmpty()) {

@@ -46,8 +46,13 @@ public record Composition(
     /** What a name begins with of wax that is left: no more of it surely reacts, so it is no superfat. */
     private static final String WAX_LEFT = "Wax left of ";
 
-    /** What wax is called once its acid has reacted; the name within a sentence. */
-    static String waxLeft(String wax) {
+    /**
+     * What wax is called once its acid has reacted.
+     *
+     * @param wax its name within a sentence
+     * @return such as {@code Wax left of beeswax (white)}
+     */
+    public static String waxLeft(String wax) {
         return WAX_LEFT + wax;
     }
 

@@ -1,40 +1,29 @@
 package lyewright.cli;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import lyewright.makingsheet.SuperfatBand;
+import lyewright.material.Names;
 
 /** The superfat as a band on a scale, what its width hangs on, and what would narrow it. */
 final class BandText {
 
-    private static final int MOST_COLUMNS = 70;
-    private static final double[] STEPS = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100};
-    private static final int MOST_TICKS = 8;
     private static final int MOST_NAMED = 4;
+
+    /** Percent of the doubt from which an input is named. */
+    private static final double LEAST_NAMED = 0.5;
+
+    /** Percent from which all others are told of together. */
+    private static final double LEAST_TOLD = 0.05;
 
     private final SuperfatBand band;
     private final int label;
     private final Page page;
-    private final double from;
-    private final double to;
-    private final double step;
-    private final int columnsPerStep;
 
     private BandText(SuperfatBand band, int label, Page page) {
         this.band = band;
         this.label = label;
         this.page = page;
-        double low = Math.min(0, Math.min(band.worstPercent(), band.lowPercent()));
-        double high = Math.max(0, Math.max(band.highPercent(), band.sheetPercent()));
-        this.step = Arrays.stream(STEPS)
-                .filter(s -> (high - low) / s <= MOST_TICKS)
-                .findFirst()
-                .orElse(STEPS[STEPS.length - 1]);
-        this.from = step * Math.floor(low / step);
-        this.to = step * Math.max(Math.ceil(high / step), from / step + 1);
-        this.columnsPerStep = (int) Math.floor((MOST_COLUMNS - 1) * step / (to - from));
     }
 
     /** What each sheet and each look at a superfat says of how sure it is, labels as wide as those around it. */
@@ -44,69 +33,54 @@ final class BandText {
 
     private void write() {
         if (!band.contributions().isEmpty()) {
-            page.pair("How far off", "19 batches of 20 lie between [ and ]", label);
-            page.line(" ".repeat(label) + scale());
-            page.line(" ".repeat(label) + bar());
-            page.line(" ".repeat(label) + "# by the sheet   x all at its worst at once   left of 0: alkali left over");
+            BandScale.of(band.worstPercent(), band.lowPercent(), band.highPercent(), band.sheetPercent())
+                    .ifPresentOrElse(this::draw, this::tell);
             page.pair("It hangs on", contributions(), label);
+        }
+        if (!band.takenAsExact().isEmpty()) {
+            page.pair("Taken as exact", String.join(", ", band.takenAsExact()), label);
         }
         band.certificateGain()
                 .ifPresent(gain -> page.pair(
                         "A certificate",
-                        "for " + inSentence(gain.oil()) + " would narrow it most: to between "
+                        "for " + Names.inSentence(gain.oil()) + " would narrow it most: to between "
                                 + Figures.fixed(gain.lowPercent(), 1) + " and "
                                 + Figures.percent(gain.highPercent(), 1) + ".",
                         label));
     }
 
-    private int column(double percent) {
-        return (int) Math.round((percent - from) / step * columnsPerStep);
+    private void draw(BandScale drawing) {
+        page.pair("How far off", "19 times in 20 it lies between [ and ]", label);
+        drawing.lines().forEach(line -> page.line(" ".repeat(label) + line));
+        page.line(" ".repeat(label) + "# by the sheet   x all at its worst at once   left of 0: alkali left over");
     }
 
-    private String scale() {
-        StringBuilder line = new StringBuilder();
-        for (int tick = 0; from + tick * step <= to + step / 2; tick++) {
-            String text = Figures.upTo(from + tick * step, 1);
-            int at = column(from + tick * step);
-            int start = Math.max(line.isEmpty() ? 0 : line.length() + 1, at - (text.length() - 1) / 2);
-            line.append(" ".repeat(start - line.length())).append(text);
-        }
-        return line.append(" %").toString();
+    private void tell() {
+        page.pair(
+                "How far off",
+                "19 times in 20 it lies between " + Figures.fixed(band.lowPercent(), 1) + " and "
+                        + Figures.percent(band.highPercent(), 1) + ", all at its worst at once comes to "
+                        + Figures.percent(band.worstPercent(), 1) + ": too far off to draw.",
+                label);
     }
 
-    private String bar() {
-        char[] line = new char[column(to) + 1];
-        Arrays.fill(line, ' ');
-        for (int tick = 0; from + tick * step <= to + step / 2; tick++) {
-            line[column(from + tick * step)] = '.';
-        }
-        line[column(0)] = '|';
-        Arrays.fill(line, column(band.lowPercent()), column(band.highPercent()) + 1, '=');
-        line[column(band.worstPercent())] = 'x';
-        line[column(band.lowPercent())] = '[';
-        line[column(band.highPercent())] = ']';
-        line[column(Math.max(from, Math.min(to, band.sheetPercent())))] = '#';
-        return new String(line);
-    }
-
+    /** What is too little to say how little goes with the rest. */
     private String contributions() {
-        List<SuperfatBand.Contribution> all = band.contributions();
-        String named = all.stream()
+        List<SuperfatBand.Contribution> named = band.contributions().stream()
+                .filter(c -> c.percentOfVariance() >= LEAST_NAMED)
                 .limit(MOST_NAMED)
-                .map(c -> c.input() + " " + share(c.percentOfVariance()))
+                .toList();
+        double rest = 100
+                - named.stream()
+                        .mapToDouble(SuperfatBand.Contribution::percentOfVariance)
+                        .sum();
+        String told = named.stream()
+                .map(c -> c.input() + " " + Figures.percent(c.percentOfVariance(), 0))
                 .collect(Collectors.joining(", "));
-        double rest = all.stream()
-                .skip(MOST_NAMED)
-                .mapToDouble(SuperfatBand.Contribution::percentOfVariance)
-                .sum();
-        return all.size() > MOST_NAMED ? named + ", all else " + share(rest) : named;
-    }
-
-    private static String inSentence(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return rest >= LEAST_TOLD ? told + ", all else " + share(rest) : told;
     }
 
     private static String share(double percent) {
-        return percent < 0.5 ? "under 1 %" : Figures.percent(percent, 0);
+        return percent < LEAST_NAMED ? "under 1 %" : Figures.percent(percent, 0);
     }
 }

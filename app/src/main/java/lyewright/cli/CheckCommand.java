@@ -59,12 +59,24 @@ final class CheckCommand implements Command {
      * @return the sheet of the formula as written, or of a kilogram of oils; or every problem with its place
      */
     static Outcome<MakingSheet> trial(FormulaSource source, Purities purities) {
+        return trial(source, purities, Equipment.USUAL);
+    }
+
+    /**
+     * The same, weighed with other balances.
+     *
+     * @param source the formula
+     * @param purities of the alkalis at hand
+     * @param equipment what there is to weigh with
+     * @return the sheet, or every problem with its place
+     */
+    static Outcome<MakingSheet> trial(FormulaSource source, Purities purities, Equipment equipment) {
         Outcome<ResolvedFormula> resolved = source.resolve(purities);
         if (!(resolved instanceof Outcome.Ok<ResolvedFormula> formula)) {
             return new Outcome.Refused<>(resolved.problems());
         }
         Fill fill = formula.value().writtenOilsGrams().isPresent() ? Fill.AS_WRITTEN : Fill.oilMass(TRIAL_GRAMS);
-        Outcome<MakingSheet> sheet = MakingSheet.of(formula.value(), fill, Equipment.USUAL);
+        Outcome<MakingSheet> sheet = MakingSheet.of(formula.value(), fill, equipment);
         return sheet instanceof Outcome.Ok ? sheet : new Outcome.Refused<>(source.located(sheet.problems()));
     }
 }

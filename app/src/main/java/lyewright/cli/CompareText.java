@@ -43,6 +43,11 @@ final class CompareText {
         page.rule();
         title("A", comparison.a(), fileA);
         title("B", comparison.b(), fileB);
+        if (!comparison.premixes().isEmpty()) {
+            page.paragraph(
+                    "Of a premix each oil counts with the others: " + String.join(", ", comparison.premixes()) + ".",
+                    0);
+        }
         page.blank();
         if (comparison.differs()) {
             words.summary().forEach(sentence -> page.paragraph(sentence, 0));
@@ -103,7 +108,7 @@ final class CompareText {
         return (change.signum() > 0 ? "+" : "") + change.toPlainString();
     }
 
-    /** What stays is only counted, but for what stops: that is told each time. */
+    /** Notes that stay are only counted; whatever asks for care is told each time. */
     private void cautions() {
         List<CautionChange> told =
                 comparison.cautions().stream().filter(CompareText::told).toList();
@@ -114,20 +119,25 @@ final class CompareText {
         int staying = comparison.cautions().size() - told.size();
         if (staying > 0 && comparison.differs()) {
             page.blank();
-            page.line(staying == 1 ? "One caution is raised by both." : staying + " cautions are raised by both.");
+            page.line(staying == 1 ? "One note is raised by both." : staying + " notes are raised by both.");
         }
     }
 
     private static boolean told(CautionChange change) {
-        return change.change() != Change.STAYS || change.caution().level() == Caution.Level.STOP;
+        return change.change() != Change.STAYS || change.caution().level() != Caution.Level.NOTE;
     }
 
     private void caution(CautionChange change) {
         Caution caution = change.caution();
-        String text = change.change() == Change.GOES
+        String text = change.change() == Change.GOES || keepsCare(change)
                 ? caution.text()
                 : caution.text() + " " + caution.remedy() + " [" + caution.source() + "]";
         page.hanging(" " + Widths.left(verb(change), 8) + Widths.left(level(caution), 6), text);
+    }
+
+    /** What both say alike is in either's sheet, with what to do. */
+    private static boolean keepsCare(CautionChange change) {
+        return change.change() == Change.STAYS && change.caution().level() == Caution.Level.CARE;
     }
 
     private static String verb(CautionChange change) {

@@ -19,6 +19,9 @@ final class CompositionText {
     /** Lighter than this is nothing to a reader: it would print as 0.0 g. */
     private static final double SHOWN = 0.05;
 
+    /** Free alkali is caustic, however little; lighter than this it would print as 0.000 g. */
+    static final double ALKALI_SHOWN = 0.0005;
+
     /** Spaces that a table does not strip; they leave it as common ones. */
     private static final String SET_IN = "\u00a0\u00a0";
 
@@ -66,24 +69,29 @@ final class CompositionText {
         for (Kind kind : Kind.values()) {
             kind(table, cured, kind);
         }
-        table.row("All of it", "", Figures.fixed(cured.totalGrams(), 1), "100.0");
+        double percent =
+                cured.substances().stream().mapToDouble(Substance::percent).sum();
+        table.row("All of it", "", Figures.fixed(cured.totalGrams(), 1), Figures.fixed(percent, 1));
         table.lines(Page.WIDTH).forEach(line -> page.line(line.replace('\u00a0', ' ')));
+        if (cured.grams(Kind.UNSAPONIFIABLE) >= SHOWN) {
+            page.line("Of unsaponifiable matter standards give only the most; half of that is taken.");
+        }
     }
 
     private static void kind(TextTable table, Composition cured, Kind kind) {
         List<Line> lines = lines(cured, kind);
-        double grams = cured.grams(kind);
-        if (grams < SHOWN) {
+        double least = kind == Kind.FREE_ALKALI ? ALKALI_SHOWN : SHOWN;
+        if (cured.grams(kind) < least) {
             return;
         }
-        if (lines.size() == 1) {
-            lines.get(0).row(table, "");
-            return;
+        // wax that is left and oil that is left are not to be added up: only the oil is superfat
+        boolean headed = lines.size() > 1 && kind != Kind.OIL_LEFT;
+        if (headed) {
+            new Line(CompositionWords.of(kind), "", cured.grams(kind), cured.percent(kind)).row(table, "");
         }
-        new Line(CompositionWords.of(kind), "", grams, cured.percent(kind)).row(table, "");
         for (Line line : lines) {
-            if (line.grams >= SHOWN) {
-                line.row(table, SET_IN);
+            if (line.grams >= least) {
+                line.row(table, headed ? SET_IN : "");
             }
         }
     }
@@ -93,7 +101,7 @@ final class CompositionText {
 
         void row(TextTable table, String before) {
             String share = percent < SHOWN ? "<0.1" : Figures.fixed(percent, 1);
-            table.row(before + name, inci, Figures.fixed(grams, 1), share);
+            table.row(before + name, inci, Figures.fixed(grams, grams < SHOWN ? 3 : 1), share);
         }
 
         Line and(Line other) {
@@ -117,7 +125,7 @@ final class CompositionText {
 
     private static String water(Composition.Water water) {
         List<String> from = new ArrayList<>();
-        from.add(Figures.fixed(water.addedGrams(), 1) + " g added");
+        from.add(Figures.fixed(water.addedGrams(), 1) + " g added" + counted(water));
         if (water.broughtGrams() >= SHOWN) {
             from.add(Figures.fixed(water.broughtGrams(), 1) + " g brought by materials");
         }
@@ -128,6 +136,15 @@ final class CompositionText {
                 ? Figures.fixed(water.lostGrams(), 1) + " g of it dry off until the bar is cured"
                 : "none of it has to dry off";
         return String.join(", ", from) + "; " + lost;
+    }
+
+    /** Why it is less than the rule's water. */
+    private static String counted(Composition.Water water) {
+        return water.countedGrams() < SHOWN
+                ? ""
+                : " (the rule's " + Figures.fixed(water.addedGrams() + water.countedGrams(), 1) + " g count "
+                        + Figures.fixed(water.countedGrams(), 1)
+                        + " g as water that are none: the solids of what replaces water)";
     }
 
     private static String atTheCut(Composition cut) {

@@ -22,7 +22,7 @@ final class CompositionWords {
             case GLYCEROL -> "Glycerol (glycerin)";
             case OIL_LEFT -> "Oil left over";
             case ACID_LEFT -> "Acid left over";
-            case ACID_SALT -> "Salts of acids";
+            case ACID_SALT -> "Salts of acids and carbonates";
             case UNSAPONIFIABLE -> "Unsaponifiable matter";
             case SALT -> "Salt";
             case WATER -> "Water";
@@ -31,6 +31,9 @@ final class CompositionWords {
             case OTHER -> "Fragrance and the rest";
         };
     }
+
+    /** Wax that is left, which is no superfat. */
+    static final String WAX_LEFT = "Wax that does not react";
 
     /** A kind at the head of a narrow column. */
     static String brief(Kind kind) {
@@ -56,18 +59,18 @@ final class CompositionWords {
                 int of = s.name().indexOf(" of ");
                 yield of < 0 ? s.name() : "Soap" + s.name().substring(of);
             }
-            case GLYCEROL, OIL_LEFT, UNSAPONIFIABLE, WATER -> of(s.kind());
+            case OIL_LEFT -> s.waxLeft() ? WAX_LEFT : of(s.kind());
+            case GLYCEROL, UNSAPONIFIABLE, WATER -> of(s.kind());
             case FREE_ALKALI -> "Free " + s.name().toLowerCase(Locale.ROOT);
             case ACID_LEFT -> s.name() + ", left over";
             case ACID_SALT, SALT, INERT, OTHER -> s.name();
         };
     }
 
-    /** Its INCI name, where the line is of one thing alone; else what has to be said about it. */
+    /** Its INCI name, where the line is of one thing alone. */
     static String inci(Substance s) {
         return switch (s.kind()) {
-            case OIL_LEFT -> "";
-            case UNSAPONIFIABLE -> "(half of the standards' most)";
+            case OIL_LEFT, UNSAPONIFIABLE -> "";
             default -> s.inci();
         };
     }

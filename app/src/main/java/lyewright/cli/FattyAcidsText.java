@@ -22,6 +22,9 @@ final class FattyAcidsText {
     /** From so many mg KOH/g the two ways of reckoning a saponification value are told apart. */
     private static final double APART = 1;
 
+    /** Percent of the oils from which it is said that a value is not of all of them. */
+    private static final double LEFT_OUT = 0.05;
+
     private final OilPhaseAcids acids;
     private final Page page;
 
@@ -46,11 +49,17 @@ final class FattyAcidsText {
                 "Oils and their soaps are made of these acids. Percent of all acids by mass, middles of published ranges"
                         + " scaled to 100; === up to the middle, < lowest and > highest published.",
                 0);
+        if (keeping.get().patchy()) {
+            page.blank();
+            gaps();
+        }
         page.blank();
         bars();
         small();
         bonds();
-        gaps();
+        if (!keeping.get().patchy()) {
+            gaps();
+        }
         page.blank();
         values();
         keeping(keeping.get());
@@ -129,6 +138,11 @@ final class FattyAcidsText {
                     Figures.percent(acids.unknownPercent(), 1) + " of the oils, which count in none of this: "
                             + names(acids.unknown()));
         }
+        if (!acids.addedFats().isEmpty()) {
+            page.hanging(
+                    "  from additions    ",
+                    "soap too, but in neither, in percent of the oils' mass: " + names(acids.addedFats()));
+        }
     }
 
     private static String names(List<Gap> gaps) {
@@ -149,10 +163,19 @@ final class FattyAcidsText {
                 : "";
         page.pair(
                 "Saponification value",
-                Figures.fixed(exact, 1) + " mg KOH/g from these acids, " + Figures.fixed(method, 1)
+                Figures.fixed(exact, 1) + " mg KOH/g from " + ofWhat() + ", " + Figures.fixed(method, 1)
                         + " by AOCS Cd 3a-94 (its formula from memory)" + apart
                         + ". The alkali is reckoned from each oil's own value instead." + waxes(),
                 LABEL);
+    }
+
+    /** Which acids a value is from: not of all oils, where some are not known or are wax. */
+    private String ofWhat() {
+        double without = acids.unknownPercent()
+                + acids.waxes().stream().mapToDouble(Gap::percent).sum();
+        return without < LEFT_OUT
+                ? "these acids"
+                : "the acids of " + Figures.percent(100 - without, 1) + " of the oils";
     }
 
     private String waxes() {
@@ -173,10 +196,6 @@ final class FattyAcidsText {
                         + ", APE " + Figures.fixed(indices.allylic(), 1) + ", BAPE "
                         + Figures.fixed(indices.bisAllylic(), 1) + " (formulas from memory)",
                 LABEL);
-        String label = "Keeping";
-        for (String sentence : keeping.sentences()) {
-            page.pair(label, sentence, LABEL);
-            label = "";
-        }
+        page.pair("Keeping", keeping.brief(), LABEL);
     }
 }

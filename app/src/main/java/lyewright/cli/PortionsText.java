@@ -2,6 +2,7 @@ package lyewright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.BatchComposition.Portion;
 import lyewright.chemistry.Composition;
@@ -26,12 +27,9 @@ final class PortionsText {
     }
 
     void write() {
-        List<Kind> differing = new ArrayList<>();
-        for (Kind kind : Kind.values()) {
-            if (differs(kind)) {
-                differing.add(kind);
-            }
-        }
+        List<Told> differing = told().stream()
+                .filter(told -> differs(told) || (told.kind() == Kind.FREE_ALKALI && alkaliSomewhere()))
+                .toList();
         page.blank();
         if (differing.isEmpty()) {
             page.line("The portions are alike, to a tenth of a percent.");
@@ -53,10 +51,16 @@ final class PortionsText {
         return batch.at(Composition.Moment.POUR).totalGrams() - portions >= APART;
     }
 
+    /** Free alkali is told however little it is: a portion may have some though the batch has none. */
+    private boolean alkaliSomewhere() {
+        return batch.portions().stream()
+                .anyMatch(p -> p.cured().grams(Kind.FREE_ALKALI) >= CompositionText.ALKALI_SHOWN);
+    }
+
     /** By more than rounding, and so that it shows. */
-    private boolean differs(Kind kind) {
+    private boolean differs(Told told) {
         double[] percents = batch.portions().stream()
-                .mapToDouble(p -> p.cured().percent(kind))
+                .mapToDouble(p -> told.percent().applyAsDouble(p.cured()))
                 .sorted()
                 .toArray();
         double least = percents[0];
@@ -64,18 +68,45 @@ final class PortionsText {
         return most - least >= APART && !Figures.fixed(least, 1).equals(Figures.fixed(most, 1));
     }
 
-    private void table(List<Kind> kinds) {
-        TextTable.Column[] columns = new TextTable.Column[kinds.size() + 1];
-        columns[0] = TextTable.words(toppings() ? "Portions, without toppings, %" : "Portions once cured, %");
-        for (int k = 0; k < kinds.size(); k++) {
-            columns[k + 1] = TextTable.figures(CompositionWords.brief(kinds.get(k)));
+    /** A column that could be told. */
+    private record Told(Kind kind, String head, ToDoubleFunction<Composition> percent) {
+
+        String in(Composition cured) {
+            double share = percent.applyAsDouble(cured);
+            boolean trace =
+                    kind == Kind.FREE_ALKALI && share < APART && cured.grams(kind) >= CompositionText.ALKALI_SHOWN;
+            return trace ? "<0.1" : Figures.fixed(share, 1);
+        }
+    }
+
+    /** By kind, but wax that is left apart from oil that is left. */
+    private static List<Told> told() {
+        List<Told> told = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            if (kind == Kind.OIL_LEFT) {
+                told.add(new Told(kind, CompositionWords.brief(kind), c -> c.percent(kind) - c.waxLeftPercent()));
+                told.add(new Told(kind, "wax left", Composition::waxLeftPercent));
+            } else {
+                told.add(new Told(kind, CompositionWords.brief(kind), c -> c.percent(kind)));
+            }
+        }
+        return told;
+    }
+
+    private void table(List<Told> told) {
+        page.line("What differs between the portions once cured, " + (toppings() ? "without toppings, " : "")
+                + "in percent; the rest is alike.");
+        TextTable.Column[] columns = new TextTable.Column[told.size() + 1];
+        columns[0] = TextTable.words("portion");
+        for (int k = 0; k < told.size(); k++) {
+            columns[k + 1] = TextTable.figures(told.get(k).head());
         }
         TextTable table = new TextTable(0, columns);
         for (Portion portion : batch.portions()) {
             String[] cells = new String[columns.length];
             cells[0] = portion.name();
-            for (int k = 0; k < kinds.size(); k++) {
-                cells[k + 1] = Figures.fixed(portion.cured().percent(kinds.get(k)), 1);
+            for (int k = 0; k < told.size(); k++) {
+                cells[k + 1] = told.get(k).in(portion.cured());
             }
             table.row(cells);
         }
@@ -93,8 +124,12 @@ final class PortionsText {
                     || s.kind() == Kind.ACID_SALT
                     || s.kind() == Kind.ACID_LEFT
                     || s.kind() == Kind.FREE_ALKALI;
-            if (byName && worst.percent() - least(s) >= APART) {
-                most.add(s.name() + " " + Figures.percent(worst.percent(), 2) + " in " + worst.portion());
+            boolean told = s.kind() == Kind.FREE_ALKALI
+                    ? s.grams() >= CompositionText.ALKALI_SHOWN
+                    : worst.percent() - least(s) >= APART;
+            if (byName && told) {
+                String share = worst.percent() < 0.005 ? "under 0.01 %" : Figures.percent(worst.percent(), 2);
+                most.add(s.name() + " " + share + " in " + worst.portion());
             }
         }
         return String.join("; ", most);

@@ -40,7 +40,7 @@ final class SheetText {
         new ChemistryText(view, page).write();
         moreToKnow();
         CompositionText.write(sheet.composition(), sheet.formula().tables(), page);
-        FattyAcidsText.write(OilPhaseAcids.of(sheet.formula()), page);
+        FattyAcidsText.write(OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams()), page);
         page.blank();
         page.rule();
         page.ends("Lyewright", "tables of " + sheet.formula().tables().edition());

@@ -2,17 +2,19 @@ package lyewright.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import lyewright.chemistry.Reaction;
 import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.makingsheet.Caution;
+import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
+import lyewright.material.OilKind;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -21,6 +23,10 @@ final class SuperfatCommand implements Command {
 
     private static final String PURITY = "--purity";
     private static final int LABEL = 19;
+
+    /** So fine and strong that nothing shows of rounding and weighing. */
+    private static final Equipment EXACT =
+            Equipment.parseBalances("exact:1000000kg:1mg").orThrow();
 
     @Override
     public CommandSpec spec() {
@@ -43,7 +49,7 @@ final class SuperfatCommand implements Command {
         Options options = new Options(typed);
         Purities purities = options.read(PURITY, Purities::parse).orElse(Purities.ASSUMED);
         Optional<FormulaSource> source = options.keep(FormulaSource.read(typed.matchedPositionalValue(0, ""), folder));
-        Optional<MakingSheet> sheet = source.flatMap(s -> options.keep(CheckCommand.trial(s, purities)));
+        Optional<MakingSheet> sheet = source.flatMap(s -> options.keep(CheckCommand.trial(s, purities, EXACT)));
         if (sheet.isEmpty() || !options.problems().isEmpty()) {
             return new Answer.Refused(options.problems());
         }
@@ -55,14 +61,20 @@ final class SuperfatCommand implements Command {
         Page page = new Page();
         page.line(CheckCommand.name(formula.formula()));
         page.blank();
-        page.line("Superfat " + Figures.percent(superfat(sheet), 1));
+        page.line("Superfat " + Figures.percent(sheet.sheetSuperfatPercent(), 1));
         page.paragraph(sheet.band().sentence(), 0);
         page.blank();
+        if (sheet.stopped()) {
+            Caution gravest = sheet.cautions().get(0);
+            page.hanging(" STOP  ", gravest.text() + " " + gravest.remedy() + " [" + gravest.source() + "]");
+            page.blank();
+        }
         page.pair("Taken from", alkaliTaken(formula), LABEL);
         Optional<Figure> sodium = purity(formula, Alkali.SODIUM);
         Optional<Figure> potassium = purity(formula, Alkali.POTASSIUM);
         sodium.ifPresent(p -> page.pair("NaOH", purity(formula, Alkali.SODIUM, p), LABEL));
         potassium.ifPresent(p -> page.pair("KOH", purity(formula, Alkali.POTASSIUM, p), LABEL));
+        page.pair("Weighing", "not counted: no balance was named; 'lyewright sheet' counts it", LABEL);
         BandText.write(sheet.band(), LABEL, page);
         LyeSheet lye = sheet.lye();
         page.pair(
@@ -78,12 +90,6 @@ final class SuperfatCommand implements Command {
         page.blank();
         oils(formula, page);
         return page.toString();
-    }
-
-    /** Of the formula as it stands, nothing rounded to a balance. */
-    private static double superfat(MakingSheet sheet) {
-        double[] masses = sheet.batch().massesAt(sheet.filled().oilsGrams());
-        return Reaction.of(sheet.batch().lines(), masses).superfatPercent();
     }
 
     private static String alkaliTaken(ResolvedFormula formula) {
@@ -136,10 +142,20 @@ final class SuperfatCommand implements Command {
                         oil.name(),
                         Figures.fixed(100 * line.fraction() * part.fraction(), 2),
                         Figures.fixed(oil.reckoned().milligramsKohPerGram(), 1),
-                        OilCard.range(oil.saponificationValue()),
+                        range(oil),
                         OilCard.basis(oil));
             }
         }
         page.table(table);
+    }
+
+    /** What the superfat's range counts with: of a wax nothing is sure but the least of its free acid. */
+    private static String range(Oil oil) {
+        if (oil.kind() != OilKind.WAX) {
+            return OilCard.range(oil.saponificationValue());
+        }
+        double surely = oil.acidValue().map(Figure::low).orElse(0.0);
+        return Figures.upTo(surely, 2) + " to "
+                + Figures.upTo(oil.saponificationValue().high(), 2) + " may react";
     }
 }

@@ -151,7 +151,7 @@ class CompareCommandTest {
                 .contains("CAUTIONS")
                 .anyMatch(line -> line.startsWith(" comes   CARE  The superfat is 25.0 %"))
                 .anyMatch(line -> line.startsWith(" now     note  The saponification value of olive-virgin comes"))
-                .anyMatch(line -> line.matches("([0-9]+|One) cautions? (are|is) raised by both\\."));
+                .anyMatch(line -> line.matches("([0-9]+ notes are|One note is) raised by both\\."));
     }
 
     /** A superfat under 0 is not to be made; both having it is no reason to be silent. */
@@ -368,5 +368,41 @@ class CompareCommandTest {
                 .anyMatch(c -> c.get("id").asText().equals("sv-remembered")
                         && c.get("change").asText().equals("changes"))
                 .anyMatch(c -> c.get("change").asText().equals("stays"));
+    }
+
+    /** A quarter of a premix that is half coconut and half castor is an eighth of each. */
+    @Test
+    void a_premix_counts_with_its_oils_and_it_is_said() {
+        String premix = Recipes.PLAIN.replace("coconut: 25 %", "winter-mix: 25 %")
+                + "materials: {winter-mix: {kind: oils, oils: {coconut: 50 %, castor: 50 %}}}\n";
+
+        Run run = compare(Recipes.PLAIN, premix);
+
+        assertThat(run.lines())
+                .contains("Of a premix each oil counts with the others: winter-mix.")
+                .anyMatch(line -> line.matches("Coconut oil +25\\.00 +12\\.50 +-12\\.50 % of oils"))
+                .anyMatch(line -> line.matches("Castor oil +10\\.00 +22\\.50 +\\+12\\.50 % of oils"))
+                .noneMatch(line -> line.startsWith("winter-mix "));
+        assertThat(compare(Recipes.PLAIN, swapped()).out()).doesNotContain("premix");
+    }
+
+    @Test
+    void what_asks_for_care_in_both_is_told_and_notes_are_counted() {
+        String lean = Recipes.PLAIN.replace("superfat: 6 %", "superfat: 1 %");
+
+        Run run = compare(lean, lean.replace("32 % lye", "33 % lye"));
+
+        assertThat(run.lines())
+                .anyMatch(line -> line.matches(" stays   CARE  In .* alkali is left over.*"))
+                .noneMatch(line -> line.startsWith(" stays   note"))
+                .anyMatch(line -> line.matches("([0-9]+ notes are|One note is) raised by both\\."));
+    }
+
+    @Test
+    void wax_that_is_left_has_a_row_beside_oil_that_is_left() {
+        assertThat(compare(Recipes.PLAIN, Recipes.PLAIN.replace("castor", "jojoba"))
+                        .lines())
+                .anyMatch(line -> line.matches("Wax that does not react +0\\.0 +[0-9.]+ +\\+[0-9.]+ % of cured bar"))
+                .noneMatch(line -> line.matches("Oil left over +[0-9]\\.[0-9] +1[0-9]\\..*"));
     }
 }

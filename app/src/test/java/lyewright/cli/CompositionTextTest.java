@@ -1,8 +1,13 @@
 package lyewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.Composition.Kind;
+import lyewright.chemistry.Composition.Moment;
+import lyewright.material.Alkali;
 import org.junit.jupiter.api.Test;
 
 class CompositionTextTest {
@@ -31,7 +36,9 @@ class CompositionTextTest {
         assertThat(text)
                 .containsPattern("\n  Soap of coconut oil +Potassium Cocoate, Sodium Cocoate +[0-9.]+ +[0-9.]+\n");
         assertThat(text).containsPattern("\nOil left over +[0-9.]+ +[0-9.]+\n");
-        assertThat(text).contains("(half of the standards' most)");
+        assertThat(text)
+                .containsPattern("\nUnsaponifiable matter +[0-9.]+ +[0-9.]+\n")
+                .contains("\nOf unsaponifiable matter standards give only the most; half of that is taken.\n");
     }
 
     @Test
@@ -75,7 +82,8 @@ class CompositionTextTest {
     void portions_tell_only_what_differs() {
         String text = Compositions.text(Compositions.of(Recipes.SALT_BAR));
         assertThat(text)
-                .containsPattern("\nPortions once cured, % +soap +salt +solids\n")
+                .containsPattern("\nWhat differs between the portions once cured, in percent; the rest is alike\\.\n"
+                        + "portion +soap +salt +solids\n")
                 .containsPattern("\nkelp +[0-9.]+ +[0-9.]+ +0\\.8\n")
                 .contains("Green clay (French green, illite) 0.61 % in");
         String alike = Compositions.text(Compositions.of(Recipes.PLAIN + "portions: {one: 30 %, two: rest}\n"));
@@ -84,7 +92,7 @@ class CompositionTextTest {
                 .doesNotContain("Most in");
         assertThat(Compositions.text(Compositions.of(
                         Recipes.SALT_BAR.replace("stage: every portion\nportions", "stage: top\nportions"))))
-                .contains("Portions, without toppings, %");
+                .contains("What differs between the portions once cured, without toppings, in percent;");
     }
 
     @Test
@@ -112,5 +120,84 @@ class CompositionTextTest {
         String text = Compositions.text(Compositions.of(
                 Recipes.SALT_BAR.replace("kelp", "昆布".repeat(20)).replace("plain", "白".repeat(30))));
         assertThat(text.lines()).allMatch(line -> Widths.of(line) <= Page.WIDTH);
+    }
+
+    /** Jojoba takes no alkali for sure, so that of 100 g of it 100 g are left beside a superfat of 6 %. */
+    @Test
+    void wax_that_does_not_react_is_no_oil_left_over() {
+        String wax = Recipes.PLAIN.replace("castor", "jojoba");
+
+        assertThat(Compositions.text(Compositions.of(wax)))
+                .containsPattern("\nWax that does not react +100\\.0 +[0-9.]+\n")
+                .containsPattern("\nOil left over +5[0-9]\\.[0-9] +[0-9.]+\n");
+        assertThat(Compositions.text(Compositions.of(wax + """
+                additions:
+                  - {of: kaolin, amount: 20 % of portion oils, stage: portion one}
+                portions: {one: 30 %, two: rest}
+                """)))
+                .containsPattern("\nportion .* oil left +wax left .*\n");
+    }
+
+    @Test
+    void what_takes_the_place_of_water_is_said_to_be_partly_none() {
+        assertThat(oneLine(Compositions.text(Compositions.of(Recipes.PLAIN.replace("32 % lye", "300 g") + """
+                additions:
+                  - {of: goat-milk, amount: 200 g, stage: lye, replaces: water}
+                """))))
+                .containsPattern(
+                        "Water 27[0-9.]+ g added \\(the rule's 300\\.0 g count 2[0-9.]+ g as water that are none");
+        assertThat(Compositions.text(Compositions.of(Recipes.PLAIN))).doesNotContain("the rule's");
+    }
+
+    /** Free alkali is caustic: a superfat of nearly 0 hides none of it, where a trace of anything else is left out. */
+    @Test
+    void free_alkali_is_told_however_little() {
+        double takes = 200 * Alkali.SODIUM.molarMass() / Alkali.POTASSIUM.molarMass();
+        BatchComposition trace = Compositions.of(withSodium(takes + 0.02));
+
+        assertThat(trace.at(Moment.CURED).grams(Kind.FREE_ALKALI)).isCloseTo(0.02, within(0.0015));
+        assertThat(Compositions.text(trace))
+                .containsPattern("\nFree sodium hydroxide +Sodium Hydroxide +0\\.0[0-9]{2} +<0\\.1\n");
+        assertThat(Compositions.text(Compositions.of(withSodium(takes - 0.02)))).doesNotContain("Free ");
+    }
+
+    /** Clay wetted out with oil takes oil from the other portion, which is then caustic though the batch is not. */
+    @Test
+    void free_alkali_of_one_portion_is_told_however_little() {
+        double takes = 200 * Alkali.SODIUM.molarMass() / Alkali.POTASSIUM.molarMass();
+        String portions = withSodium(takes - 1.4) + """
+                additions:
+                  - {of: kaolin, amount: 20 g per kg portion oils, stage: portion b, disperse: {in: oil, ratio: 1 to 1}}
+                portions: {a: 50 %, b: rest}
+                """;
+        BatchComposition batch = Compositions.of(portions);
+        double inA = batch.portions().get(0).cured().grams(Kind.FREE_ALKALI);
+
+        assertThat(batch.at(Moment.CURED).grams(Kind.FREE_ALKALI)).isZero();
+        assertThat(inA).isGreaterThan(0.0005);
+        String text = Compositions.text(batch);
+        assertThat(text)
+                .containsPattern("\nportion .*free alkali.*\n")
+                .containsPattern("\na .* <0\\.1 .*\n")
+                .contains("Sodium hydroxide under 0.01 % in a");
+    }
+
+    private static String withSodium(double grams) {
+        return "recipe: Trace\noils: {mine: 1000 g}\nalkali: {sodium: " + Figures.fixed(grams, 3)
+                + " g, as: pure}\nwater: 300 g\nmaterials: {mine: {kind: oil, saponification value: 200 mg KOH/g}}\n";
+    }
+
+    @Test
+    void salts_and_carbonates_have_one_heading_and_rosin_stands_with_soap() {
+        String text = Compositions.text(Compositions.of(Recipes.PLAIN + """
+                additions:
+                  - {of: citric-acid-anhydrous, amount: 1 % of oils, stage: lye}
+                  - {of: sodium-bicarbonate, amount: 1 % of oils, stage: lye}
+                  - {of: rosin, amount: 5 % of oils, stage: oils}
+                """));
+        assertThat(text)
+                .containsSubsequence(
+                        "\nSoap ", "\n  Soap of rosin ", "\nSalts of acids and carbonates ", "\n  Sodium carbonate ")
+                .containsPattern("\nAll of it +[0-9.]+ +100\\.0\n");
     }
 }

@@ -3,6 +3,7 @@ package lyewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.formula.Purities;
@@ -104,5 +105,48 @@ class FattyAcidsTextTest {
                 .contains("oxidisability 14.5, COX 2.04, PI")
                 .contains("formulas from memory", "[PMC4384276, Table 2]");
         assertThat(text).doesNotContainIgnoringCase("score", "grade", "hardness", "rating");
+    }
+
+    @Test
+    void where_much_is_not_known_that_leads_and_a_value_says_of_what_it_is() {
+        String text = text(oils("coconut: 60 %", "beeswax: 30 %", "jojoba: 10 %"));
+
+        assertThat(text)
+                .containsSubsequence(
+                        "\n  not known         30.0 % of the oils", " lauric C12:0 ", "\nSaponification value")
+                .contains("mg KOH/g from the acids of 60.0 % of the oils, ")
+                .doesNotContain("from these acids", "That is", "That lies");
+    }
+
+    @Test
+    void fat_that_additions_bring_is_named_with_its_share() {
+        String milk = oils("coconut: 100 %") + "additions: [{of: coconut-milk, amount: 30 % of oils, stage: trace}]\n";
+
+        assertThat(text(milk))
+                .contains(
+                        "\n  from additions    soap too, but in neither, in percent of the oils' mass: fat of coconut")
+                .contains("6.4 %");
+    }
+
+    @Test
+    void keeping_takes_no_more_than_six_lines() {
+        List<String> recipes = new ArrayList<>();
+        for (String oil : List.of("coconut", "castor", "hempseed", "rapeseed-low-erucic", "sunflower")) {
+            recipes.add(text(oils(oil + ": 100 %")));
+            recipes.add(text(oils(oil + ": 60 %", "jojoba: 25 %", "evening-primrose: 15 %")));
+            recipes.add(text(oils(oil + ": 40 %", "beeswax: 30 %", "lanolin: 30 %")));
+        }
+        Recipes.examples().forEach(example -> recipes.add(text(example)));
+        for (String text : recipes) {
+            List<String> lines = text.lines().toList();
+            assertThat(lines.size() - lines.indexOf(keeping(lines))).as(text).isBetween(2, 6);
+        }
+    }
+
+    private static String keeping(List<String> lines) {
+        return lines.stream()
+                .filter(line -> line.startsWith("Keeping "))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -31,6 +31,7 @@ class GuideTest {
         "README.md, 1",
         "docs/guide/first-sheet.md, 4",
         "docs/guide/formula-file.md, 1",
+        "docs/guide/how-sure.md, 1",
         "docs/guide/compare.md, 1",
         "docs/guide/why.md, 1"
     })

@@ -1,21 +1,13 @@
 package lyewright.benchmarks;
 
-import lyewright.fill.Fill;
 import lyewright.formula.FormulaFile;
 import lyewright.formula.ResolvedFormula;
-import lyewright.makingsheet.Balance;
-import lyewright.makingsheet.Equipment;
-import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SheetDraws;
-import lyewright.formula.Purities;
-import lyewright.material.Tables;
-import java.util.List;
-import java.util.Map;
 
 /** The formulas that only the drawing is measured on, invented. */
 final class OtherFormulas {
 
-    /** Its whole doubt is one rectangular range, the widest of the common oils, and the answer is known by hand. */
+    /** One oil, whose published range is most of the doubt. */
     private static final String COCONUT = """
             recipe: Coconut alone
             use: own

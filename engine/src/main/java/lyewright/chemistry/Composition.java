@@ -12,7 +12,8 @@ import java.util.Optional;
  *
  * <p>Simplified: of an oil's unsaponifiable matter half of what its standard allows is taken, since standards give only a
  * maximum, and none where no standard was found. Every acid of the additions gives a water for each alkali it takes; alum
- * does not, so that what it forms comes out a ninth of the alum's mass too light. Crystal water that the tables do not give,
+ * gives none and borax one for two, so that what they form comes out a ninth of the alum's mass and a twentieth of the borax's
+ * too light. Crystal water that the tables do not give,
  * as of borax, stays with its salt. Sugars and proteins, which alkali breaks down, are left as they are.
  *
  * @param moment when
@@ -41,6 +42,19 @@ public record Composition(
     /** The order substances are told in. */
     static final Comparator<Substance> BY_KIND_AND_SHARE =
             Comparator.comparing(Substance::kind).thenComparing(Substance::percent, Comparator.reverseOrder());
+
+    /** What a name begins with of wax that is left: no more of it surely reacts, so it is no superfat. */
+    private static final String WAX_LEFT = "Wax left of ";
+
+    /**
+     * What wax is called once its acid has reacted.
+     *
+     * @param wax its name within a sentence
+     * @return such as {@code Wax left of beeswax (white)}
+     */
+    public static String waxLeft(String wax) {
+        return WAX_LEFT + wax;
+    }
 
     /** Copies its list. */
     public Composition {
@@ -134,18 +148,30 @@ public record Composition(
      * @param grams how much, never under 0
      * @param percent of everything at that moment
      */
-    public record Substance(Kind kind, String name, String inci, String of, double grams, double percent) {}
+    public record Substance(Kind kind, String name, String inci, String of, double grams, double percent) {
+
+        /**
+         * Whether it is wax that does not react, or not surely: {@link Kind#OIL_LEFT} that is no superfat.
+         *
+         * @return true for a wax once it could have reacted
+         */
+        public boolean waxLeft() {
+            return kind == Kind.OIL_LEFT && name.startsWith(WAX_LEFT);
+        }
+    }
 
     /**
      * Where water came from and went, grams.
      *
      * @param addedGrams by the formula's water rule: plain, for wetting out, a stock lye's, and what is water in liquids that
      *     replace it
+     * @param countedGrams what is no water in liquids that replace it; the rule counts it as water all the same
      * @param broughtGrams by potash and by other additions
      * @param formedGrams by neutralisation; when cut, of all acid, since acids react first
      * @param lostGrams by drying, from poured to then
      */
-    public record Water(double addedGrams, double broughtGrams, double formedGrams, double lostGrams) {
+    public record Water(
+            double addedGrams, double countedGrams, double broughtGrams, double formedGrams, double lostGrams) {
 
         /**
          * What is left.
@@ -181,6 +207,19 @@ public record Composition(
         double sum = 0;
         for (Substance substance : substances) {
             sum += substance.kind() == kind ? substance.percent() : 0;
+        }
+        return sum;
+    }
+
+    /**
+     * All wax that is left once it could have reacted, which is part of {@link Kind#OIL_LEFT}.
+     *
+     * @return percent of everything, 0 if there is none
+     */
+    public double waxLeftPercent() {
+        double sum = 0;
+        for (Substance substance : substances) {
+            sum += substance.waxLeft() ? substance.percent() : 0;
         }
         return sum;
     }

@@ -7,6 +7,7 @@ import lyewright.formula.ResolvedFormula.AdditionPart;
 import lyewright.material.AcidSalt;
 import lyewright.material.Additive;
 import lyewright.material.AdditiveKind;
+import lyewright.material.Names;
 import lyewright.material.Tables;
 
 /** What becomes of the additions, water apart: salt, fat, acid, and the rest of each. */
@@ -87,7 +88,7 @@ final class CompositionAdditions {
         if (fat == 0) {
             return;
         }
-        String name = CompositionOils.inWords(material.name());
+        String name = Names.inSentence(material.name());
         double reacted = onTop ? 0 : extent.ester();
         if (reacted > 0) {
             Salts soaps =
@@ -110,7 +111,13 @@ final class CompositionAdditions {
         double reacted = onTop ? 0 : extent.additionAcid();
         Salts salts = new Salts(names.sodiumSalt(), names.sodiumInci(), names.potassiumSalt(), names.potassiumInci());
         ledger.addSalts(
-                Kind.ACID_SALT, salts, of, grams * acid * reacted, moles * reacted, Stoichiometry.WATER, extent);
+                names.fatty() ? Kind.SOAP : Kind.ACID_SALT,
+                salts,
+                of,
+                grams * acid * reacted,
+                moles * reacted,
+                Stoichiometry.WATER,
+                extent);
         ledger.add(Kind.ACID_LEFT, names.acidLabel(), names.acidInci(), of, grams * acid * (1 - reacted));
         ledger.addFattyMatter(names.fatty() ? grams * acid : 0);
     }
@@ -143,7 +150,7 @@ final class CompositionAdditions {
     }
 
     private static String nameOfRest(Additive material, Parts parts) {
-        String name = CompositionOils.inWords(material.name());
+        String name = Names.inSentence(material.name());
         if (parts.salt() > parts.rest()) {
             return "Other minerals of " + name;
         }

@@ -94,7 +94,7 @@ final class CompositionBuilder {
     }
 
     private Composition.Water water(double formed, double lost) {
-        return new Composition.Water(addedWater, reaction.waterGrams() - addedWater, formed, lost);
+        return new Composition.Water(addedWater, countedAsWater(), reaction.waterGrams() - addedWater, formed, lost);
     }
 
     private double addedWater() {
@@ -104,6 +104,16 @@ final class CompositionBuilder {
             added += isAdded(line) ? masses[i] * line.water() : 0;
         }
         return added;
+    }
+
+    /** Solids of milk and the like take the place of so much water. */
+    private double countedAsWater() {
+        double counted = 0;
+        for (int i = 0; i < masses.length; i++) {
+            BatchLine line = batch.lines().get(i);
+            counted += line.kind() == BatchLine.Kind.ADDITION && isAdded(line) ? masses[i] * (1 - line.water()) : 0;
+        }
+        return counted;
     }
 
     /** Whether a line's water is the rule's, or comes beside it. */

@@ -3,6 +3,7 @@ package lyewright.chemistry;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.CompositionLedger.Salts;
 import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
@@ -47,7 +48,12 @@ final class CompositionOils {
 
     private void add(Oil oil, String of, double grams) {
         double unsaponifiable = grams * unsaponifiable(oil);
-        ledger.add(Kind.UNSAPONIFIABLE, "Unsaponifiable matter of " + inWords(oil.name()), "", of, unsaponifiable);
+        ledger.add(
+                Kind.UNSAPONIFIABLE,
+                "Unsaponifiable matter of " + Names.inSentence(oil.name()),
+                "",
+                of,
+                unsaponifiable);
         ledger.addFattyMatter(unsaponifiable);
         double reactive = grams - unsaponifiable;
         if (!extent.begun()) {
@@ -68,7 +74,9 @@ final class CompositionOils {
     }
 
     private void left(Oil oil, String of, double grams) {
-        ledger.add(Kind.OIL_LEFT, oil.name(), oil.names().inci(), of, grams);
+        boolean waxLeft = oil.kind() == OilKind.WAX && extent.begun();
+        String name = waxLeft ? Composition.waxLeft(Names.inSentence(oil.name())) : oil.name();
+        ledger.add(Kind.OIL_LEFT, name, oil.names().inci(), of, grams);
         ledger.addFattyMatter(grams);
     }
 
@@ -78,7 +86,7 @@ final class CompositionOils {
         boolean allAcid = oil.kind() == OilKind.FATTY_ACID;
         ledger.add(
                 Kind.ACID_LEFT,
-                allAcid ? oil.name() : "Free acid of " + inWords(oil.name()),
+                allAcid ? oil.name() : "Free acid of " + Names.inSentence(oil.name()),
                 allAcid ? oil.names().inci() : "",
                 of,
                 grams * (1 - reacted));
@@ -117,7 +125,7 @@ final class CompositionOils {
 
     private Salts soaps(Oil oil) {
         Oil named = named(oil);
-        String name = inWords(oil.name());
+        String name = Names.inSentence(oil.name());
         return new Salts(
                 "Sodium soap of " + name,
                 named.names().sodiumSoap(),
@@ -136,11 +144,5 @@ final class CompositionOils {
             }
         }
         return oil;
-    }
-
-    /** A name inside a sentence: its first letter small, unless it is an abbreviation. */
-    static String inWords(String name) {
-        boolean abbreviated = name.length() > 1 && Character.isUpperCase(name.charAt(1));
-        return name.isEmpty() || abbreviated ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
     }
 }

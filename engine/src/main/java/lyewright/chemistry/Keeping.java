@@ -2,6 +2,7 @@ package lyewright.chemistry;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lyewright.chemistry.OilPhaseAcids.Gap;
 import lyewright.chemistry.OilPhaseAcids.Share;
 
@@ -14,9 +15,12 @@ import lyewright.chemistry.OilPhaseAcids.Share;
  *
  * @param indices of the known acids
  * @param uncounted acids with double bonds that no index counts, largest first
- * @param unknown oils whose acids nobody here knows
+ * @param unknown oils whose acids nobody here knows, and fats of additions likewise
  */
 public record Keeping(OxidationIndices indices, List<Share> uncounted, List<Gap> unknown) {
+
+    /** Percent of the oils from which what is not known is too much for the rest to stand for all; this project's own rule. */
+    private static final double MUCH_UNKNOWN = 20;
 
     /** Copies its lists. */
     public Keeping {
@@ -45,7 +49,9 @@ public record Keeping(OxidationIndices indices, List<Share> uncounted, List<Gap>
                 .filter(Keeping::uncounted)
                 .sorted((one, other) -> Double.compare(other.percent(), one.percent()))
                 .toList();
-        return Optional.of(new Keeping(indices, uncounted, acids.unknown()));
+        List<Gap> unknown = Stream.concat(acids.unknown().stream(), acids.addedFats().stream())
+                .toList();
+        return Optional.of(new Keeping(indices, uncounted, unknown));
     }
 
     private static double withBonds(OilPhaseAcids acids, int bonds) {
@@ -59,6 +65,24 @@ public record Keeping(OxidationIndices indices, List<Share> uncounted, List<Gap>
         int bonds = share.acid().doubleBonds();
         String code = share.acid().code();
         return bonds > 0 && bonds < 4 && !code.equals("C18:1") && !code.equals("C18:2") && !code.startsWith("C18:3");
+    }
+
+    /**
+     * Whether so much is not known that the indices do not speak for the whole.
+     *
+     * @return true over a fifth of the oils' mass
+     */
+    public boolean patchy() {
+        return unknown.stream().mapToDouble(Gap::percent).sum() > MUCH_UNKNOWN;
+    }
+
+    /**
+     * The same for a page: what is not known where it is much, else which index, beside which measured fats, and one caveat.
+     *
+     * @return a few sentences as one
+     */
+    public String brief() {
+        return KeepingWords.brief(this);
     }
 
     /**

@@ -22,16 +22,23 @@ final class KeepingWords {
             .sorted(Comparator.comparingDouble(KeepingWords::oxidisability))
             .toList();
 
+    private static final String SOURCE = "[PMC4384276, Table 2]";
+
     private KeepingWords() {}
 
     static List<String> of(Keeping keeping) {
         List<String> sentences = new ArrayList<>();
+        if (keeping.patchy()) {
+            sentences.add(muchUnknown(keeping.unknown()));
+        }
         sentences.add(index(keeping.indices()));
-        sentences.add(place(keeping.indices().oxidisability()));
-        if (keeping.uncounted().stream().mapToDouble(Share::percent).sum() >= MUCH_UNCOUNTED) {
+        if (!keeping.patchy()) {
+            sentences.add(place(keeping.indices().oxidisability()));
+        }
+        if (muchUncounted(keeping)) {
             sentences.add(uncounted(keeping.uncounted()));
         }
-        if (!keeping.unknown().isEmpty()) {
+        if (!keeping.unknown().isEmpty() && !keeping.patchy()) {
             sentences.add(unknown(keeping.unknown()));
         }
         sentences.add(
@@ -41,6 +48,24 @@ final class KeepingWords {
         return List.copyOf(sentences);
     }
 
+    static String brief(Keeping keeping) {
+        OxidationIndices indices = keeping.indices();
+        String index = "Air reaches linolenic and linoleic acid soonest (" + tenths(indices.linolenic()) + " and "
+                + tenths(indices.linoleic()) + " % here): oxidisability " + tenths(indices.oxidisability()) + ".";
+        if (keeping.patchy()) {
+            return muchUnknown(keeping.unknown()) + " " + index;
+        }
+        String place = where(indices.oxidisability());
+        return index + " "
+                + (muchUncounted(keeping)
+                        ? place + " " + SOURCE + " " + uncounted(keeping.uncounted())
+                        : place + " " + notEverything() + " " + SOURCE);
+    }
+
+    private static boolean muchUncounted(Keeping keeping) {
+        return keeping.uncounted().stream().mapToDouble(Share::percent).sum() >= MUCH_UNCOUNTED;
+    }
+
     private static String index(OxidationIndices indices) {
         return "Air turns oils rancid at the double bonds of their acids, soonest at those of linolenic and linoleic acid ("
                 + tenths(indices.linolenic()) + " and " + tenths(indices.linoleic()) + " % here): oxidisability "
@@ -48,12 +73,12 @@ final class KeepingWords {
     }
 
     private static String place(double oxidisability) {
-        int below = (int)
-                FATS.stream().filter(fat -> oxidisability(fat) <= oxidisability).count();
-        return where(below) + " " + notEverything() + " [PMC4384276, Table 2]";
+        return where(oxidisability) + " " + notEverything() + " " + SOURCE;
     }
 
-    private static String where(int below) {
+    private static String where(double oxidisability) {
+        int below = (int)
+                FATS.stream().filter(fat -> oxidisability(fat) <= oxidisability).count();
         if (below == 0) {
             return "That is under the lowest of " + FATS.size() + " fats measured in one paper, " + named(FATS.get(0))
                     + ", which slow oxidation brought to a peroxide value of " + peroxide(FATS.get(0)) + " meq/kg.";
@@ -92,10 +117,19 @@ final class KeepingWords {
     }
 
     private static String unknown(List<Gap> unknown) {
-        String named = unknown.stream()
-                .map(gap -> gap.name() + " (" + tenths(gap.percent()) + " % of the oils)")
+        return "Not in the index, since their acids are not known here: " + gaps(unknown, "% of the oils") + ".";
+    }
+
+    private static String muchUnknown(List<Gap> unknown) {
+        double all = unknown.stream().mapToDouble(Gap::percent).sum();
+        return "So much is of acids that are not known here, " + tenths(all)
+                + " % of the oils' mass, that the index speaks only for the rest: " + gaps(unknown, "%") + ".";
+    }
+
+    private static String gaps(List<Gap> gaps, String unit) {
+        return gaps.stream()
+                .map(gap -> gap.name() + " (" + tenths(gap.percent()) + " " + unit + ")")
                 .collect(Collectors.joining(", "));
-        return "Not in it either, since their acids are not known here: " + named + ".";
     }
 
     private static String named(MeasuredFat fat) {

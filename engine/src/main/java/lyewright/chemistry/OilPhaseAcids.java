@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.formula.ResolvedFormula;
 import lyewright.material.FattyAcid;
+import lyewright.measure.Outcome;
 
 /**
  * The fatty acids of a whole formula's oils, waxes and free acids, and what is computed from them. Premixes count with
- * their parts. The fat of milk and of other additions does not: nobody publishes its acids here.
+ * their parts. The fat of milk and the acids of rosin do not, since the tables of additions give no acids: they are named.
  *
  * <p>The weights are the oils' masses, those whose acids are known taken as the whole. A gram of nearly any oil brings
  * nearly as much acid as a gram of the next (95 to 96 % where chains are C16 and C18, 94 of coconut, all of a free acid,
@@ -21,6 +22,8 @@ import lyewright.material.FattyAcid;
  *
  * @param acids every acid that one of the oils lists, by carbons, then double bonds
  * @param unknown oils whose acids nobody here knows
+ * @param addedFats fats and fatty acids that additions bring, of which alkali takes but whose acids nobody here knows; percent
+ *     of the oils' mass, in which they are not
  * @param waxes waxes whose acids are known and counted, but which are neither triglycerides nor free acids, so that they
  *     are left out of the three values
  * @param saponificationValue mg KOH/g from the acids, exact stoichiometry: each triglyceride and free acid by its own
@@ -33,6 +36,7 @@ import lyewright.material.FattyAcid;
 public record OilPhaseAcids(
         List<Share> acids,
         List<Gap> unknown,
+        List<Gap> addedFats,
         List<Gap> waxes,
         Optional<Double> saponificationValue,
         Optional<Double> saponificationValueCd3a94,
@@ -47,17 +51,34 @@ public record OilPhaseAcids(
     public OilPhaseAcids {
         acids = List.copyOf(acids);
         unknown = List.copyOf(unknown);
+        addedFats = List.copyOf(addedFats);
         waxes = List.copyOf(waxes);
     }
 
+    /** What a formula in percent is looked at with, where nobody says how much, grams of oils. */
+    private static final double USUAL_OILS = 1000;
+
     /**
-     * Adds a formula's oils up.
+     * Adds a formula's oils up, with its additions as they are for the oils as written, else for a kilogram of oils.
      *
      * @param formula resolved
-     * @return its acids; none where no oil's are known
+     * @return its acids; none where no oil's are known, and nothing of additions where they make no batch
      */
     public static OilPhaseAcids of(ResolvedFormula formula) {
-        return new OilPhaseMixer(formula).mix();
+        return BatchLines.of(formula) instanceof Outcome.Ok<BatchLines> batch
+                ? of(batch.value(), formula.writtenOilsGrams().orElse(USUAL_OILS))
+                : new OilPhaseMixer(formula).mix(List.of());
+    }
+
+    /**
+     * The same for a batch of known size, which additions of a fixed mass ask for.
+     *
+     * @param batch its lines
+     * @param oilsGrams grams of oils, over 0
+     * @return its acids; none where no oil's are known
+     */
+    public static OilPhaseAcids of(BatchLines batch, double oilsGrams) {
+        return new OilPhaseMixer(batch.formula()).mix(AddedFats.of(batch, oilsGrams));
     }
 
     /**
@@ -71,7 +92,7 @@ public record OilPhaseAcids(
     public record Share(FattyAcid acid, double lowPercent, double percent, double highPercent) {}
 
     /**
-     * An oil about which something is not known.
+     * An oil or a fat about which something is not known.
      *
      * @param name what it is called
      * @param percent of all oils by mass

@@ -34,7 +34,7 @@ final class OilPhaseMixer {
         this.formula = formula;
     }
 
-    OilPhaseAcids mix() {
+    OilPhaseAcids mix(List<Gap> addedFats) {
         for (OilPart line : formula.oils()) {
             for (OilBlend.Part part : line.parts()) {
                 add(part.oil(), line.fraction() * part.fraction());
@@ -43,6 +43,7 @@ final class OilPhaseMixer {
         return new OilPhaseAcids(
                 shares(),
                 gaps(unknown),
+                addedFats,
                 gaps(waxes),
                 mean(saponificationValue),
                 mean(saponificationValueCd3a94),

@@ -13,6 +13,7 @@ import lyewright.formula.ResolvedFormula.AdditionPart;
 import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.Alkali;
+import lyewright.material.OilBlend;
 
 /** One sheet's figures before rounding, for a kilogram of oils. */
 final class ComparedSheet {
@@ -26,7 +27,9 @@ final class ComparedSheet {
     /** Names by key, of oils and additions. */
     final Map<String, String> names = new LinkedHashMap<>();
 
+    /** A premix counts with its parts. */
     final Map<String, Double> oilPercents = new LinkedHashMap<>();
+
     final Map<String, Double> additionsPerKilogram = new LinkedHashMap<>();
     final double superfat;
     final double saponificationValue;
@@ -47,15 +50,17 @@ final class ComparedSheet {
     ComparedSheet(MakingSheet sheet) {
         this.sheet = sheet;
         ResolvedFormula formula = sheet.formula();
-        acids = OilPhaseAcids.of(formula);
+        acids = OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
         cured = sheet.composition().moments().stream()
                 .filter(moment -> moment.moment() == Composition.Moment.CURED)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("a composition without its cured moment"));
         double value = 0;
         for (OilPart part : formula.oils()) {
-            names.put(part.key(), part.name());
-            oilPercents.merge(part.key(), 100 * part.fraction(), Double::sum);
+            for (OilBlend.Part one : part.parts()) {
+                names.put(one.oil().key(), one.oil().name());
+                oilPercents.merge(one.oil().key(), 100 * part.fraction() * one.fraction(), Double::sum);
+            }
             value += part.fraction() * part.saponificationValue();
         }
         saponificationValue = value;

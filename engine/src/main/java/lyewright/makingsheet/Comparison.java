@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import lyewright.formula.ResolvedFormula.OilPart;
 
 /**
  * What changes from one sheet to another, as rows of figures. What a formula asks for a kilogram of oils is compared before
@@ -36,7 +38,7 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
 
     /** What a row is about. */
     public enum Group {
-        /** Oils, percent of all oils. */
+        /** Oils, percent of all oils; a premix counts with its parts. */
         OILS,
         /** Additions, grams for a kilogram of oils. */
         ADDITIONS,
@@ -124,6 +126,21 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
      */
     public Optional<Row> row(String path) {
         return rows.stream().filter(row -> row.path().equals(path)).findFirst();
+    }
+
+    /**
+     * The premixes of either formula, whose oils are counted with the others.
+     *
+     * @return their names, each once
+     */
+    public List<String> premixes() {
+        return Stream.of(a, b)
+                .flatMap(sheet -> sheet.formula().oils().stream())
+                .filter(part -> !part.parts().get(0).oil().key().equals(part.key())
+                        || part.parts().size() > 1)
+                .map(OilPart::name)
+                .distinct()
+                .toList();
     }
 
     /**

@@ -184,9 +184,10 @@ final class ComparisonRows {
     private void curedBar() {
         cured(Composition.Kind.SOAP, "Soap");
         cured(Composition.Kind.GLYCEROL, "Glycerol");
-        cured(Composition.Kind.OIL_LEFT, "Oil left over");
+        cured("oilLeft", "Oil left over", s -> s.percent(Composition.Kind.OIL_LEFT) - s.waxLeftPercent());
+        cured("waxLeft", "Wax that does not react", Composition::waxLeftPercent);
         cured(Composition.Kind.ACID_LEFT, "Acid left over");
-        cured(Composition.Kind.ACID_SALT, "Salts of acids");
+        cured(Composition.Kind.ACID_SALT, "Salts of acids and carbonates");
         cured(Composition.Kind.UNSAPONIFIABLE, "Unsaponifiable");
         cured(Composition.Kind.SALT, "Salt");
         cured(Composition.Kind.WATER, "Water in the bar");
@@ -203,8 +204,11 @@ final class ComparisonRows {
     }
 
     private void cured(Composition.Kind kind, String label) {
-        unlessNone(
-                Group.CURED_BAR, "cured." + kind.word() + "Percent", label, s -> s.cured.percent(kind), OF_THE_BAR, 1);
+        cured(kind.word(), label, cured -> cured.percent(kind));
+    }
+
+    private void cured(String word, String label, Function<Composition, Double> percent) {
+        unlessNone(Group.CURED_BAR, "cured." + word + "Percent", label, s -> percent.apply(s.cured), OF_THE_BAR, 1);
     }
 
     private void batch() {

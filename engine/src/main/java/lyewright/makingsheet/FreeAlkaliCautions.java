@@ -2,15 +2,13 @@ package lyewright.makingsheet;
 
 import java.util.List;
 import lyewright.makingsheet.Caution.Level;
+import lyewright.material.Names;
 
 /** What to beware of because of how sure, or unsure, the superfat is: of the batch, and of each portion by itself. */
 final class FreeAlkaliCautions {
 
     /** A portion this much leaner than the batch is looked at by itself; this project's own rule, in points. */
     private static final double LEANER = 0.05;
-
-    private static final String MORE_OR_BETTER =
-            "Ask for more superfat, or give what is known better: a certificate for an oil, the alkali's purity.";
 
     private static final String OWN_RULE = "this project's own rule, on a chance drawn by JCGM 101";
 
@@ -46,16 +44,34 @@ final class FreeAlkaliCautions {
             found.add(new Caution(
                     "free-alkali",
                     level(chance),
-                    "{} and the bars stay caustic{}: a superfat of {} % may really be anything from {} to {} %.",
-                    MORE_OR_BETTER,
+                    "A superfat of {} % may really be anything from {} to {} %, and under 0 alkali is left over and the bars"
+                            + " stay caustic: {}{}.",
+                    "Ask for more superfat, " + whatElseHelps(band),
                     OWN_RULE,
                     List.of(
-                            SuperfatWords.thatAlkaliIsLeft(chance),
-                            band.beforeCertificateOf().isPresent() ? ", before a certificate" : "",
                             Caution.tenths(band.sheetPercent()),
                             Caution.tenths(band.lowPercent()),
-                            Caution.tenths(band.highPercent()))));
+                            Caution.tenths(band.highPercent()),
+                            SuperfatWords.chances(chance),
+                            band.beforeCertificateOf()
+                                    .map(oil -> ", before a certificate for " + Names.inSentence(oil))
+                                    .orElse(""))));
         }
+    }
+
+    /** Goes by what most of the doubt hangs on. */
+    private static String whatElseHelps(SuperfatBand band) {
+        if (band.beforeCertificateOf().isPresent()) {
+            return "or get the certificate of analysis of your lot of "
+                    + Names.inSentence(band.beforeCertificateOf().get()) + " and give its value under materials.";
+        }
+        return switch (band.leading()) {
+            case WEIGHING -> "use a finer balance, or make a larger batch.";
+            case PURITY -> "or read the alkali's purity off its certificate and give it.";
+            case STRENGTH -> "or have the strength of the stock lye certified, and give it more closely.";
+            case ACID -> "or leave the acid to a pure one, which is known better than a juice's or a milk's.";
+            case OIL, WAX -> "or give the saponification value of your oils more closely.";
+        };
     }
 
     private static void portion(PortionSheet portion, SuperfatBand batch, List<Caution> found) {
@@ -77,10 +93,10 @@ final class FreeAlkaliCautions {
             found.add(new Caution(
                     "portion-free-alkali",
                     level(chance),
-                    "Portion {} is leaner than the batch. {} in it.",
+                    "Portion {} is leaner than the batch: {} that alkali is left over in it.",
                     SuperfatCautions.EVEN_THEM_OUT,
                     OWN_RULE,
-                    List.of(portion.name(), SuperfatWords.thatAlkaliIsLeft(chance))));
+                    List.of(portion.name(), SuperfatWords.chances(chance))));
         }
     }
 

@@ -16,6 +16,9 @@ public final class SuperfatBand {
     /** What the ends of the interval may still move by when drawing stops, in points of superfat; a fifth of a digit shown. */
     public static final double TOLERANCE = 0.02;
 
+    /** Or by this share of the superfat's standard uncertainty: a band tens of points wide has no use for hundredths. */
+    static final double OF_SPREAD = 0.01;
+
     /** Draws after which the interval is taken as it is. */
     public static final long MOST_DRAWS = 4_000_000;
 
@@ -213,6 +216,11 @@ public final class SuperfatBand {
      */
     public List<String> takenAsExact() {
         return worked().takenAsExact();
+    }
+
+    /** What most of the doubt is about. */
+    SuperfatModel.About leading() {
+        return worked().leading();
     }
 
     /**

@@ -1,10 +1,13 @@
 package lyewright.makingsheet;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lyewright.makingsheet.SuperfatBand.Contribution;
 import lyewright.makingsheet.SuperfatBand.Gain;
+import lyewright.makingsheet.SuperfatModel.About;
 import lyewright.makingsheet.SuperfatModel.OilInput;
 import lyewright.uncertainty.Distribution;
 import lyewright.uncertainty.Drawn;
@@ -44,7 +47,8 @@ final class SuperfatDraws {
     }
 
     private Drawn draw(List<Input> inputs) {
-        return MonteCarlo.drawUntil(inputs, model, SuperfatBand.TOLERANCE, SuperfatBand.MOST_DRAWS);
+        return MonteCarlo.drawUntil(
+                inputs, model, SuperfatBand.TOLERANCE, SuperfatBand.OF_SPREAD, SuperfatBand.MOST_DRAWS);
     }
 
     /**
@@ -88,6 +92,19 @@ final class SuperfatDraws {
 
     List<String> takenAsExact() {
         return model.takenAsExact();
+    }
+
+    /** What most of the doubt is about; weighing where there is none. */
+    About leading() {
+        Map<About, Double> shares = new EnumMap<>(About.class);
+        for (int i = 0; i < model.about().size(); i++) {
+            shares.merge(model.about().get(i), linear.contributions().get(i).percentOfVariance(), Double::sum);
+        }
+        return shares.entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(About.WEIGHING);
     }
 
     List<Contribution> shares() {

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLines;
@@ -22,6 +23,7 @@ import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
 import lyewright.material.ReckonedValue;
+import lyewright.material.StockLye;
 import lyewright.material.Tables;
 import lyewright.uncertainty.Distribution;
 import lyewright.uncertainty.Input;
@@ -41,6 +43,28 @@ final class SuperfatModel implements Model {
         MOST
     }
 
+    /** What an input is about. */
+    enum About {
+        /** What a balance may be off. */
+        WEIGHING,
+        /** The saponification value of an oil. */
+        OIL,
+        /** How much of a wax reacts. */
+        WAX,
+        /** The acid of a juice or a milk. */
+        ACID,
+        /** The purity of an alkali. */
+        PURITY,
+        /** The strength of a stock lye. */
+        STRENGTH
+    }
+
+    /**
+     * No weighing is taken to err by more than this share of itself, so that no mass is drawn under zero; this project's own
+     * rule. It bites only where a balance is far too coarse, which is cautioned.
+     */
+    private static final double MOST_OFF = 0.9;
+
     private static final String CERTIFICATE = "certificate-exactness";
 
     /** Kinds of additions whose acid nature makes, not a works. */
@@ -49,6 +73,7 @@ final class SuperfatModel implements Model {
     private final BatchLines batch;
     private final ResolvedFormula formula;
     private final List<Input> inputs = new ArrayList<>();
+    private final List<About> about = new ArrayList<>();
     private final List<Worst> worst = new ArrayList<>();
     private final List<Double> sheetValues = new ArrayList<>();
     private final Map<String, OilInput> oils = new LinkedHashMap<>();
@@ -125,14 +150,17 @@ final class SuperfatModel implements Model {
     }
 
     private int weighed(Weighing weighing, Worst direction) {
-        double permitted =
-                weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables());
+        double grams = weighing.weigh().grams();
+        double most = MOST_OFF * grams;
+        double permitted = Math.min(
+                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables()));
+        double unseen = Math.min(most - permitted, weighing.balance().stepGrams() / 2);
         return input(
+                About.WEIGHING,
                 "weighing of " + Names.inSentence(weighing.name()) + whatFor(weighing),
-                new Distribution.Trapezoidal(
-                        weighing.weigh().grams(), permitted, weighing.balance().stepGrams() / 2),
+                new Distribution.Trapezoidal(grams, permitted, unseen),
                 direction,
-                weighing.weigh().grams());
+                grams);
     }
 
     /** Tells two weighings of one thing apart: by the portion, and by what it wets out. */
@@ -154,6 +182,7 @@ final class SuperfatModel implements Model {
         }
         boolean wax = oil.kind() == OilKind.WAX;
         int place = input(
+                wax ? About.WAX : About.OIL,
                 (wax ? "how much reacts of " : "saponification value of ") + Names.inSentence(oil.name()),
                 wax ? allOfWax(oil) : ofOil(oil),
                 Worst.LEAST,
@@ -192,6 +221,7 @@ final class SuperfatModel implements Model {
         Additive material = formula.additions().get(line.place()).material();
         Tables.Practice usual = formula.tables().practice("acid-of-liquids");
         int place = input(
+                About.ACID,
                 "acid of " + Names.inSentence(material.name()),
                 NATURAL.contains(material.kind())
                         ? new Distribution.Rectangular(usual.low() / 100, usual.high() / 100)
@@ -207,21 +237,27 @@ final class SuperfatModel implements Model {
         if (known != null) {
             return known;
         }
-        Figure figure = formula.alkali().stock().isPresent()
-                ? formula.alkali().stock().get().strength()
-                : formula.purities().figure(alkali);
-        String name = formula.alkali().stock().isPresent()
-                ? "strength of " + formula.alkali().stock().get().name()
+        Optional<StockLye> stock = formula.alkali().stock();
+        Figure figure =
+                stock.isPresent() ? stock.get().strength() : formula.purities().figure(alkali);
+        String name = stock.isPresent()
+                ? "strength of " + stock.get().name()
                 : "purity of " + (alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide");
         if (figure.spread() == Figure.Spread.EXACT) {
             takenAsExact.add(name);
         }
-        int place = input(name, Distribution.of(figure), Worst.MOST, figure.middle());
+        int place = input(
+                stock.isPresent() ? About.STRENGTH : About.PURITY,
+                name,
+                Distribution.of(figure),
+                Worst.MOST,
+                figure.middle());
         strengths.put(alkali.key(), place);
         return place;
     }
 
-    private int input(String name, Distribution distribution, Worst direction, double sheetValue) {
+    private int input(About what, String name, Distribution distribution, Worst direction, double sheetValue) {
+        about.add(what);
         inputs.add(new Input(name, distribution));
         worst.add(direction);
         sheetValues.add(sheetValue);
@@ -230,6 +266,11 @@ final class SuperfatModel implements Model {
 
     List<Input> inputs() {
         return inputs;
+    }
+
+    /** What they are about, by input. */
+    List<About> about() {
+        return about;
     }
 
     /** Its oils and where their values stand among the inputs. */

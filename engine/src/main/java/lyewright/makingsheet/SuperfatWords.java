@@ -21,8 +21,8 @@ final class SuperfatWords {
         }
         return worst == null
                 ? of(batch)
-                : "Portion " + worst.name() + ": " + verdict(worst.band()) + ". "
-                        + thatAlkaliIsLeft(chance(worst)) + " in it. The batch as a whole: "
+                : "Portion " + worst.name() + ": " + verdict(worst.band()) + ", " + chances(chance(worst))
+                        + " that alkali is left over in it. The batch as a whole: "
                         + Names.inSentence(of(batch));
     }
 
@@ -68,11 +68,12 @@ final class SuperfatWords {
         if (band.verdict() == Verdict.SAFE) {
             return band.surelyWithoutAlkali() ? surely(band) : "The chance that alkali is left over is under 1 in 100.";
         }
-        String chance = thatAlkaliIsLeft(band.freeAlkaliProbability()) + " and the bars stay caustic";
-        return band.beforeCertificateOf()
-                .map(oil -> chance + ", before a certificate: most of the doubt is the published range of "
-                        + Names.inSentence(oil) + ".")
-                .orElse(chance + ".");
+        String certificate = band.beforeCertificateOf()
+                .map(oil -> ", before a certificate says where in its published range your " + Names.inSentence(oil)
+                        + " lies")
+                .orElse("");
+        return "Under 0 alkali is left over and the bars stay caustic: " + chances(band.freeAlkaliProbability())
+                + certificate + ".";
     }
 
     private static String surely(SuperfatBand band) {
@@ -83,15 +84,14 @@ final class SuperfatWords {
                         : left + " % of the oils is left over and no alkali.");
     }
 
-    /** A chance in words, as the beginning of a sentence. */
-    static String thatAlkaliIsLeft(double chance) {
+    /** A chance in words: practically certain, about 4 chances in 10, about 1 chance in 5. */
+    static String chances(double chance) {
         if (chance >= 0.995) {
-            return "It is practically certain that alkali is left over";
+            return "practically certain";
         }
-        return (chance >= 0.35 ? "There are " : "There is ") + chances(chance) + " that alkali is left over";
-    }
-
-    private static String chances(double chance) {
+        if (chance >= 0.95) {
+            return "nearly certain";
+        }
         if (chance >= 0.35) {
             return "about " + Math.round(10 * chance) + " chances in 10";
         }

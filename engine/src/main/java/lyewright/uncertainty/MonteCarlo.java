@@ -31,8 +31,11 @@ public final class MonteCarlo {
 
     private static final long SEED = 0x4C79_6577_7269_6768L;
 
-    /** Four steps of the generator of seeds, so that no block shares a word of its seed with another. */
-    private static final long BETWEEN_SEEDS = 4 * 0x9E37_79B9_7F4A_7C15L;
+    /**
+     * Four steps of the generator of seeds (0x9E3779B97F4A7C15 each, in 64 bits), so that no block shares a word of its seed
+     * with another.
+     */
+    private static final long BETWEEN_SEEDS = 0x78DD_E6E5_FD29_F054L;
 
     private final Strand[] strands = new Strand[WAVE];
     private final Drawn[] counted = new Drawn[WAVE];
@@ -93,19 +96,31 @@ public final class MonteCarlo {
      * @return what came out
      */
     public static Drawn drawUntil(List<Input> inputs, Model model, double tolerance, long most) {
-        return new MonteCarlo(inputs, model).drawUntil(tolerance, most);
+        return drawUntil(inputs, model, tolerance, 0, most);
     }
 
-    private Drawn drawUntil(double tolerance, long most) {
+    /**
+     * Draws until the ends of the 95 % interval have settled, as above, where the tolerance may grow with the output's
+     * spread: nobody asks for hundredths of what is unsure by tens.
+     *
+     * @param inputs the model's inputs
+     * @param model what is computed from them
+     * @param tolerance what the ends may still move by, in the output's unit, over 0
+     * @param ofSpread or by this share of the output's standard uncertainty, whichever is more; 0 for the tolerance alone
+     * @param most draws after which it stops even so
+     * @return what came out
+     */
+    public static Drawn drawUntil(List<Input> inputs, Model model, double tolerance, double ofSpread, long most) {
+        return new MonteCarlo(inputs, model).drawUntil(tolerance, ofSpread, most);
+    }
+
+    private Drawn drawUntil(double tolerance, double ofSpread, long most) {
         Moments lows = new Moments(all.about());
         Moments highs = new Moments(all.about());
         long blocks = 0;
+        double allowed;
         do {
-            long first = blocks;
-            atOnce(strand -> {
-                counted[strand].clear();
-                strands[strand].draw(random(first + strand), BLOCK, counted[strand]);
-            });
+            drawWave(blocks);
             for (Drawn block : counted) {
                 Interval ends = block.interval(0.95);
                 lows.add(ends.low());
@@ -113,15 +128,24 @@ public final class MonteCarlo {
                 all.add(block);
             }
             blocks += WAVE;
-        } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > tolerance);
+            allowed = Math.max(tolerance, ofSpread * all.standardUncertainty());
+        } while (blocks * BLOCK < most && 2 * Math.max(lows.deviationOfMean(), highs.deviationOfMean()) > allowed);
         return all;
+    }
+
+    /** Each strand draws one block, and nothing else is in its count. */
+    private void drawWave(long first) {
+        atOnce(strand -> {
+            counted[strand].clear();
+            strands[strand].draw(random(first + strand), BLOCK, counted[strand]);
+        });
     }
 
     private static void atOnce(IntConsumer work) {
         IntStream.range(0, WAVE).parallel().forEach(work);
     }
 
-    /** A block's own source of random numbers. */
+    /** A block's own source of random numbers: the next four words of one row of seeds, so that no two have one in common. */
     static XoShiRo256PlusPlus random(long block) {
         SplitMix64 seed = new SplitMix64(SEED + block * BETWEEN_SEEDS);
         return new XoShiRo256PlusPlus(seed.nextLong(), seed.nextLong(), seed.nextLong(), seed.nextLong());

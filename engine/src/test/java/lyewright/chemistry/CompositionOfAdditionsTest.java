@@ -160,7 +160,9 @@ class CompositionOfAdditionsTest {
         assertThat(fattyGrams(plain.cured())).isCloseTo(1000 - bound, within(1e-6));
         double rosinTakesNone = fattyGrams(rosin.cured()) - fattyGrams(plain.cured());
         assertThat(rosinTakesNone).isCloseTo(50, within(1e-6));
-        assertThat(of(rosin.cured(), "rosin")).extracting(Substance::inci).containsExactly("Sodium Rosinate");
+        assertThat(of(rosin.cured(), "rosin"))
+                .extracting(Substance::kind, Substance::inci)
+                .containsExactly(tuple(Kind.SOAP, "Sodium Rosinate"));
         assertThat(fattyGrams(
                         bar().add("citric-acid-anhydrous", "5", LYE).made(1000).poured()))
                 .isCloseTo(1000, within(1e-6));
@@ -229,7 +231,8 @@ class CompositionOfAdditionsTest {
         assertThat(made.poured().water().lostGrams()).isZero();
         assertThat(made.poured().grams(Kind.WATER)).isCloseTo(water.addedGrams() + water.broughtGrams(), within(1e-9));
         assertThat(made.cut().water())
-                .isEqualTo(new Composition.Water(water.addedGrams(), water.broughtGrams(), water.formedGrams(), 0));
+                .isEqualTo(new Composition.Water(
+                        water.addedGrams(), water.countedGrams(), water.broughtGrams(), water.formedGrams(), 0));
         assertThat(grams(made.cured(), Kind.GLYCEROL, "glycerin")).isCloseTo(20 * 0.995, within(1e-9));
     }
 
@@ -330,15 +333,6 @@ class CompositionOfAdditionsTest {
         assertThat(made.cured().grams(Kind.SOAP)).isGreaterThan(950);
     }
 
-    @Test
-    void names_keep_their_capitals_where_they_are_abbreviations() {
-        assertThat(CompositionOils.inWords("Coconut oil")).isEqualTo("coconut oil");
-        assertThat(CompositionOils.inWords("ROE (rosemary oleoresin), other name"))
-                .startsWith("ROE ");
-        assertThat(CompositionOils.inWords("A")).isEqualTo("a");
-        assertThat(CompositionOils.inWords("")).isEmpty();
-    }
-
     /** Oil that a colour is wetted out with is the same oil. */
     @Test
     void oil_that_wets_out_a_colour_counts_with_its_oil() {
@@ -349,5 +343,39 @@ class CompositionOfAdditionsTest {
                 .cured();
         assertThat(coloured.grams(Kind.SOAP)).isCloseTo(plain.grams(Kind.SOAP), within(1e-9));
         assertThat(of(coloured, "olive-virgin")).hasSameSizeAs(of(plain, "olive-virgin"));
+    }
+
+    /** KAl(SO4)2 and 3 NaOH give Al(OH)3, half a K2SO4 and one and a half Na2SO4; with potash no sodium is there. */
+    @Test
+    void what_alum_forms_is_called_after_both_alkalis() {
+        Substance soda = of(bar().add("potassium-alum", "1", TRACE).made(1000).cured(), "potassium-alum").stream()
+                .filter(s -> s.kind() == Kind.ACID_SALT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(soda.name()).isEqualTo("Aluminium hydroxide and sulphates");
+        assertThat(soda.inci()).isEqualTo("Aluminum Hydroxide; Potassium Sulfate; Sodium Sulfate");
+        assertThat(of(
+                        bar().potassium()
+                                .add("potassium-alum", "1", TRACE)
+                                .made(1000)
+                                .cured(),
+                        "potassium-alum"))
+                .filteredOn(s -> s.kind() == Kind.ACID_SALT)
+                .noneMatch(s -> s.inci().contains("Sodium"));
+    }
+
+    /** Goat milk is nearly nine tenths water; the rule counts the other tenth as water too. */
+    @Test
+    void what_is_no_water_in_a_liquid_that_replaces_it_is_told_apart() {
+        Made made = bar().waterGrams("300").replaceWater("goat-milk", "10").made(1000);
+        double water =
+                Tables.bundled().additive("goat-milk").orElseThrow().makeup().water();
+        for (Composition composition : made.composition()) {
+            assertThat(composition.water().countedGrams()).isCloseTo(100 * (1 - water), within(1e-9));
+            assertThat(composition.water().addedGrams() + composition.water().countedGrams())
+                    .isCloseTo(300, within(1e-9));
+        }
+        assertThat(bar().add("goat-milk", "10", LYE).made(1000).cured().water().countedGrams())
+                .isZero();
     }
 }

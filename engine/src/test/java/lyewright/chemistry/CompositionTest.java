@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lyewright.chemistry.Bench.Made;
 import lyewright.chemistry.Composition.Kind;
@@ -261,7 +262,8 @@ class CompositionTest {
         double moles = 1000 * 20.5 / 56_105;
         assertThat(only(cured, Kind.SOAP, "Sodium soap of beeswax (white)"))
                 .isCloseTo(moles * (396.70 + 39.997 - 18.015), within(0.001));
-        assertThat(only(cured, Kind.OIL_LEFT, "Beeswax (white)")).isCloseTo(1000 - moles * 396.70, within(0.001));
+        assertThat(only(cured, Kind.OIL_LEFT, "Wax left of beeswax (white)"))
+                .isCloseTo(1000 - moles * 396.70, within(0.001));
         assertThat(cured.grams(Kind.GLYCEROL)).isZero();
     }
 
@@ -311,5 +313,31 @@ class CompositionTest {
         assertThat(only(cured, Kind.ACID_LEFT, "Citric acid")).isCloseTo(15, within(0.005));
         assertThat(cured.grams(Kind.OIL_LEFT)).isCloseTo(1000, within(1e-9));
         assertThat(cured.grams(Kind.SOAP)).isZero();
+    }
+
+    /** Jojoba takes no alkali for sure: what is left of it is no superfat, which is 5 % of the other fat. */
+    @Test
+    void wax_that_is_left_is_told_from_oil_that_is_left() {
+        Bench.Made made = aFormula()
+                .own(Own.oil("fat", "200").material())
+                .oil("fat", "80")
+                .oil("jojoba", "20")
+                .superfat("5")
+                .made(1000);
+        Composition cured = made.cured();
+        assertThat(left(cured)).containsExactlyInAnyOrder("Wax left of jojoba oil (liquid wax) 200.000", "fat 40.000");
+        assertThat(cured.waxLeftPercent()).isCloseTo(100 * 200 / cured.totalGrams(), within(1e-9));
+        assertThat(cured.substances())
+                .filteredOn(Composition.Substance::waxLeft)
+                .hasSize(1);
+        assertThat(made.poured().waxLeftPercent()).isZero();
+        assertThat(left(made.poured())).containsExactlyInAnyOrder("Jojoba oil (liquid wax) 200.000", "fat 800.000");
+    }
+
+    private static List<String> left(Composition composition) {
+        return composition.substances().stream()
+                .filter(s -> s.kind() == Kind.OIL_LEFT)
+                .map(s -> String.format(Locale.ROOT, "%s %.3f", s.name(), s.grams()))
+                .toList();
     }
 }

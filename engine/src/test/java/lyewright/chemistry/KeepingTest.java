@@ -9,6 +9,7 @@ import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.formula.Purities;
 import lyewright.formula.RandomFormulas;
 import lyewright.formula.ResolvedFormula;
+import lyewright.formula.Stage;
 import lyewright.material.MeasuredFat;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
@@ -129,5 +130,55 @@ class KeepingTest {
             }
         }
         assertThat(said).isGreaterThan(350);
+    }
+
+    /** Nobody here knows lanolin's acids: over a fifth of it and the rest is placed beside nothing. */
+    @Test
+    void with_over_a_fifth_unknown_that_comes_first_and_nothing_is_placed() {
+        String lanolin = Tables.bundled().oil("lanolin").orElseThrow().name();
+        Keeping much =
+                of(Bench.aFormula().oil("coconut", "79").oil("lanolin", "21").superfat("5"));
+        assertThat(much.patchy()).isTrue();
+        assertThat(much.sentences().get(0))
+                .startsWith("So much is of acids that are not known here, 21.0 % of the oils' mass")
+                .contains(lanolin + " (21.0 %)");
+        for (String said : List.of(String.join(" ", much.sentences()), much.brief())) {
+            assertThat(said).doesNotContain("That lies", "That is", "measured", "Not in it either");
+        }
+        Keeping little =
+                of(Bench.aFormula().oil("coconut", "80").oil("lanolin", "20").superfat("5"));
+        assertThat(little.patchy()).isFalse();
+        assertThat(little.sentences())
+                .anyMatch(s -> s.startsWith("That "))
+                .anyMatch(s -> s.startsWith("Not in the index, since their acids are not known here: " + lanolin));
+    }
+
+    /** Coconut milk with 21.33 % fat (additives.csv): 30 % of the oils' mass bring 6.4 %; rosin is all acid. */
+    @Test
+    void fat_and_fatty_acid_of_additions_are_named_with_their_share() {
+        Keeping keeping = of(Bench.aFormula()
+                .oil("olive-virgin", "100")
+                .superfat("5")
+                .add("coconut-milk", "30", Stage.of(Stage.Kind.TRACE))
+                .add("rosin", "5", Stage.of(Stage.Kind.OILS))
+                .add("citric-acid-anhydrous", "1", Stage.of(Stage.Kind.LYE)));
+        assertThat(keeping.sentences())
+                .anyMatch(s -> s.contains("known here:")
+                        && s.contains("fat of coconut milk (tinned) (6.4 % of the oils)")
+                        && s.contains("rosin (colophony), powder (5.0 % of the oils)")
+                        && !s.contains("citric"));
+    }
+
+    @Test
+    void on_a_page_there_is_one_index_its_place_and_one_caveat() {
+        assertThat(alone("olive-virgin").brief())
+                .contains("oxidisability 14.5. That lies between", "An index does not rank everything")
+                .endsWith("[PMC4384276, Table 2]")
+                .doesNotContain("Not in the index", "goes first");
+        assertThat(alone("castor").brief())
+                .contains(
+                        "That lies between",
+                        "[PMC4384276, Table 2] Not in the index, though they have double bonds: ricinoleic acid (")
+                .doesNotContain("does not rank");
     }
 }

@@ -348,6 +348,7 @@ class OilPhaseAcidsTest {
                 part.gramsPerMillilitreAt40());
     }
 
+    /** Without additions: what wets them out says by its place which of the oils it is. */
     private static ResolvedFormula with(ResolvedFormula formula, List<OilPart> oils) {
         return new ResolvedFormula(
                 formula.formula(),
@@ -357,7 +358,7 @@ class OilPhaseAcidsTest {
                 formula.alkali(),
                 formula.superfat(),
                 formula.curedWater(),
-                formula.additions(),
+                List.of(),
                 formula.portions(),
                 formula.writtenOilsGrams());
     }

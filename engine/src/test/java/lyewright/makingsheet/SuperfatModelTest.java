@@ -3,8 +3,10 @@ package lyewright.makingsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import lyewright.fill.Fill;
 import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Purities;
@@ -19,6 +21,7 @@ import lyewright.uncertainty.Distribution.Normal;
 import lyewright.uncertainty.Distribution.Rectangular;
 import lyewright.uncertainty.Distribution.Trapezoidal;
 import lyewright.uncertainty.Input;
+import lyewright.uncertainty.Model;
 import org.junit.jupiter.api.Test;
 
 /** Which inputs a superfat hangs on, how they lie, and what comes of them. */
@@ -74,6 +77,44 @@ class SuperfatModelTest {
             }
         }
         assertThat(sheets).isGreaterThan(CASES / 3);
+    }
+
+    @Test
+    void many_sets_at_once_give_what_one_by_one_gives() {
+        int many = 37;
+        for (long seed = 0; seed < CASES / 4; seed++) {
+            Outcome<MakingSheet> made = ResolvedFormula.of(RandomFormulas.of(seed), Tables.bundled(), Purities.ASSUMED)
+                    .then(f -> MakingSheet.of(f, Fill.mouldMass(1500), Equipment.USUAL));
+            if (made instanceof Outcome.Ok<MakingSheet> ok) {
+                SuperfatModel model = of(ok.value());
+                double[][] columns = new double[model.inputs().size()][many + 3];
+                double[] outputs = new double[many + 3];
+                Random random = new Random(seed);
+                for (int i = 0; i < columns.length; i++) {
+                    Distribution d = model.inputs().get(i).distribution();
+                    for (int set = 0; set < many; set++) {
+                        columns[i][set] = d.least(3) + random.nextDouble() * (d.most(3) - d.least(3));
+                    }
+                }
+
+                Model.Columns quick = model.columns(many + 3);
+                quick.at(columns, many, outputs);
+                quick.at(columns, many, outputs);
+
+                for (int set = 0; set < many; set++) {
+                    int which = set;
+                    double[] row =
+                            Arrays.stream(columns).mapToDouble(c -> c[which]).toArray();
+                    double alone = model.at(row);
+                    assertThat(outputs[set])
+                            .as("case %d, set %d", seed, set)
+                            .isEqualTo(alone, within(1e-9 * Math.max(1, Math.abs(alone))));
+                }
+                assertThat(outputs[many])
+                        .as("what was not asked for is left alone")
+                        .isZero();
+            }
+        }
     }
 
     @Test
@@ -187,6 +228,23 @@ class SuperfatModelTest {
         Distribution alkali = input(model, "weighing of sodium hydroxide (caustic soda)");
         assertThat(alkali.mean()).isEqualTo(Sheets.weighed(sheet, "naoh"));
         assertThat(alkali.most(0) - alkali.mean()).isEqualTo(0.3 + 0.05, within(1e-9));
+    }
+
+    @Test
+    void no_weighing_errs_by_more_than_itself() {
+        // a gram of oil on a balance of 5 g that may err by 5 g
+        MakingSheet sheet = AFormula.ofOils("house-oil", "98 %", "castor", "2 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("5 %")
+                .sheet(
+                        Fill.oilMass(250),
+                        Equipment.parseBalances("shop:30kg:5g").orThrow());
+        SuperfatModel model = of(sheet);
+
+        assertThat(Sheets.weighed(sheet, "castor")).isEqualTo(5);
+        assertThat(input(model, "weighing of castor oil").least(0)).isPositive();
+        assertThat(input(model, "weighing of castor oil").mean()).isEqualTo(5);
+        assertThat(model.worstCorner(0)).isFinite();
     }
 
     @Test

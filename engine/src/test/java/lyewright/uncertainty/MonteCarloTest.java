@@ -109,6 +109,20 @@ class MonteCarloTest {
     }
 
     @Test
+    void a_wide_output_may_be_left_less_settled() {
+        List<Input> narrow = inputs(new Normal(0, 1));
+        List<Input> wide = inputs(new Normal(0, 100));
+        long same = MonteCarlo.drawUntil(narrow, FIRST, 0.02, 10_000_000).draws();
+
+        assertThat(MonteCarlo.drawUntil(narrow, FIRST, 0.02, 0.01, 10_000_000).draws())
+                .as("a hundredth of 1 is less than 0.02")
+                .isEqualTo(same);
+        Drawn drawn = MonteCarlo.drawUntil(wide, FIRST, 0.02, 0.01, 10_000_000);
+        assertThat(drawn.draws()).isLessThan(1_000_000);
+        assertThat(drawn.interval(0.95).high()).isEqualTo(100 * Distribution.NORMAL_95, within(2.0));
+    }
+
+    @Test
     void drawing_stops_at_the_most_even_where_nothing_settles() {
         long most = 100_000;
         Drawn drawn = MonteCarlo.drawUntil(inputs(new Normal(0, 1)), FIRST, 1e-9, most);

@@ -24,6 +24,8 @@ public final class OtherMachine {
     public static List<String> lines(Class<?> program, String... options) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        // for so short a run the better compiler only costs time
+        command.add("-XX:TieredStopAtLevel=1");
         command.addAll(List.of(options));
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
         Process java = new ProcessBuilder(command).redirectErrorStream(true).start();

@@ -1,10 +1,10 @@
 package lyewright.why;
 
-import java.util.Optional;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.material.AcidSalt;
 import lyewright.material.Additive;
 import lyewright.material.AdditiveKind;
+import lyewright.material.Names;
 import lyewright.why.Substances.Salts;
 
 /** What becomes of an addition, its water apart: salt, fat, acid, and the rest. Toppings stay as they are. */
@@ -42,7 +42,7 @@ final class AdditionSubstances {
         if (Parts.value(parts.fat()) == 0) {
             return;
         }
-        String name = Substances.inWords(material.name());
+        String name = Names.inSentence(material.name());
         Term fat = mass.times(parts.fat());
         if (reacts) {
             Salts soaps = new Salts("Sodium soap of the fat of " + name, "Potassium soap of the fat of " + name);
@@ -60,28 +60,21 @@ final class AdditionSubstances {
         if (material.makeup().acidMolesPerGram() == 0) {
             return;
         }
-        Optional<AcidSalt> names = parts.names();
+        AcidSalt names = parts.names();
         Term acid = mass.times(parts.acid());
         if (reacts) {
             Term reacted = substances.extents().additionAcid();
             Term moles = mass.times(Contents.acid(substances.scope().ledger().tables(), material));
             substances.addSalts(
-                    Kind.ACID_SALT,
-                    salts(material, names),
+                    names.fatty() ? Kind.SOAP : Kind.ACID_SALT,
+                    new Salts(names.sodiumSalt(), names.potassiumSalt()),
                     of,
                     acid.times(reacted),
                     moles.times(reacted),
                     OilSubstances.waterMolarMass());
             acid = acid.times(Term.number(1).minus(reacted));
         }
-        String acidName = "Acid: " + material.makeup().acidName();
-        substances.add(Kind.ACID_LEFT, names.map(AcidSalt::acidLabel).orElse(acidName), of, acid);
-    }
-
-    private static Salts salts(Additive material, Optional<AcidSalt> names) {
-        String acid = material.makeup().acidName();
-        return names.map(n -> new Salts(n.sodiumSalt(), n.potassiumSalt()))
-                .orElseGet(() -> new Salts("Sodium salt of " + acid, "Potassium salt of " + acid));
+        substances.add(Kind.ACID_LEFT, names.acidLabel(), of, acid);
     }
 
     void addRest(Additive material, String of, Term mass) {
@@ -102,7 +95,7 @@ final class AdditionSubstances {
     }
 
     private static String nameOfRest(Additive material, Parts parts) {
-        String name = Substances.inWords(material.name());
+        String name = Names.inSentence(material.name());
         if (parts.mostlySalt()) {
             return "Other minerals of " + name;
         }

@@ -27,7 +27,8 @@ final class Band {
     private static final String DRAWN =
             "Drawn by Monte Carlo (JCGM 101): all that stands under how sure is drawn anew each time and the superfat reckoned"
                     + " with it. The same sheet always draws the same; another drawing may differ by about "
-                    + Digits.figure(SuperfatBand.TOLERANCE) + " points.";
+                    + Digits.figure(SuperfatBand.TOLERANCE)
+                    + " points, or a hundredth of the spread where that is more.";
 
     private static final String CAREFUL = "Of a wax only what surely reacts is counted on.";
 
@@ -202,7 +203,8 @@ final class Band {
                 "blocks",
                 (double) band.draws() / MonteCarlo.BLOCK,
                 "",
-                "blocks until both ends moved by less than " + Digits.figure(SuperfatBand.TOLERANCE) + " points",
+                "blocks until both ends moved by less than " + Digits.figure(SuperfatBand.TOLERANCE)
+                        + " points, or a hundredth of the spread",
                 "JCGM 101, 7.9.4; the tolerance is this project's own rule");
         return new Account(
                 "As many blocks as it took for the ends to settle, looked at after every few.", blocks.times(block));

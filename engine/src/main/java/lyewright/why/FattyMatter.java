@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.formula.ResolvedFormula.OilPart;
-import lyewright.material.AcidSalt;
 import lyewright.material.Additive;
 import lyewright.material.OilBlend;
 
@@ -70,8 +69,7 @@ final class FattyMatter {
                 glycerides.add(scope.mass(line).times(Contents.fat(material)));
             }
         }
-        boolean fatty = parts.names().map(AcidSalt::fatty).orElse(false);
-        if (fatty && material.makeup().acidMolesPerGram() > 0) {
+        if (material.makeup().acidMolesPerGram() > 0 && parts.names().fatty()) {
             fats.add(scope.mass(line).times(parts.acid()));
         }
     }

@@ -17,7 +17,7 @@ final class Layout {
 
     private final Figures.Entry figure;
     private final Account account;
-    private final Names names = new Names();
+    private final Labels names = new Labels();
     private final Reckoning exactly = new Reckoning(Reckoning.ALL);
     private final Set<Given> givens = new LinkedHashSet<>();
 

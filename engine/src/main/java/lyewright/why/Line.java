@@ -17,6 +17,9 @@ import lyewright.why.Term.Given;
  */
 record Line(BatchLine line, Weighing weighing, String path, String label) {
 
+    /** No weighing is taken to err by more than this share of itself; this project's own rule. */
+    private static final double MOST_OFF = 0.9;
+
     double weighedGrams() {
         return weighing.weigh().grams();
     }
@@ -32,9 +35,12 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
         return weighing.name() + solid + portion;
     }
 
-    /** Its mass as weighed. */
+    /** Its mass as weighed. What it may be off by is capped, so that no mass is taken to lie under nothing. */
     Given weighed(Tables tables) {
-        double error = weighing.balance().permittedErrorGrams(weighing.reading().grams(), tables);
+        double most = MOST_OFF * weighedGrams();
+        double error = Math.min(
+                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), tables));
+        double unseen = Math.min(most - error, weighing.balance().step().grams() / 2);
         return new Given(
                         label,
                         weighedGrams(),
@@ -43,11 +49,7 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
                         "",
                         Optional.of(path + ".weighGrams"),
                         Optional.empty())
-                .spread(Spread.trapezoidal(
-                        weighedGrams(),
-                        error,
-                        weighing.balance().step().grams() / 2,
-                        Sources.balance(weighing.balance(), tables)));
+                .spread(Spread.trapezoidal(weighedGrams(), error, unseen, Sources.balance(weighing.balance(), tables)));
     }
 
     /** Its mass before rounding. */

@@ -1,8 +1,10 @@
 package lyewright.why;
 
 import java.util.stream.Collectors;
+import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Stoichiometry;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilKind;
 import lyewright.why.Substances.Salts;
@@ -37,7 +39,7 @@ final class OilSubstances {
     }
 
     void add(Oil oil, String of, Term mass) {
-        String name = Substances.inWords(oil.name());
+        String name = Names.inSentence(oil.name());
         boolean any = oil.unsaponifiableMax().isPresent();
         Term never = any ? mass.times(unsaponifiable(oil)) : Term.number(0);
         if (any) {
@@ -84,12 +86,17 @@ final class OilSubstances {
     private void glycerides(Oil oil, String of, Term mass, Term grams) {
         Term value = ester(oil);
         if (Parts.value(value) <= 0) {
-            substances.add(Kind.OIL_LEFT, oil.name(), of, grams);
+            substances.add(Kind.OIL_LEFT, left(oil), of, grams);
             return;
         }
         ester(soaps(oil), of, grams, moles(mass, value));
         Term left = Term.number(1).minus(substances.extents().ester());
-        substances.add(Kind.OIL_LEFT, oil.name(), of, grams.times(left));
+        substances.add(Kind.OIL_LEFT, left(oil), of, grams.times(left));
+    }
+
+    /** What is left of an oil; of a wax that could have reacted. */
+    private static String left(Oil oil) {
+        return oil.kind() == OilKind.WAX ? Composition.waxLeft(Names.inSentence(oil.name())) : oil.name();
     }
 
     /** What of an oil's saponification value is not free acid. */
@@ -127,7 +134,7 @@ final class OilSubstances {
     private void acid(Oil oil, String of, Term grams, Term moles) {
         Term reacted = substances.extents().oilAcid();
         substances.addSalts(Kind.SOAP, soaps(oil), of, grams.times(reacted), moles.times(reacted), waterMolarMass());
-        String name = oil.kind() == OilKind.FATTY_ACID ? oil.name() : "Free acid of " + Substances.inWords(oil.name());
+        String name = oil.kind() == OilKind.FATTY_ACID ? oil.name() : "Free acid of " + Names.inSentence(oil.name());
         substances.add(Kind.ACID_LEFT, name, of, grams.times(Term.number(1).minus(reacted)));
     }
 
@@ -140,7 +147,7 @@ final class OilSubstances {
     }
 
     private static Salts soaps(Oil oil) {
-        String name = Substances.inWords(oil.name());
+        String name = Names.inSentence(oil.name());
         return new Salts("Sodium soap of " + name, "Potassium soap of " + name);
     }
 

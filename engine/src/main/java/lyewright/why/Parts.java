@@ -122,9 +122,10 @@ final class Parts {
         return Contents.acid(tables, material).times(molarMass).over(protons);
     }
 
-    /** The names of its acid, if the tables have them. */
-    Optional<AcidSalt> names() {
-        return tables.acidSalt(makeup.acidName());
+    /** The names of its acid and of that acid's salts. */
+    AcidSalt names() {
+        return tables.acidSalt(makeup.acidName())
+                .orElseThrow(() -> new IllegalStateException("the tables lack the salts of " + makeup.acidName()));
     }
 
     Term salt() {

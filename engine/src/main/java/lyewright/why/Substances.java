@@ -147,12 +147,6 @@ final class Substances {
         }
     }
 
-    /** A name inside a sentence: its first letter small, unless it is an abbreviation. */
-    static String inWords(String name) {
-        boolean abbreviated = name.length() > 1 && Character.isUpperCase(name.charAt(1));
-        return name.isEmpty() || abbreviated ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
-    }
-
     /** What a substance is called in a path: with what it is from where another of its moment is called so too. */
     static String wordFor(Substance substance, List<Substance> all) {
         long alike = all.stream().filter(s -> s.name().equals(substance.name())).count();

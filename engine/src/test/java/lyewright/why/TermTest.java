@@ -21,7 +21,7 @@ class TermTest {
     }
 
     private static String text(Term term) {
-        return term.text(new Names());
+        return term.text(new Labels());
     }
 
     private static double value(Term term) {
@@ -99,7 +99,7 @@ class TermTest {
 
     @Test
     void two_things_of_one_name_are_told_apart_and_odd_names_are_made_plain() {
-        Names names = new Names();
+        Labels names = new Labels();
 
         assertThat(names.of(given("salt", 1))).isEqualTo("salt");
         assertThat(names.of(given("salt", 2))).isEqualTo("salt 2");

@@ -9,14 +9,14 @@ import java.util.Set;
  * What things are called in one formula. A name begins with a letter and holds letters, digits, single spaces, hyphens, points
  * and colons; two things that would be called the same are told apart by a number.
  */
-final class Names implements Term.Naming {
+final class Labels implements Term.Naming {
 
     private static final int LONGEST = 30;
 
     private final Map<Term, String> names = new HashMap<>();
     private final Set<String> taken = new HashSet<>();
 
-    Names() {
+    Labels() {
         for (Function function : Function.values()) {
             taken.add(function.word());
         }

@@ -32,7 +32,8 @@ class GuideTest {
         "docs/guide/first-sheet.md, 4",
         "docs/guide/formula-file.md, 1",
         "docs/guide/how-sure.md, 1",
-        "docs/guide/compare.md, 1"
+        "docs/guide/compare.md, 1",
+        "docs/guide/why.md, 1"
     })
     void every_command_shown_prints_what_is_shown(String page, int commands) throws IOException {
         Matcher shown = SHOWN.matcher(Files.readString(ROOT.resolve(page)));

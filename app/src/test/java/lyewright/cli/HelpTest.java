@@ -24,6 +24,7 @@ class HelpTest {
                 "formula check --help",
                 "help formula show",
                 "help formula superfat",
+                "why --help",
                 "oils --help",
                 "additives --help",
                 "version --help"
@@ -40,7 +41,15 @@ class HelpTest {
     @Test
     void the_first_help_names_every_command() {
         assertThat(Run.of("--help").out())
-                .contains("  sheet ", "  compare ", "  formula ", "  oils ", "  additives ", "  version ", "  help ")
+                .contains(
+                        "  sheet ",
+                        "  why ",
+                        "  compare ",
+                        "  formula ",
+                        "  oils ",
+                        "  additives ",
+                        "  version ",
+                        "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");
     }
 

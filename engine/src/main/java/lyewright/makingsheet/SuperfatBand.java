@@ -218,7 +218,7 @@ public final class SuperfatBand {
         return worked().takenAsExact();
     }
 
-    /** What most of the doubt is about. */
+    /** What most of the doubt is about that may leave alkali over. */
     SuperfatModel.About leading() {
         return worked().leading();
     }

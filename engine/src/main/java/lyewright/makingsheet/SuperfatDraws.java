@@ -94,14 +94,14 @@ final class SuperfatDraws {
         return model.takenAsExact();
     }
 
-    /** What most of the doubt is about; weighing where there is none. */
+    /** What most of the doubt is about that may leave alkali over, which a wax does not; weighing where there is none. */
     About leading() {
         Map<About, Double> shares = new EnumMap<>(About.class);
         for (int i = 0; i < model.about().size(); i++) {
             shares.merge(model.about().get(i), linear.contributions().get(i).percentOfVariance(), Double::sum);
         }
         return shares.entrySet().stream()
-                .filter(e -> e.getValue() > 0)
+                .filter(e -> e.getKey() != About.WAX && e.getValue() > 0)
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElse(About.WEIGHING);

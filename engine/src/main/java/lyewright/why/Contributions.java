@@ -21,6 +21,9 @@ import lyewright.why.Term.Stage;
  */
 final class Contributions {
 
+    /** Middles this near, as a share, are one but for arithmetic. */
+    private static final double SAME = 1e-12;
+
     private final Ledger ledger;
     private final Term reaching;
     private final Term equivalents;
@@ -73,8 +76,9 @@ final class Contributions {
     /** In the middle of where it may lie, which need not be what a sheet computes with. */
     private static Given middle(Given given) {
         return given.spread()
+                .filter(s -> s.kind() == Spread.Kind.RECTANGULAR)
                 .map(s -> (s.low() + s.high()) / 2)
-                .filter(middle -> middle != given.amount())
+                .filter(middle -> Math.abs(middle - given.amount()) > SAME * middle)
                 .map(middle -> new Given(
                         given.name(),
                         middle,

@@ -119,6 +119,18 @@ class SuperfatBandCautionsTest {
     }
 
     @Test
+    void the_remedy_is_not_about_a_wax_which_only_makes_a_bar_milder() {
+        MakingSheet sheet = AFormula.ofOils("house-oil", "80 %", "beeswax", "20 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("0.5 %")
+                .puritiesAssumed()
+                .sheet(KILOGRAM, Sheets.LABORATORY);
+
+        assertThat(sheet.band().contributions().get(0).input()).startsWith("how much reacts of beeswax");
+        assertThat(freeAlkali(sheet).remedy()).contains("the alkali's purity");
+    }
+
+    @Test
     void the_remedy_is_a_finer_balance_where_most_hangs_on_that() {
         // 28 g of soda on a balance that may err by a gram and hides half of one
         MakingSheet sheet = house("2 %")
@@ -171,17 +183,45 @@ class SuperfatBandCautionsTest {
 
     @Test
     void a_portions_chance_of_a_half_is_not_to_be_made() {
-        // 1 − 0.9801 ÷ 0.98 is -0.01 %, so that a hair over zero is a chance of a half
-        MakingSheet sheet = halves("2.03 %", "20 g");
-        PortionSheet plain = sheet.portions().get(0);
+        MakingSheet sheet = halves("1.5 %", "20 g");
+        PortionSheet lean = sheet.portions().get(0);
+        assertThat(lean.band().freeAlkaliProbability()).isBetween(0.5, 0.6);
 
-        assertThat(plain.superfatPercent()).isBetween(0.0, 0.05);
-        assertThat(plain.band().freeAlkaliProbability()).isBetween(0.48, 0.52);
-        Caution caution = Sheets.caution(sheet, "portion-free-alkali").orElseThrow();
-        assertThat(caution.level()).isEqualTo(plain.band().freeAlkaliProbability() >= 0.5 ? Level.STOP : Level.CARE);
-        assertThat(caution.text())
+        // over zero by its sheet, and half of the batches under it all the same
+        Caution stop = lookAt(sheet, withSuperfat(lean, 0.1, lean.band()));
+        Caution care = lookAt(
+                sheet,
+                withSuperfat(
+                        lean, 0.1, halves("2.2 %", "20 g").portions().get(0).band()));
+
+        assertThat(stop.level()).isEqualTo(Level.STOP);
+        assertThat(stop.text())
                 .isEqualTo(
-                        "Portion plain is leaner than the batch: about 5 chances in 10 that alkali is left over in it.");
+                        "Portion plain is leaner than the batch: about 6 chances in 10 that alkali is left over in it.");
+        assertThat(care.level()).isEqualTo(Level.CARE);
+    }
+
+    private static Caution lookAt(MakingSheet sheet, PortionSheet portion) {
+        List<Caution> found = new ArrayList<>();
+        FreeAlkaliCautions.look(sheet.band(), List.of(portion), found);
+        return found.stream()
+                .filter(c -> c.id().equals("portion-free-alkali"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PortionSheet withSuperfat(PortionSheet p, double percent, SuperfatBand band) {
+        return new PortionSheet(
+                p.name(),
+                p.sharePercent(),
+                p.emptyGrams(),
+                p.baseBatterGrams(),
+                p.oilsGrams(),
+                p.waterGrams(),
+                percent,
+                band,
+                p.additions(),
+                p.totalGrams());
     }
 
     @Test

@@ -138,9 +138,9 @@ class SuperfatBandTest {
 
         assertThat(more.highPercent()).isGreaterThan(some.highPercent() + 0.5);
         assertThat(most.highPercent()).isGreaterThan(more.highPercent() + 1);
-        // 1 batch in 40 lies below, where next to nothing of the wax reacts: a fortieth of the room, not the room
-        assertThat(more.lowPercent()).isEqualTo(some.lowPercent(), within(0.05));
-        assertThat(most.lowPercent()).isEqualTo(some.lowPercent(), within(0.1));
+        // which counts on none of it
+        assertThat(more.lowPercent()).isEqualTo(some.lowPercent(), within(1e-9));
+        assertThat(most.lowPercent()).isEqualTo(some.lowPercent(), within(1e-9));
         assertThat(most.worstPercent()).isEqualTo(some.worstPercent(), within(1e-9));
         assertThat(most.sheetPercent()).isEqualTo(some.sheetPercent(), within(1e-9));
     }

@@ -3,16 +3,21 @@ package lyewright.why;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import lyewright.fill.Fill;
+import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Purities;
 import lyewright.formula.RandomFormulas;
 import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.AFormula;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Additive;
+import lyewright.material.Oil;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import org.junit.jupiter.api.Test;
@@ -42,6 +47,9 @@ class EveryFigureRecomputesTest {
                     .withVessels("lye jug:312.5g,oil pot:1480g,jug plain:205g,jug kelp:7.3oz")
                     .orThrow());
 
+    private static final List<String> STAGES =
+            List.of("trace", "portion kelp", "lye", "every portion", "oils", "top", "trace");
+
     private static Equipment register(String text) {
         return Equipment.parseBalances(text).orThrow();
     }
@@ -68,6 +76,41 @@ class EveryFigureRecomputesTest {
         assertThat(sheets)
                 .as("the others are refused, as too small, too dry or too fatty")
                 .isGreaterThan(CASES * 2 / 5);
+    }
+
+    @Test
+    void with_every_oil_of_the_tables() {
+        List<Oil> oils = List.copyOf(Tables.bundled().oils());
+        for (int i = 0; i < oils.size(); i += 5) {
+            List<String> lines = new ArrayList<>(List.of("olive-virgin", "200 g"));
+            for (Oil oil : oils.subList(i, Math.min(oils.size(), i + 5))) {
+                if (!oil.key().equals("olive-virgin")) {
+                    lines.addAll(List.of(oil.key(), 90 + i + " g"));
+                }
+            }
+            AFormula formula = AFormula.ofOils(lines.toArray(String[]::new))
+                    .mixed("70 %", "30 %", AlkaliChoice.Basis.AS_WEIGHED)
+                    .superfat("7 %")
+                    .puritiesAssumed();
+            recompute("oils from " + i, formula.sheet(Fill.mouldMass(2000), REGISTERS.get(4)));
+        }
+    }
+
+    @Test
+    void with_every_addition_of_the_tables() {
+        List<Additive> additions = List.copyOf(Tables.bundled().additives());
+        int sheets = 0;
+        for (int i = 0; i < additions.size(); i += 6) {
+            AFormula formula = AFormula.ofOils("coconut", "30 %", "stearic-acid-50", "5 %", "olive-virgin", "rest")
+                    .superfat("8 %")
+                    .portions("plain", "55 %", "kelp", "rest")
+                    .forSale();
+            for (Additive additive : additions.subList(i, Math.min(additions.size(), i + 6))) {
+                formula.add(additive.key(), "2.5 % of oils", STAGES.get(sheets++ % STAGES.size()));
+            }
+            recompute("additions from " + i, formula.sheet(Fill.oilMass(3000)));
+        }
+        assertThat(sheets).isEqualTo(additions.size());
     }
 
     static void recompute(String as, MakingSheet sheet) {

@@ -1,6 +1,8 @@
 package lyewright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.Purities;
@@ -43,7 +45,28 @@ final class CheckCommand implements Command {
                     .paragraph(name + ": not to be made as it stands. " + gravest.text() + " " + gravest.remedy(), 0);
             return new Answer.Printed(page.toString(), Answer.STOPPED);
         }
-        return Answer.print(name + ": fine.\n");
+        List<Caution> grave = grave(sheet.value());
+        if (grave.isEmpty()) {
+            return Answer.print(name + ": fine.\n");
+        }
+        Page page = new Page().line(name + ": can be made, but look at this first.");
+        grave.forEach(caution -> write(caution, page));
+        return Answer.print(page.toString());
+    }
+
+    /** What speaks against making it: all that stops it, and what says that alkali may be left over. */
+    static List<Caution> grave(MakingSheet sheet) {
+        return sheet.cautions().stream()
+                .filter(caution ->
+                        caution.level() == Caution.Level.STOP || caution.id().endsWith("free-alkali"))
+                .toList();
+    }
+
+    /** A caution with its level, remedy and source. */
+    static void write(Caution caution, Page page) {
+        page.hanging(
+                " " + Widths.left(caution.level().word().toUpperCase(Locale.ROOT), 6),
+                caution.text() + " " + caution.remedy() + " [" + caution.source() + "]");
     }
 
     /** A formula's name and version. */

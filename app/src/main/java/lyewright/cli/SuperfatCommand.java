@@ -6,7 +6,6 @@ import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.OilPart;
-import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
@@ -62,13 +61,10 @@ final class SuperfatCommand implements Command {
         page.line(CheckCommand.name(formula.formula()));
         page.blank();
         page.line("Superfat " + Figures.percent(sheet.sheetSuperfatPercent(), 1));
-        page.paragraph(sheet.band().sentence(), 0);
+        page.paragraph(sheet.howSure(), 0);
         page.blank();
-        if (sheet.stopped()) {
-            Caution gravest = sheet.cautions().get(0);
-            page.hanging(" STOP  ", gravest.text() + " " + gravest.remedy() + " [" + gravest.source() + "]");
-            page.blank();
-        }
+        CheckCommand.grave(sheet).forEach(caution -> CheckCommand.write(caution, page));
+        page.blank();
         page.pair("Taken from", alkaliTaken(formula), LABEL);
         Optional<Figure> sodium = purity(formula, Alkali.SODIUM);
         Optional<Figure> potassium = purity(formula, Alkali.POTASSIUM);

@@ -128,7 +128,7 @@ class FormulaCommandsTest {
         for (String file : new String[] {"tiny.yaml", "plain.yaml"}) {
             Run run = Run.in(folder, "formula", "superfat", file);
             String headline = Double.toString(superfat(file));
-            assertThat(run.out().replaceAll("\\s+", " ")).contains("The superfat is " + headline + " % by");
+            assertThat(run.out().replaceAll("\\s+", " ")).contains("The superfat is reckoned as " + headline + " %;");
             assertThat(run.out()).doesNotContain("weighing of").contains("Weighing           not counted: no balance");
         }
         assertThat(Run.in(folder, "sheet", "tiny.yaml").out()).contains("weighing of");

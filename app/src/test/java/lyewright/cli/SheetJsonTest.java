@@ -143,6 +143,7 @@ class SheetJsonTest {
                         "verdict",
                         "sentence",
                         "contributions",
+                        "takenAsExact",
                         "certificate");
         assertThat(names(sheet.at("/vessels/0"))).containsExactly("name", "vesselGrams", "items");
         assertThat(names(sheet.at("/vessels/0/items/0")))

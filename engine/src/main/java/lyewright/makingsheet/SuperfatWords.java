@@ -8,10 +8,15 @@ import lyewright.material.Names;
 /** Says how sure a superfat is to somebody who never heard of a distribution. */
 final class SuperfatWords {
 
+    /** Percent of the variance from which something is spoken of. */
+    private static final double LEAST_SHARE = 0.05;
+
     private SuperfatWords() {}
 
     /** Of a batch and its portions: a portion that is worse than the batch comes first. */
     static String of(SuperfatBand batch, List<PortionSheet> leaner) {
+        // what is out of the question for the batch may not be for a portion of it
+        boolean surely = leaner.stream().allMatch(portion -> portion.band().surelyWithoutAlkali());
         PortionSheet worst = null;
         for (PortionSheet portion : leaner) {
             boolean worse = portion.band().verdict().compareTo(batch.verdict()) > 0;
@@ -20,10 +25,10 @@ final class SuperfatWords {
             }
         }
         return worst == null
-                ? of(batch)
+                ? of(batch, surely)
                 : "Portion " + worst.name() + ": " + verdict(worst.band()) + ", " + chances(chance(worst))
                         + " that alkali is left over in it. The batch as a whole: "
-                        + Names.inSentence(of(batch));
+                        + Names.inSentence(of(batch, false));
     }
 
     private static double chance(PortionSheet portion) {
@@ -31,16 +36,19 @@ final class SuperfatWords {
     }
 
     static String of(SuperfatBand band) {
+        return of(band, true);
+    }
+
+    private static String of(SuperfatBand band, boolean surely) {
         String verdict = verdict(band);
-        return Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1) + ". " + where(band) + " " + risk(band)
-                + exact(band);
+        return Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1) + ". " + where(band) + " "
+                + risk(band, surely) + exact(band);
     }
 
     private static String verdict(SuperfatBand band) {
         return switch (band.verdict()) {
             case SAFE -> "safe as to alkali";
-            case CAUSTIC ->
-                band.sheetPercent() < 0 ? "caustic by the sheet's own figures" : "more likely caustic than not";
+            case CAUSTIC -> band.sheetPercent() < 0 ? "caustic by these very figures" : "more likely caustic than not";
             default -> band.verdict().word();
         };
     }
@@ -51,9 +59,15 @@ final class SuperfatWords {
         Object high = Caution.tenths(band.highPercent());
         return low.toString().equals(high.toString())
                 ? "The superfat is " + sheet + " %."
-                : "The superfat is " + sheet
-                        + " % by the sheet's figures; for all that is known of these oils, alkali and"
-                        + " balances it lies between " + low + " and " + high + " %, 19 times in 20.";
+                : "The superfat is reckoned as " + sheet + " %; for all that is known of these oils"
+                        + (weighingMatters(band) ? ", alkali and balances" : " and this alkali") + " it lies between "
+                        + low
+                        + " and " + high + " %, 19 times in 20.";
+    }
+
+    private static boolean weighingMatters(SuperfatBand band) {
+        return band.contributions().stream()
+                .anyMatch(c -> c.input().startsWith("weighing of ") && c.percentOfVariance() >= LEAST_SHARE);
     }
 
     /** A value typed without a plus or minus hides doubt, so it is named; a purity is read off the tub. */
@@ -64,9 +78,11 @@ final class SuperfatWords {
         return oils.isEmpty() ? "" : " Taken as exact, since nothing says how sure it is: " + oils + ".";
     }
 
-    private static String risk(SuperfatBand band) {
+    private static String risk(SuperfatBand band, boolean surely) {
         if (band.verdict() == Verdict.SAFE) {
-            return band.surelyWithoutAlkali() ? surely(band) : "The chance that alkali is left over is under 1 in 100.";
+            return surely && band.surelyWithoutAlkali()
+                    ? surely(band)
+                    : "The chance that alkali is left over is under 1 in 100.";
         }
         String certificate = band.beforeCertificateOf()
                 .map(oil -> ", before a certificate says where in its published range your " + Names.inSentence(oil)

@@ -508,7 +508,7 @@ class SuperfatBandTest {
         assertThat(sheet.band().lowPercent()).isLessThan(sheet.sheetSuperfatPercent());
         assertThat(sheet.band().freeAlkaliProbability()).isGreaterThan(0.5);
         assertThat(sheet.verdict()).isEqualTo(SuperfatBand.Verdict.CAUSTIC);
-        assertThat(sheet.howSure()).startsWith("Caustic by the sheet's own figures.");
+        assertThat(sheet.howSure()).startsWith("Caustic by these very figures.");
     }
 
     @Test

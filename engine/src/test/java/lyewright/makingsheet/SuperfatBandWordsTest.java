@@ -30,10 +30,9 @@ class SuperfatBandWordsTest {
     void out_of_the_question_is_said_with_what_is_left_at_the_worst() {
         // 1 - 0.95 × 256.5 ÷ 248 = 1.74 % at the worst, 1.91 and 7.90 % at the ends
         assertThat(words(coconut("5 %")))
-                .isEqualTo(
-                        "Safe as to alkali. The superfat is 5.0 % by the sheet's figures; for all that is known of these"
-                                + " oils, alkali and balances it lies between 1.9 and 7.9 %, 19 times in 20. Even with every"
-                                + " figure at the bad end of its range 1.7 % of the oils is left over and no alkali.");
+                .isEqualTo("Safe as to alkali. The superfat is reckoned as 5.0 %; for all that is known of these"
+                        + " oils and this alkali it lies between 1.9 and 7.9 %, 19 times in 20. Even with every"
+                        + " figure at the bad end of its range 1.7 % of the oils is left over and no alkali.");
     }
 
     @Test
@@ -46,10 +45,9 @@ class SuperfatBandWordsTest {
     @Test
     void thin_is_said_with_its_chance_and_with_what_under_zero_means() {
         assertThat(words(coconut("3 %")))
-                .startsWith(
-                        "Thin. The superfat is 3.0 % by the sheet's figures; for all that is known of these oils, alkali"
-                                + " and balances it lies between -0.2 and 6.0 %, 19 times in 20. Under 0 alkali is left over"
-                                + " and the bars stay caustic: about 1 chance in 2")
+                .startsWith("Thin. The superfat is reckoned as 3.0 %; for all that is known of these oils and this"
+                        + " alkali it lies between -0.2 and 6.0 %, 19 times in 20. Under 0 alkali is left over"
+                        + " and the bars stay caustic: about 1 chance in 2")
                 .endsWith(", before a certificate says where in its published range your coconut oil lies.");
     }
 
@@ -64,10 +62,10 @@ class SuperfatBandWordsTest {
     @Test
     void no_certificate_is_spoken_of_where_none_would_settle_it() {
         assertThat(words(house().naoh("199 g").puritiesAssumed()))
-                .startsWith("Safe as to alkali. The superfat is 2.5 % by the sheet's figures;")
+                .startsWith("Safe as to alkali. The superfat is reckoned as 2.5 %;")
                 .doesNotContain("certificate");
         assertThat(words(house().naohPure("199.98 g").puritiesAssumed()))
-                .startsWith("May be caustic. The superfat is 0.0 % by the sheet's figures;")
+                .startsWith("May be caustic. The superfat is reckoned as 0.0 %;")
                 .contains("the bars stay caustic: about 5 chances in 10.");
     }
 
@@ -76,9 +74,8 @@ class SuperfatBandWordsTest {
         assertThat(words(house().naohPure("190 g")))
                 .startsWith("Safe as to alkali. The superfat is 5.0 %. Even with every figure");
         assertThat(words(house().naohPure("205 g")))
-                .startsWith(
-                        "Caustic by the sheet's own figures. The superfat is -2.5 %. Under 0 alkali is left over and the"
-                                + " bars stay caustic: practically certain.");
+                .startsWith("Caustic by these very figures. The superfat is -2.5 %. Under 0 alkali is left over and the"
+                        + " bars stay caustic: practically certain.");
     }
 
     @Test

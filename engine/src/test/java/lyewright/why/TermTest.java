@@ -124,7 +124,7 @@ class TermTest {
                 .isEqualTo(9.922);
         assertThat(Function.DOWN.of(141.499, 0.1)).isEqualTo(141.4);
         assertThat(Function.DOWN.of(141.4, 0.1)).isEqualTo(141.4);
-        assertThat(Function.DOWN.of(141.39999999999998, 0.1)).as("arithmetic").isEqualTo(141.4);
+        assertThat(Function.DOWN.of(Math.nextDown(141.4), 0.1)).as("arithmetic").isEqualTo(141.4);
         assertThat(Function.DOWN.of(2.8350, ounces))
                 .as("2 steps are 2.83495 g, to the milligram 2.835, which is not over")
                 .isEqualTo(2.835);

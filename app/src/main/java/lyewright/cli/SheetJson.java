@@ -52,7 +52,7 @@ final class SheetJson {
         writeLye();
         CompositionJson.writeMoments(json, composition.moments());
         CompositionJson.writeWorstBar(json, composition.worstBar());
-        FattyAcidsJson.write(OilPhaseAcids.of(sheet.formula()), json);
+        FattyAcidsJson.write(OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams()), json);
         writeCautions();
         json.writeEndObject();
     }

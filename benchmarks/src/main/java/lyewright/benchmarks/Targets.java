@@ -68,9 +68,12 @@ final class Targets {
         of("BandBenchmark." + name).ifPresent(band -> {
             LongSummaryStatistics draws = BandBenchmark.draws(formula);
             Main.print(
-                    "%ninterval of %s: %.2f ms, asked %.0f or less: %s; %d to %d draws, %.0f on average%n",
+                    "%ninterval of %s: %.2f ms, least %.2f, by processor time %.2f, asked %.0f or less: %s;"
+                            + " %d to %d draws, %.0f on average%n",
                     name,
                     band.microseconds() / 1000,
+                    band.least() / 1000,
+                    band.processor() / 1000,
                     MOST_BAND_MICROSECONDS / 1000,
                     metOrMissed(band.microseconds() <= MOST_BAND_MICROSECONDS),
                     draws.getMin(),

@@ -7,8 +7,8 @@
  *
  * <p>May use: material (for its figures), measure, commons-rng. Used by: makingsheet and every room above it.
  *
- * <p>Change freely: package-private types. Change with a decision record: how blocks are seeded and how many are drawn,
- * since printed intervals hang on them to the last digit.
+ * <p>Change freely: package-private types. Change with a decision record: how blocks are seeded, how many are drawn, and in
+ * which order the inputs take their random numbers, since printed intervals hang on all of that to the last digit.
  */
 @NullMarked
 package lyewright.uncertainty;

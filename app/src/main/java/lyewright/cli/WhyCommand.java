@@ -35,7 +35,7 @@ final class WhyCommand implements Command {
                 .description("Such as alkali.naohGrams.")
                 .build());
         SheetOptions.addTo(spec);
-        spec.addOption(Specs.flag(JSON, "Print it as JSON."));
+        spec.addOption(Specs.flag(JSON, "Print it as JSON (docs/why.schema.json)."));
         Specs.footer(
                 spec,
                 "",

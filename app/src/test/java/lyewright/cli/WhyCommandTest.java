@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -193,10 +197,20 @@ class WhyCommandTest {
         assertThat(reasons.get(1).get("sentence").asText()).contains("No mould mass was asked for");
     }
 
-    @Test
-    void without_a_figure_the_data_holds_every_reason() throws IOException {
-        Run run = why(Recipes.PLAIN, "--oils", "1kg", "--json");
+    @ParameterizedTest
+    @ValueSource(strings = {"--oils 1kg", "--box 300x80x65mm --hold-back 2%"})
+    void without_a_figure_the_data_holds_every_reason_and_keeps_to_its_schema(String fill) throws IOException {
+        String text = Files.readString(Path.of("..", "docs", "why.schema.json"));
+        JsonSchema schema =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(text);
+        for (String recipe : List.of(Recipes.SALT_BAR, WhyRecipes.ODD.get(0), WhyRecipes.ODD.get(2))) {
+            List<String> words = new ArrayList<>(List.of(fill.split(" ", -1)));
+            words.add("--json");
+            JsonNode reasons =
+                    JSON.readTree(why(recipe, words.toArray(String[]::new)).out());
 
-        assertThat(JSON.readTree(run.out()).size()).isGreaterThan(100);
+            assertThat(reasons.size()).isGreaterThan(100);
+            assertThat(schema.validate(reasons)).isEmpty();
+        }
     }
 }

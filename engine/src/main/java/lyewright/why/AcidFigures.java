@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import lyewright.chemistry.IodineValue;
 import lyewright.chemistry.Keeping;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OxidationIndices;
@@ -13,14 +12,12 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.AcidShare;
 import lyewright.material.FattyAcid;
-import lyewright.material.FattyAcidProfile;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
-import lyewright.material.OilKind;
 import lyewright.why.Term.Given;
 
-/** The fatty acids of all oils, and the values that are computed from them. */
+/** The fatty acids of all oils. */
 final class AcidFigures {
 
     private final ResolvedFormula formula;
@@ -48,7 +45,7 @@ final class AcidFigures {
                         "Their share of all oils; they count in none of the acids' figures.",
                         Term.number(100)
                                 .times(Term.sum(shares(oil -> !oil.acids().known(), oil -> Term.number(1))))));
-        addValues(figures);
+        new OilPhaseValues(this, acids).addTo(figures);
         addKeeping(figures);
     }
 
@@ -62,7 +59,7 @@ final class AcidFigures {
     }
 
     /** A term of each oil that is meant, times that oil's share of all oils. */
-    private List<Term> shares(Predicate<Oil> which, Function<Oil, Term> of) {
+    List<Term> shares(Predicate<Oil> which, Function<Oil, Term> of) {
         List<Term> terms = new ArrayList<>();
         for (int i = 0; i < formula.oils().size(); i++) {
             OilPart part = formula.oils().get(i);
@@ -123,7 +120,7 @@ final class AcidFigures {
     }
 
     /** The middle of an acid's published range. */
-    private static Given middle(Oil oil, AcidShare share) {
+    static Given middle(Oil oil, AcidShare share) {
         Figure figure = share.share();
         Given middle = new Given(
                 share.acid().code() + " in " + oil.key(),
@@ -134,7 +131,7 @@ final class AcidFigures {
         return figure.low() < figure.high() ? middle.spread(Spread.of(figure, 1)) : middle;
     }
 
-    private static Given middles(Oil oil) {
+    static Given middles(Oil oil) {
         return new Given(
                 "middles of " + oil.key(),
                 oil.acids().sumOfMiddles(),
@@ -151,115 +148,6 @@ final class AcidFigures {
                 "g/mol",
                 "mean molar mass of its acids, by molecules, middles scaled to 100",
                 OilSubstances.acidSources(oil));
-    }
-
-    private static Given weightMeanAcid(Oil oil) {
-        return new Given(
-                "mean acid of " + oil.key(),
-                oil.acids().weightAverageMolarMass(),
-                "g/mol",
-                "mean molar mass of its acids, by weight as AOCS Cd 3a-94 takes it",
-                OilSubstances.acidSources(oil));
-    }
-
-    private void addValues(Figures figures) {
-        value(
-                figures,
-                "saponificationValueFromAcids",
-                "Saponification value computed from the fatty acids",
-                "mg KOH/g",
-                acids.saponificationValue(),
-                "Each oil's, from the mean molar mass of its acids, mixed by mass. The alkali is not computed from it.",
-                oil -> saponificationValue(oil, meanAcid(oil)));
-        value(
-                figures,
-                "saponificationValueCd3a94",
-                "Saponification value by AOCS Cd 3a-94",
-                "mg KOH/g",
-                acids.saponificationValueCd3a94(),
-                "The same with weight-average molar masses, formula from memory. The alkali is not computed from it.",
-                oil -> saponificationValue(oil, weightMeanAcid(oil)));
-        value(
-                figures,
-                "iodineValueFromAcids",
-                "Iodine value computed from the fatty acids",
-                "g iodine/100 g",
-                acids.iodineValue(),
-                "Each unsaturated acid times its coefficient, mixed by mass.",
-                AcidFigures::iodineValue);
-    }
-
-    private void value(
-            Figures figures,
-            String field,
-            String title,
-            String unit,
-            Optional<Double> value,
-            String sentence,
-            Function<Oil, Term> of) {
-        String path = "oilPhase." + field;
-        if (value.isEmpty()) {
-            figures.absent(path, title, unit, "The acids of no oil but waxes are known.");
-            return;
-        }
-        Predicate<Oil> counted = oil -> oil.acids().known() && oil.kind() != OilKind.WAX;
-        figures.add(
-                path,
-                title,
-                unit,
-                value.get(),
-                () -> new Account(
-                        sentence,
-                        Term.sum(shares(counted, of))
-                                .over(Term.sum(shares(counted, oil -> Term.number(1)))
-                                        .as(
-                                                "counted",
-                                                "",
-                                                "share of the oils that counts: waxes and what is not known do not"))));
-    }
-
-    private static Term saponificationValue(Oil oil, Given meanAcid) {
-        if (oil.kind() == OilKind.FATTY_ACID) {
-            return Reacting.milligramsPerMole()
-                    .over(meanAcid)
-                    .as("SV of " + oil.key() + " from acids", "mg KOH/g", "free acid");
-        }
-        Term backbone = OilSubstances.glycerolMolarMass()
-                .minus(Term.number(3).times(OilSubstances.waterMolarMass()))
-                .as("backbone", "g/mol", "what glycerol adds to three acids");
-        return Term.number(3)
-                .times(Reacting.milligramsPerMole())
-                .over(Term.number(3).times(meanAcid).plus(backbone))
-                .as("SV of " + oil.key() + " from acids", "mg KOH/g", "triglyceride of its acids");
-    }
-
-    private static Term iodineValue(Oil oil) {
-        boolean free = oil.kind() == OilKind.FATTY_ACID;
-        List<Term> unsaturated = new ArrayList<>();
-        for (AcidShare share : oil.acids().acids()) {
-            if (coefficient(share.acid(), free) > 0) {
-                unsaturated.add(given(share.acid(), free).times(middle(oil, share)));
-            }
-        }
-        return Term.number(100)
-                .times(Term.sum(unsaturated))
-                .over(middles(oil))
-                .as("IV of " + oil.key(), "g/100 g", "iodine value of its acids, middles scaled to 100");
-    }
-
-    /** What a percent of an acid counts, asked of the engine for that acid alone. */
-    private static double coefficient(FattyAcid acid, boolean free) {
-        FattyAcidProfile alone = new FattyAcidProfile(List.of(new AcidShare(acid, Figure.exact(100, ""))));
-        return (free ? IodineValue.ofFreeAcids(alone) : IodineValue.ofTriglycerides(alone)) / 100;
-    }
-
-    private static Given given(FattyAcid acid, boolean free) {
-        return new Given(
-                (free ? "free " : "") + "coefficient of " + acid.code(),
-                coefficient(acid, free),
-                "g/100 g",
-                "iodine for each percent of it, as a " + (free ? "free acid" : "triglyceride"),
-                "AOCS Cd 1c-85 (reapproved 2009), else two atoms of iodine a double bond");
     }
 
     private void addKeeping(Figures figures) {

@@ -40,14 +40,19 @@ final class Moments {
         };
     }
 
-    private String path(int m) {
+    /** The path of a moment. */
+    static String path(Scope scope, int m) {
         return scope.path() + "composition[" + m + "]";
+    }
+
+    private String path(int m) {
+        return path(scope, m);
     }
 
     private void add(Figures figures, int m) {
         Composition moment = moments.get(m);
         String path = path(m);
-        String when = when(moment);
+        String when = when(scope, moment);
         figures.called(path, scope.name() + "composition." + moment.moment().word());
         figures.called(
                 path + ".water", scope.name() + "composition." + moment.moment().word() + ".water");
@@ -66,10 +71,11 @@ final class Moments {
                 () -> reacted(moment, moment.reactedHighPercent(), "most"));
         addSubstances(figures, m);
         addShares(figures, m);
-        addWater(figures, moment, path + ".water.");
+        new MomentWater(scope, moments, m).addTo(figures);
     }
 
-    private String when(Composition moment) {
+    /** A moment in words. */
+    static String when(Scope scope, Composition moment) {
         return switch (moment.moment()) {
             case POUR -> scope.words() + " as poured";
             case CUT -> scope.words() + " when it is cut";
@@ -86,14 +92,14 @@ final class Moments {
             String word = moment.moment().word();
             String name = Substances.wordFor(substance, moment.substances());
             figures.called(path, scope.name() + "composition." + word + "." + name);
-            String title = substance.name() + " in " + when(moment);
+            String title = substance.name() + " in " + when(scope, moment);
             figures.add(
                     path + ".grams",
                     title,
                     "g",
                     substance.grams(),
                     () -> isWaterOfBar(moment, substance)
-                            ? waterLeft(m)
+                            ? new MomentWater(scope, moments, m).left()
                             : new Account(sentence(substance), terms.get().grams(substance)));
             figures.add(
                     path + ".percent",
@@ -192,7 +198,7 @@ final class Moments {
         FattyMatter matter = new FattyMatter(scope, moment.moment() == Moment.CURED);
         figures.add(
                 path + ".totalFattyMatterPercent",
-                "Total fatty matter of " + when(moment),
+                "Total fatty matter of " + when(scope, moment),
                 "%",
                 moment.totalFattyMatterPercent().get(),
                 () -> new Account(
@@ -201,73 +207,11 @@ final class Moments {
                         Term.percent(matter.grams(), totalFigure(m))));
         figures.add(
                 path + ".chloridePercent",
-                "Common salt in " + when(moment),
+                "Common salt in " + when(scope, moment),
                 "%",
                 moment.chloridePercent().orElse(0.0),
                 () -> new Account(
                         "All common salt, toppings' too, against everything.",
                         Term.percent(Substances.of(scope, false).commonSalt(), totalFigure(m))));
-    }
-
-    private void addWater(Figures figures, Composition moment, String path) {
-        Composition.Water water = moment.water();
-        String of = " of " + when(moment);
-        Ledger ledger = scope.ledger();
-        figures.add(
-                path + "addedGrams",
-                "Water by the rule" + of,
-                "g",
-                water.addedGrams(),
-                () -> new Account(
-                        "Plain water, water for wetting out, a stock lye's, and what is water in liquids that replace it.",
-                        scope.water(line -> isAdded(ledger, line))));
-        figures.add(
-                path + "broughtGrams",
-                "Water that other things bring" + of,
-                "g",
-                water.broughtGrams(),
-                () -> new Account(
-                        "Water in potash and in other additions.", scope.water(line -> !isAdded(ledger, line))));
-        figures.add(path + "formedGrams", "Water that forms" + of, "g", water.formedGrams(), () -> formed(moment));
-        figures.add(path + "lostGrams", "Water that has dried off" + of, "g", water.lostGrams(), () -> lost(moment));
-    }
-
-    private Account formed(Composition moment) {
-        if (moment.moment() == Moment.POUR) {
-            return new Account("Nothing has reacted yet.", Term.number(0));
-        }
-        return new Account(
-                "A molecule of water for each molecule of acid that alkali neutralises.",
-                new Cured(scope.reacting(), scope.lines()).formed());
-    }
-
-    private Account lost(Composition moment) {
-        if (moment.moment() != Moment.CURED) {
-            return new Account("Nothing is taken to dry before the cut.", Term.number(0));
-        }
-        return new Account(
-                "What was poured less what is left once cured.",
-                totalOf(0, "poured").minus(totalOf(2, "cured")));
-    }
-
-    private Given totalOf(int m, String name) {
-        return Ledger.figure(
-                name,
-                path(m) + ".totalGrams",
-                moments.get(m).totalGrams(),
-                "g",
-                "everything of " + when(moments.get(m)));
-    }
-
-    private Account waterLeft(int m) {
-        Composition.Water water = moments.get(m).water();
-        String path = path(m) + ".water.";
-        return new Account(
-                "What was put in and formed, less what has dried off.",
-                Ledger.figure("added", path + "addedGrams", water.addedGrams(), "g", "water by the rule")
-                        .plus(Ledger.figure(
-                                "brought", path + "broughtGrams", water.broughtGrams(), "g", "water brought"))
-                        .plus(Ledger.figure("formed", path + "formedGrams", water.formedGrams(), "g", "water formed"))
-                        .minus(Ledger.figure("lost", path + "lostGrams", water.lostGrams(), "g", "water dried off")));
     }
 }

@@ -146,7 +146,7 @@ final class CompareText {
             case GOES -> "goes";
             case GRAVER -> "graver";
             case MILDER -> "milder";
-            case CHANGES -> "now";
+            case CHANGES -> "differs";
             case STAYS -> "stays";
         };
     }

@@ -44,13 +44,13 @@ final class CompareWords {
         Optional<String> alkali = alkali();
         return causes.isEmpty()
                 ? alkali.map(needs -> "B " + needs + ".")
-                : Optional.of(
-                        upperFirst(String.join("; ", causes)) + ": " + alkali.orElse("needs as much alkali") + ".");
+                : Optional.of(upperFirst(String.join("; ", causes)) + ": "
+                        + alkali.orElse(given() ? "the alkali stays as written" : "needs as much alkali") + ".");
     }
 
     private Optional<String> howSure() {
-        String from = comparison.a().band().verdict().word();
-        String to = comparison.b().band().verdict().word();
+        String from = comparison.a().verdict().word();
+        String to = comparison.b().verdict().word();
         return from.equals(to) ? Optional.empty() : Optional.of("How sure the superfat is: " + from + " → " + to + ".");
     }
 
@@ -123,7 +123,13 @@ final class CompareWords {
         needs(stock ? "kohPureGrams" : "kohGrams", stock ? "pure KOH" : "KOH").ifPresent(needs::add);
         return needs.isEmpty()
                 ? Optional.empty()
-                : Optional.of("needs " + String.join(" and ", needs) + " per kilogram of oils");
+                : Optional.of((given() ? "has " : "needs ") + String.join(" and ", needs) + " per kilogram of oils");
+    }
+
+    /** Alkali that is written is no need: the superfat gives way instead. */
+    private boolean given() {
+        return comparison.a().formula().alkali().givenMoles().isPresent()
+                || comparison.b().formula().alkali().givenMoles().isPresent();
     }
 
     private Optional<String> needs(String figure, String what) {

@@ -139,7 +139,7 @@ public final class Balance {
      * @return to the nearest milligram
      */
     Mass nearest(double grams) {
-        return Mass.ofGrams(Math.round(grams / stepGrams) * stepGrams);
+        return Mass.ofGrams(Math.round(grams / stepGrams + ARITHMETIC) * stepGrams);
     }
 
     /**

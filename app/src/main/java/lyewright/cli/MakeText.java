@@ -57,6 +57,7 @@ final class MakeText {
 
     void write() {
         page.heading("Make");
+        WeighText.notToBeMade(view.sheet(), page);
         wetOutAhead();
         meltOils();
         dissolveAlkali();
@@ -156,6 +157,9 @@ final class MakeText {
 
     /** What alkali goes into. */
     private static String jug(List<Weighing> wet) {
+        if (wet.isEmpty()) {
+            return "the lye jug, which holds no water to dissolve it in";
+        }
         if (wet.size() == 1) {
             return "the " + list(wet) + " in the lye jug";
         }

@@ -9,6 +9,7 @@ import lyewright.chemistry.BatchLine;
 import lyewright.formula.Disperse;
 import lyewright.formula.OilLine;
 import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 import lyewright.measure.MassUnit;
@@ -28,6 +29,9 @@ final class WeighText {
         this.portions = !view.formula().portions().isEmpty();
     }
 
+    /** Hardly a jug or a pot weighs less, grams; this project's own rule. */
+    private static final double LIGHT_VESSEL = 150;
+
     static boolean oil(BatchLine line) {
         return line.kind() == BatchLine.Kind.OIL
                 || (line.kind() == BatchLine.Kind.DISPERSING_LIQUID && line.equivalents() > 0);
@@ -35,6 +39,7 @@ final class WeighText {
 
     void write() {
         page.heading("Weigh");
+        notToBeMade(view.sheet(), page);
         TextTable table = portions
                 ? new TextTable(
                         0,
@@ -57,6 +62,14 @@ final class WeighText {
         page.table(table);
         page.blank();
         balances();
+    }
+
+    /** A sheet that is stopped says so wherever somebody might begin to follow it. */
+    static void notToBeMade(MakingSheet sheet, Page page) {
+        if (sheet.stopped()) {
+            page.line("*** NOT TO BE MADE AS IT STANDS: see STOP at the head ***");
+            page.blank();
+        }
     }
 
     private void rows(TextTable table) {
@@ -141,5 +154,21 @@ final class WeighText {
                         + " oils rather over than under, alkali never over; it comes last and is rounded down.",
                 0);
         page.paragraph("Balances: " + String.join("; ", said) + ".", 0);
+        view.sheet().vessels().forEach(this::room);
+    }
+
+    /** A jug or a pot that leaves its balance little room for its own weight; whether it is too heavy nobody here knows. */
+    private void room(Vessel vessel) {
+        Weighing last = vessel.weighings().get(vessel.weighings().size() - 1);
+        double room = last.balance().capacity().grams() - last.reading().grams();
+        if (vessel.kind() == Vessel.Kind.CUP || vessel.emptyGrams() > 0 || room < 0 || room >= LIGHT_VESSEL) {
+            return;
+        }
+        page.paragraph(
+                "Look: the " + vessel.name() + " may itself weigh no more than " + Figures.fixed(Math.floor(room), 0)
+                        + " g, or balance " + last.balance().name()
+                        + " is overloaded. If it is heavier, give its weight, as in --vessels \"" + vessel.name()
+                        + ":312g\", and the sheet takes another balance.",
+                0);
     }
 }

@@ -2,6 +2,7 @@ package lyewright.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
@@ -63,9 +64,9 @@ final class WhyCommand implements Command {
         Why why = Why.of(sheet);
         List<Reason> reasons = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        for (String figure : figures) {
+        for (String figure : new LinkedHashSet<>(figures)) {
             Outcome<Reason> reason = why.reason(figure);
-            reason.problems().forEach(problem -> problems.add(problem.within("why")));
+            reason.problems().forEach(problem -> problems.add(withList(problem)));
             if (reason instanceof Outcome.Ok<Reason> known) {
                 reasons.add(known.value());
             }
@@ -75,6 +76,15 @@ final class WhyCommand implements Command {
         }
         String text = figures.isEmpty() ? all(sheet, why.all(), json) : some(sheet, reasons, json);
         return new Answer.Printed(text, sheet.stopped() ? Answer.STOPPED : Answer.FINE);
+    }
+
+    /** Whoever does not know a figure's name is told where all names are. */
+    private static Problem withList(Problem problem) {
+        String remedy = problem.remedy();
+        return new Problem(
+                "why",
+                problem.what(),
+                remedy + (remedy.endsWith("?") ? " " : "; ") + "'lyewright why' with the file alone lists all figures");
     }
 
     private static String all(MakingSheet sheet, List<Reason> all, boolean json) {

@@ -54,6 +54,9 @@ final class Paths {
     }
 
     private List<String> near(String typed) {
+        if (typed.isBlank()) {
+            return List.of();
+        }
         String lower = typed.toLowerCase(Locale.ROOT);
         List<String> ending = known(path -> {
             String there = path.toLowerCase(Locale.ROOT);

@@ -131,18 +131,16 @@ class WhyTest {
                 .orElseThrow();
     }
 
-    /** 35 % of 650 g is 227.49999999999997 g in doubles, which is weighed as 227 g; 227.5 would be 228. */
+    /** 35 % of 650 g is 227.49999999999997 g in doubles, which is half a step all the same. */
     @Test
-    void more_digits_are_put_in_only_on_the_edge_of_being_rounded_the_other_way() {
+    void half_a_step_is_rounded_up_however_doubles_carry_it() {
         Why why = Why.of(AFormula.ofOils("coconut", "35 %", "olive-virgin", "65 %")
                 .superfat("5 %")
                 .sheet(Fill.oilMass(650)));
 
         Reason edge = why.reason("vessels.oil pot.coconut.weighGrams").orThrow();
-        assertThat(edge.text()).isEqualTo("227");
-        assertThat(edge.inputs().get(0).text()).isEqualTo("227.49999999999997");
-        Reason other = why.reason("vessels.oil pot.coconut.percentOfOils").orThrow();
-        assertThat(other.inputs().get(0).text()).isEqualTo("227.5");
+        assertThat(edge.text()).isEqualTo("228");
+        assertThat(edge.inputs().get(0).text()).startsWith("227.");
     }
 
     @Test

@@ -24,8 +24,8 @@ final class WhyCommand implements Command {
                 "why",
                 "Say why figures of a sheet are what they are: formula, what is put in, where that comes from, how sure.",
                 "",
-                "A figure is named as in 'lyewright sheet --json'. Without a figure: all that can be asked. How much is said as"
-                        + " for 'lyewright sheet'.");
+                "A figure is named as in 'lyewright sheet --json'; a part of the sheet, such as alkali or vessels, lists its"
+                        + " figures; nothing lists what there is. How much is said as for 'lyewright sheet'.");
         spec.addPositional(Specs.file());
         spec.addPositional(PositionalParamSpec.builder()
                 .index("1..*")
@@ -62,20 +62,48 @@ final class WhyCommand implements Command {
 
     private static Answer answer(MakingSheet sheet, List<String> figures, boolean json) {
         Why why = Why.of(sheet);
+        if (figures.isEmpty()) {
+            return printed(sheet, json ? WhyJson.of(why.all()) : WhyText.overview(sheet, why.all()));
+        }
         List<Reason> reasons = new ArrayList<>();
+        List<Reason> listed = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (String figure : new LinkedHashSet<>(figures)) {
-            Outcome<Reason> reason = why.reason(figure);
-            reason.problems().forEach(problem -> problems.add(withList(problem)));
-            if (reason instanceof Outcome.Ok<Reason> known) {
-                reasons.add(known.value());
+            List<Reason> inside = inside(why, figure);
+            listed.addAll(inside);
+            if (inside.isEmpty()) {
+                Outcome<Reason> reason = why.reason(figure);
+                reason.problems().forEach(problem -> problems.add(withList(problem)));
+                if (reason instanceof Outcome.Ok<Reason> known) {
+                    reasons.add(known.value());
+                }
             }
         }
         if (!problems.isEmpty()) {
             return new Answer.Refused(problems);
         }
-        String text = figures.isEmpty() ? all(sheet, why.all(), json) : some(sheet, reasons, json);
+        if (json) {
+            listed.addAll(reasons);
+            return printed(sheet, WhyJson.of(listed));
+        }
+        return printed(
+                sheet,
+                (listed.isEmpty() ? "" : WhyText.list(sheet, listed))
+                        + (reasons.isEmpty() ? "" : WhyText.of(sheet, reasons)));
+    }
+
+    private static Answer printed(MakingSheet sheet, String text) {
         return new Answer.Printed(text, sheet.stopped() ? Answer.STOPPED : Answer.FINE);
+    }
+
+    /** All figures of a part of the sheet, such as alkali or fade[3]; none where it is no part. */
+    private static List<Reason> inside(Why why, String part) {
+        List<String> paths = part.isBlank()
+                ? List.of()
+                : why.paths().stream()
+                        .filter(path -> path.startsWith(part + ".") || path.startsWith(part + "["))
+                        .toList();
+        return paths.stream().map(path -> why.reason(path).orThrow()).toList();
     }
 
     /** Whoever does not know a figure's name is told where all names are. */
@@ -85,13 +113,5 @@ final class WhyCommand implements Command {
                 "why",
                 problem.what(),
                 remedy + (remedy.endsWith("?") ? " " : "; ") + "'lyewright why' with the file alone lists all figures");
-    }
-
-    private static String all(MakingSheet sheet, List<Reason> all, boolean json) {
-        return json ? WhyJson.of(all) : WhyText.list(sheet, all);
-    }
-
-    private static String some(MakingSheet sheet, List<Reason> reasons, boolean json) {
-        return json ? WhyJson.of(reasons) : WhyText.of(sheet, reasons);
     }
 }

@@ -1,7 +1,9 @@
 package lyewright.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.why.Reason;
 import lyewright.why.Spread;
@@ -26,17 +28,52 @@ final class WhyText {
         return text.end();
     }
 
-    /** All that can be asked, a line each. */
-    static String list(MakingSheet sheet, List<Reason> reasons) {
+    /** What can be asked, a line each; what comes in rows is one line that tells how to list them. */
+    static String overview(MakingSheet sheet, List<Reason> reasons) {
+        Map<String, Integer> rows = new LinkedHashMap<>();
+        reasons.forEach(reason -> rows.merge(group(reason.path()), 1, Integer::sum));
+        TextTable table = list();
+        for (Reason reason : reasons) {
+            if (!reason.path().contains("[")) {
+                row(table, reason);
+            }
+        }
+        TextTable more = new TextTable(0, TextTable.keys(""), TextTable.figures(""), TextTable.words("")).untitled();
+        rows.forEach((group, count) -> {
+            if (!group.isEmpty()) {
+                more.row(group, Integer.toString(count), "figures");
+            }
+        });
         WhyText text = new WhyText(sheet);
         text.title(CheckCommand.name(sheet.formula().formula()), "What can be asked");
-        TextTable table = new TextTable(
-                        0, TextTable.keys(""), TextTable.figures(""), TextTable.keys(""), TextTable.words(""))
-                .untitled();
-        reasons.forEach(reason -> table.row(
-                reason.path(), reason.value().isPresent() ? reason.text() : "none", reason.unit(), reason.title()));
+        text.page.table(table);
+        text.page.heading("Further figures, listed when one of these is asked for");
+        text.page.table(more);
+        return text.end();
+    }
+
+    /** All figures given, a line each. */
+    static String list(MakingSheet sheet, List<Reason> reasons) {
+        TextTable table = list();
+        reasons.forEach(reason -> row(table, reason));
+        WhyText text = new WhyText(sheet);
+        text.title(CheckCommand.name(sheet.formula().formula()), "What can be asked");
         text.page.table(table);
         return text.end();
+    }
+
+    private static TextTable list() {
+        return new TextTable(0, TextTable.words(""), TextTable.figures(""), TextTable.keys(""), TextTable.keys(""))
+                .untitled();
+    }
+
+    private static void row(TextTable table, Reason reason) {
+        table.row(reason.title(), reason.value().isPresent() ? reason.text() : "none", reason.unit(), reason.path());
+    }
+
+    /** What a figure in rows is one of: all before the first bracket; empty for a figure that stands alone. */
+    private static String group(String path) {
+        return path.contains("[") ? path.substring(0, path.indexOf('[')) : "";
     }
 
     private String end() {

@@ -73,7 +73,10 @@ class WhyCommandTest {
 
         assertThat(run.exit()).isZero();
         assertThat(run.out())
-                .contains("What can be asked", "recipe.version", "fade[6].colourPercent", "composition[2].totalGrams");
+                .contains("What can be asked", "recipe.version", "superfat.low95Percent", "alkali.naohGrams")
+                .containsPattern("(?m)^fade +[0-9]+  figures$")
+                .doesNotContain("fade[");
+        assertThat(run.lines()).hasSizeLessThan(130);
         assertThat(run.lines()).allMatch(line -> Widths.of(line) <= Page.WIDTH);
     }
 
@@ -108,8 +111,7 @@ class WhyCommandTest {
                 "ALKALI.NAOHGRAMS | did you mean alkali.naohGrams?",
                 "naohGrams | did you mean alkali.naohGrams?",
                 "portions.kelb.superfatPercent | did you mean portions.kelp.superfatPercent",
-                "alkali | 'alkali' holds several figures; ask for one, such as alkali.naohGrams, alkali.kohGrams",
-                "fade[3] | holds several figures; ask for one, such as fade[3].layer",
+                "alkalis | the sheet has no figure 'alkalis'",
                 "recipe.name | the sheet has no figure 'recipe.name'",
                 "cautions[0].text | name it as in the sheet's JSON, such as alkali.naohGrams",
                 "vessels[99].vesselGrams | the sheet has no figure",
@@ -123,6 +125,20 @@ class WhyCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.problems()).hasSize(1);
         assertThat(run.err()).startsWith("why: ").contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "alkali, alkali.naohGrams, totals.oilsGrams",
+        "fade[3], fade[3].layer, fade[2].layer",
+        "vessels, vessels[0].items[0].weighGrams, alkali.naohGrams"
+    })
+    void a_part_of_the_sheet_lists_its_figures(String part, String inside, String outside) {
+        Run run = why(Recipes.SALT_BAR, "--bars", "10x110g", part);
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains(inside).doesNotContain(outside);
+        assertThat(run.lines()).allMatch(line -> Widths.of(line) <= Page.WIDTH);
     }
 
     @Test

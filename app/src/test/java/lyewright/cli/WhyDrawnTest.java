@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,6 +29,8 @@ class WhyDrawnTest {
     /** What the sheet's own ends may still move by, points of superfat. */
     private static final double SETTLED = 0.02;
 
+    private static final Pattern PATH = Pattern.compile("(?m)^    \"figure\" : \"([^\"]+)\"");
+
     @TempDir
     Path folder;
 
@@ -43,8 +46,9 @@ class WhyDrawnTest {
     void every_band_and_every_chance_comes_out_again() {
         int drawn = 0;
         for (Path formula : formulas()) {
-            List<String> figures = why(formula).lines().stream()
-                    .map(line -> line.split(" ", -1)[0])
+            List<String> figures = PATH.matcher(why(formula, "--json").out())
+                    .results()
+                    .map(found -> found.group(1))
                     .filter(path -> path.matches(".*(low95Percent|high95Percent|freeAlkaliProbability)"))
                     .toList();
             assertThat(figures).as("%s", formula).contains("superfat.low95Percent", "superfat.freeAlkaliProbability");

@@ -10,7 +10,7 @@ import lyewright.material.Additive;
 import lyewright.material.Names;
 import lyewright.material.Tables;
 
-/** Fats and fatty acids that additions bring: alkali takes of them, but no table gives their acids. */
+/** Fats and fatty acids that additions in the batter bring: alkali takes of them, but no table gives their acids. */
 final class AddedFats {
 
     private AddedFats() {}
@@ -21,7 +21,7 @@ final class AddedFats {
         double[] masses = batch.massesAt(oilsGrams);
         for (int i = 0; i < masses.length; i++) {
             BatchLine line = batch.lines().get(i);
-            if (line.kind() == BatchLine.Kind.ADDITION && masses[i] > 0) {
+            if (line.kind() == BatchLine.Kind.ADDITION && !line.onTop() && masses[i] > 0) {
                 Additive material =
                         batch.formula().additions().get(line.place()).material();
                 add(material, masses[i], batch.formula().tables(), grams);
@@ -40,8 +40,9 @@ final class AddedFats {
         boolean fatty = makeup.acidMolesPerGram() > 0
                 && tables.acidSalt(makeup.acidName()).map(AcidSalt::fatty).orElse(false);
         if (fatty) {
-            double acid = 1 - makeup.water() - makeup.salt() - makeup.fat();
-            sums.merge(Names.inSentence(material.name()), grams * Math.max(0, acid), Double::sum);
+            double room = 1 - makeup.water() - makeup.salt() - makeup.fat();
+            double acid = CompositionAdditions.acid(tables, makeup, room);
+            sums.merge(Names.inSentence(material.name()), grams * acid, Double::sum);
         }
     }
 }

@@ -12,9 +12,9 @@ import java.util.Optional;
  *
  * <p>Simplified: of an oil's unsaponifiable matter half of what its standard allows is taken, since standards give only a
  * maximum, and none where no standard was found. Every acid of the additions gives a water for each alkali it takes; alum
- * gives none and borax one for two, so that what they form comes out a ninth of the alum's mass and a twentieth of the borax's
- * too light. Crystal water that the tables do not give,
- * as of borax, stays with its salt. Sugars and proteins, which alkali breaks down, are left as they are.
+ * gives none, borax and carbon dioxide one for two, so that what they form comes out a ninth of the alum's mass, a twentieth of
+ * the borax's and two fifths of the gas's too light. Crystal water that the tables do not give, as of borax, stays with its
+ * salt. Sugars and proteins, which alkali breaks down, are left as they are.
  *
  * @param moment when
  * @param totalGrams everything, of which all percentages are

@@ -57,7 +57,7 @@ final class CompositionAdditions {
         double room = 1 - makeup.water();
         // fat without a saponification value does not react and stays in its seed
         double fat = makeup.fatSaponificationValue() > 0 ? makeup.fat() : 0;
-        double acid = acid(makeup, room - makeup.salt() - fat);
+        double acid = acid(tables, makeup, room - makeup.salt() - fat);
         double rest = room - makeup.salt() - fat - acid;
         if (acid > 0 && Math.abs(rest) < ROUNDING) {
             return new Parts(makeup.salt(), fat, acid + rest, 0);
@@ -70,13 +70,13 @@ final class CompositionAdditions {
         return new Parts(makeup.salt() * fitting, fat * fitting, acid * fitting, 0);
     }
 
-    /** Acid by its molar mass; where its substance is not in the tables, all that is not water, salt or fat. */
-    private double acid(Additive.Makeup makeup, double room) {
+    /** Acid by its molar mass; where its substance is not in the tables, all the room: what is not water, salt or fat. */
+    static double acid(Tables tables, Additive.Makeup makeup, double room) {
         if (makeup.acidMolesPerGram() == 0) {
             return 0;
         }
         Optional<Tables.Acid> substance = tables.acidCalled(makeup.acidName())
-                .or(() -> tables.acidCalled(names(makeup).weighedAs()));
+                .or(() -> tables.acidCalled(names(tables, makeup).weighedAs()));
         return substance.isPresent()
                 ? makeup.acidMolesPerGram()
                         * substance.get().molarMass()
@@ -107,7 +107,7 @@ final class CompositionAdditions {
         if (moles == 0) {
             return;
         }
-        AcidSalt names = names(material.makeup());
+        AcidSalt names = names(tables, material.makeup());
         double reacted = onTop ? 0 : extent.additionAcid();
         Salts salts = new Salts(names.sodiumSalt(), names.sodiumInci(), names.potassiumSalt(), names.potassiumInci());
         ledger.addSalts(
@@ -122,7 +122,7 @@ final class CompositionAdditions {
         ledger.addFattyMatter(names.fatty() ? grams * acid : 0);
     }
 
-    private AcidSalt names(Additive.Makeup makeup) {
+    private static AcidSalt names(Tables tables, Additive.Makeup makeup) {
         return tables.acidSalt(makeup.acidName())
                 .orElseThrow(() -> new IllegalStateException("the tables lack the salts of " + makeup.acidName()));
     }

@@ -51,10 +51,7 @@ final class ComparedSheet {
         this.sheet = sheet;
         ResolvedFormula formula = sheet.formula();
         acids = OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
-        cured = sheet.composition().moments().stream()
-                .filter(moment -> moment.moment() == Composition.Moment.CURED)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("a composition without its cured moment"));
+        cured = sheet.composition().at(Composition.Moment.CURED);
         double value = 0;
         for (OilPart part : formula.oils()) {
             for (OilBlend.Part one : part.parts()) {

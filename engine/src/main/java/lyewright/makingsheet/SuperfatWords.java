@@ -48,7 +48,10 @@ final class SuperfatWords {
     private static String verdict(SuperfatBand band) {
         return switch (band.verdict()) {
             case SAFE -> "safe as to alkali";
-            case CAUSTIC -> band.sheetPercent() < 0 ? "caustic by these very figures" : "more likely caustic than not";
+            case CAUSTIC ->
+                band.sheetPercent() < -SuperfatBand.ARITHMETIC
+                        ? "caustic by these very figures"
+                        : "more likely caustic than not";
             default -> band.verdict().word();
         };
     }

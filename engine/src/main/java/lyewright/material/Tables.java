@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 
 /**
  * One edition of the reference figures: oils, fatty acids, additives, fragrance oils, acids, alkalis, lye densities,
- * solubilities, balance errors, common practice, salts of acids, grades of soap. Immutable; read once from the class path, shared freely between threads.
+ * solubilities, balance errors, common practice, salts of acids, grades of soap. Immutable; read once from the class path,
+ * shared freely between threads.
  */
 public final class Tables {
 

@@ -13,6 +13,7 @@ import lyewright.formula.Purities;
 import lyewright.formula.RandomFormulas;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.formula.Stage;
 import lyewright.material.AcidShare;
 import lyewright.material.Oil;
 import lyewright.material.OilKind;
@@ -297,6 +298,33 @@ class OilPhaseAcidsTest {
     }
 
     /** Each oil alone, weighted by its share of what is known, gives the mixture: percents, ends and values. */
+    @Test
+    void of_an_addition_only_its_fatty_acid_is_told_not_all_of_it() {
+        OilPhaseAcids acids = of(Bench.aFormula()
+                .oil("olive-virgin", "100")
+                .superfat("5")
+                .own(Own.of("stearin-on-clay", "other")
+                        .acid("60", "stearic acid")
+                        .material())
+                .add("stearin-on-clay", "10", Stage.of(Stage.Kind.TRACE)));
+
+        assertThat(acids.addedFats()).singleElement().satisfies(fat -> {
+            assertThat(fat.name()).isEqualTo("stearin-on-clay");
+            // 60 % of 10 % of the oils' mass
+            assertThat(fat.percent()).isCloseTo(6, within(EXACT));
+        });
+    }
+
+    @Test
+    void fat_that_lies_on_top_turns_to_no_soap_and_is_not_told() {
+        OilPhaseAcids acids = of(Bench.aFormula()
+                .oil("olive-virgin", "100")
+                .superfat("5")
+                .add("coconut-milk", "30", Stage.of(Stage.Kind.TOP)));
+
+        assertThat(acids.addedFats()).isEmpty();
+    }
+
     @Test
     void mixing_is_linear() {
         int mixtures = 0;

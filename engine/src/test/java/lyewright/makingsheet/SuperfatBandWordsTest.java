@@ -69,6 +69,19 @@ class SuperfatBandWordsTest {
                 .contains("the bars stay caustic: about 5 chances in 10.");
     }
 
+    /** Zero that the arithmetic of doubles puts a hair lower is no superfat under 0. */
+    @Test
+    void a_superfat_of_zero_is_not_called_caustic_by_its_figures() {
+        MakingSheet sheet = AFormula.ofOils("olive-virgin", "100 %")
+                .superfat("0 %")
+                .puritiesAssumed()
+                .sheet(KILOGRAM, Equipment.USUAL);
+        SuperfatBand hair = new SuperfatBand(sheet.batch(), sheet.vessels(), -1, -1e-12);
+
+        assertThat(hair.freeAlkaliProbability()).isGreaterThanOrEqualTo(0.5);
+        assertThat(hair.sentence()).startsWith("More likely caustic than not. The superfat is reckoned as 0.0 %");
+    }
+
     @Test
     void a_superfat_that_is_as_good_as_known_has_no_between() {
         assertThat(words(house().naohPure("190 g")))

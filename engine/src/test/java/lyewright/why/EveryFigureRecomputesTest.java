@@ -144,7 +144,7 @@ class EveryFigureRecomputesTest {
                         within(reason.path().endsWith("percentOfVariance") ? BY_DIFFERENCES : LAST_DIGIT));
     }
 
-    /** What is drawn has no formula that gives it; {@code DrawnFiguresTest} draws it again. */
+    /** What is drawn has no formula that gives it; the command line's {@code WhyDrawnTest} draws it again. */
     private static boolean isDrawn(Reason.Step step) {
         return step.formula().startsWith("below(") || step.formula().startsWith("chance(");
     }

@@ -155,7 +155,7 @@ public final class SuperfatBand {
     }
 
     /**
-     * How many times it was drawn.
+     * How many times it was drawn; where there is wax, for the higher end.
      *
      * @return draws
      */

@@ -70,6 +70,10 @@ final class SuperfatModel implements Model {
     /** Kinds of additions whose acid nature makes, not a works. */
     private static final Set<AdditiveKind> NATURAL = Set.of(AdditiveKind.LIQUID, AdditiveKind.MILK);
 
+    /** Kinds whose acid is a substance with a formula; of the rest, such as rosin, nobody says how sure it is. */
+    private static final Set<AdditiveKind> PURE =
+            Set.of(AdditiveKind.ACID, AdditiveKind.ALKALI_SALT, AdditiveKind.CHELATOR, AdditiveKind.SALT);
+
     private final BatchLines batch;
     private final ResolvedFormula formula;
     private final List<Input> inputs = new ArrayList<>();
@@ -163,16 +167,23 @@ final class SuperfatModel implements Model {
                 grams);
     }
 
-    /** Tells two weighings of one thing apart: by the portion, and by what it wets out. */
+    /** Tells two weighings of one thing apart: by what it wets out, by the portion, by the stage. */
     private String whatFor(Weighing weighing) {
-        String wetting = weighing.line().kind() == BatchLine.Kind.DISPERSING_LIQUID
+        BatchLine line = weighing.line();
+        String wetting = line.kind() == BatchLine.Kind.DISPERSING_LIQUID
                 ? " to wet out "
-                        + Names.inSentence(formula.additions()
-                                .get(weighing.line().place())
-                                .material()
-                                .name())
+                        + Names.inSentence(
+                                formula.additions().get(line.place()).material().name())
                 : "";
-        return weighing.portion().isEmpty() ? wetting : wetting + " for " + weighing.portion();
+        if (!weighing.portion().isEmpty()) {
+            return wetting + " for " + weighing.portion();
+        }
+        boolean addedTwice = line.kind() == BatchLine.Kind.ADDITION
+                && formula.additions().stream()
+                                .filter(a -> a.written().of().equals(line.key()))
+                                .count()
+                        > 1;
+        return addedTwice ? " at stage " + line.stage() : wetting;
     }
 
     private int saponificationValue(Oil oil) {
@@ -220,10 +231,15 @@ final class SuperfatModel implements Model {
         }
         Additive material = formula.additions().get(line.place()).material();
         Tables.Practice usual = formula.tables().practice("acid-of-liquids");
+        String name = "acid of " + Names.inSentence(material.name());
+        boolean natural = NATURAL.contains(material.kind());
+        if (!natural && !PURE.contains(material.kind())) {
+            takenAsExact.add(name);
+        }
         int place = input(
                 About.ACID,
-                "acid of " + Names.inSentence(material.name()),
-                NATURAL.contains(material.kind())
+                name,
+                natural
                         ? new Distribution.Rectangular(usual.low() / 100, usual.high() / 100)
                         : new Distribution.Exact(1),
                 Worst.LEAST,

@@ -25,7 +25,8 @@ final class AcidFigures {
 
     private AcidFigures(Ledger ledger) {
         this.formula = ledger.formula();
-        this.acids = OilPhaseAcids.of(formula);
+        this.acids =
+                OilPhaseAcids.of(ledger.sheet().batch(), ledger.sheet().filled().oilsGrams());
     }
 
     static void addTo(Figures figures, Ledger ledger) {

@@ -565,4 +565,30 @@ class SuperfatBandTest {
                 .doesNotContain("purity");
         assertThat(certified.sentence()).doesNotContain("Taken as exact");
     }
+
+    @Test
+    void an_acid_that_nobody_measured_is_named_as_taken_for_exact() {
+        SuperfatBand rosin = band(house("5 %").acids(AcidRule.COMPENSATE).add("rosin", "5 % of oils", "oils"));
+        SuperfatBand citric =
+                band(house("5 %").acids(AcidRule.COMPENSATE).add("citric-acid-anhydrous", "1 % of oils", "lye"));
+
+        assertThat(rosin.takenAsExact()).anyMatch(what -> what.startsWith("acid of rosin"));
+        assertThat(rosin.sentence()).contains("Taken as exact").contains("acid of rosin");
+        assertThat(citric.takenAsExact()).noneMatch(what -> what.startsWith("acid of"));
+    }
+
+    @Test
+    void one_acid_in_two_places_is_weighed_under_two_names() {
+        SuperfatBand band = AFormula.ofOils("coconut", "100 %")
+                .superfat("5 %")
+                .add("citric-acid-anhydrous", "2 % of oils", "lye")
+                .add("citric-acid-anhydrous", "1 % of oils", "trace")
+                .sheet(Fill.oilMass(100), Equipment.USUAL)
+                .band();
+
+        assertThat(band.contributions()).extracting(Contribution::input).doesNotHaveDuplicates();
+        assertThat(band.contributions())
+                .extracting(Contribution::input)
+                .contains("weighing of citric acid, anhydrous at stage lye");
+    }
 }

@@ -25,7 +25,7 @@ final class ReadCommand implements Command {
                 .required(true)
                 .paramLabel("NOTEBOOK")
                 .type(String.class)
-                .description("The text: coconut oil 350 g, soda 71 g or superfat 5 %%, water 155 g and so on.")
+                .description("The text: coconut oil 350 g, soda 71 g or superfat 5 %, water 155 g and so on.")
                 .build());
         Specs.footer(
                 spec,

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import lyewright.material.Alkali;
 import lyewright.material.NearestKey;
 import lyewright.material.Tables;
@@ -40,7 +41,9 @@ final class NotebookNames {
     private static final Set<String> WATERS = Set.of("water", "distilled water");
 
     /** What parts words; a sign that is not here is part of one, so that it makes a name unknown. */
-    private static final String BETWEEN = "[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+";
+    private static final Pattern BETWEEN = Pattern.compile("[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+");
+
+    private static final Pattern BRACKETED = Pattern.compile("\\([^)]*\\)");
 
     private final Tables tables;
     private final Map<String, Called> called = new LinkedHashMap<>();
@@ -55,7 +58,8 @@ final class NotebookNames {
     private record Called(Set<String> key, Set<String> name, Set<String> plain) {
 
         static Called of(String key, String name) {
-            return new Called(words(key), words(name), words(name.replaceAll("\\([^)]*\\)", " ")));
+            return new Called(
+                    words(key), words(name), words(BRACKETED.matcher(name).replaceAll(" ")));
         }
 
         boolean isExactly(Set<String> typed) {
@@ -69,7 +73,7 @@ final class NotebookNames {
 
     private static Set<String> words(String text) {
         Set<String> words = new TreeSet<>();
-        for (String word : text.toLowerCase(Locale.ROOT).split(BETWEEN, -1)) {
+        for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT))) {
             String one = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
                     ? word.substring(0, word.length() - 1)
                     : word;
@@ -81,8 +85,7 @@ final class NotebookNames {
     }
 
     private static String phrase(String name) {
-        return String.join(" ", name.toLowerCase(Locale.ROOT).split(BETWEEN, -1))
-                .strip();
+        return String.join(" ", BETWEEN.split(name.toLowerCase(Locale.ROOT))).strip();
     }
 
     /** Which alkali a name is, if it is one; its formula may stand behind it. */
@@ -123,7 +126,7 @@ final class NotebookNames {
     Outcome<String> key(String name) {
         Set<String> typed = words(name);
         if (typed.isEmpty()) {
-            return unknown(name);
+            return Outcome.refused(Wording.quote(name) + " names no material", "write which, as in coconut oil 350 g");
         }
         List<String> having = keys(material -> material.hasAll(typed));
         List<List<String>> ranks = List.of(

@@ -73,7 +73,7 @@ final class NotebookNames {
 
     private static Set<String> words(String text) {
         Set<String> words = new TreeSet<>();
-        for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT))) {
+        for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT), -1)) {
             String one = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
                     ? word.substring(0, word.length() - 1)
                     : word;
@@ -85,7 +85,8 @@ final class NotebookNames {
     }
 
     private static String phrase(String name) {
-        return String.join(" ", BETWEEN.split(name.toLowerCase(Locale.ROOT))).strip();
+        return String.join(" ", BETWEEN.split(name.toLowerCase(Locale.ROOT), -1))
+                .strip();
     }
 
     /** Which alkali a name is, if it is one; its formula may stand behind it. */

@@ -70,9 +70,11 @@ final class NotebookUnits {
         if (VOLUMES.containsKey(small)) {
             return VOLUMES.get(small);
         }
-        return small.equals(PERCENT) || small.startsWith("fl") && small.endsWith("oz") || UNSURE.contains(small)
-                ? small
-                : null;
+        return small.equals(PERCENT) || isFluid(small) || UNSURE.contains(small) ? small : null;
+    }
+
+    private static boolean isFluid(String word) {
+        return word.startsWith("fl") && word.endsWith("oz");
     }
 
     static boolean isVolume(String symbol) {

@@ -2,14 +2,17 @@ package lyewright.formula;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.material.Alkali;
 import lyewright.material.NearestKey;
@@ -18,8 +21,8 @@ import lyewright.measure.Outcome;
 
 /**
  * What a name of a notebook means: case, the word oil, brackets and the plural do not count. A key or common name in full
- * comes first, then a common name without what is in its brackets, then what has all the words that were typed; of several
- * in a rank none is chosen.
+ * comes first, then a common name without what is in its brackets, then what has all the words that were typed, the
+ * first of its name or all of another name among them; of several in a rank none is chosen.
  */
 final class NotebookNames {
 
@@ -43,7 +46,7 @@ final class NotebookNames {
     /** What parts words; a sign that is not here is part of one, so that it makes a name unknown. */
     private static final Pattern BETWEEN = Pattern.compile("[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+");
 
-    private static final Pattern BRACKETED = Pattern.compile("\\([^)]*\\)");
+    private static final Pattern BRACKETED = Pattern.compile("\\(([^)]*)\\)");
 
     private final Tables tables;
     private final Map<String, Called> called = new LinkedHashMap<>();
@@ -54,12 +57,27 @@ final class NotebookNames {
         tables.additives().forEach(add -> called.put(add.key(), Called.of(add.key(), add.name())));
     }
 
-    /** The words of a material's key, of its name, and of its name without what is in brackets. */
-    private record Called(Set<String> key, Set<String> name, Set<String> plain) {
+    /**
+     * What a material is called: the words of its key, of its name, and of its name without what is in brackets; the first
+     * words of key and name; other names of several words from the brackets.
+     */
+    private record Called(
+            Set<String> key, Set<String> name, Set<String> plain, Set<String> first, Set<Set<String>> others) {
 
         static Called of(String key, String name) {
+            Set<String> first = new TreeSet<>(words(BETWEEN.split(key, 2)[0]));
+            first.addAll(words(BETWEEN.split(name, 2)[0]));
+            Set<Set<String>> others = new HashSet<>();
+            Matcher bracketed = BRACKETED.matcher(name);
+            while (bracketed.find()) {
+                for (String other : bracketed.group(1).split("[,;]", -1)) {
+                    if (other.strip().indexOf(' ') > 0) {
+                        others.add(words(other));
+                    }
+                }
+            }
             return new Called(
-                    words(key), words(name), words(BRACKETED.matcher(name).replaceAll(" ")));
+                    words(key), words(name), words(BRACKETED.matcher(name).replaceAll(" ")), first, others);
         }
 
         boolean isExactly(Set<String> typed) {
@@ -68,6 +86,11 @@ final class NotebookNames {
 
         boolean hasAll(Set<String> typed) {
             return typed.stream().allMatch(word -> key.contains(word) || name.contains(word));
+        }
+
+        /** Whether words that it has are enough to name it: wax alone is no name of jojoba, a liquid wax. */
+        boolean isNamed(Set<String> typed) {
+            return others.contains(typed) || first.stream().anyMatch(typed::contains);
         }
     }
 
@@ -135,6 +158,10 @@ final class NotebookNames {
                 keys(material -> material.plain().equals(typed)),
                 having);
         for (List<String> rank : ranks) {
+            if (rank.size() == 1 && rank == having && !of(rank.get(0)).isNamed(typed)) {
+                return Outcome.refused(
+                        Wording.quote(name) + " may mean " + rank.get(0), "if it does, write " + rank.get(0));
+            }
             if (rank.size() == 1) {
                 return Outcome.ok(rank.get(0));
             }
@@ -143,6 +170,10 @@ final class NotebookNames {
             }
         }
         return unknown(name);
+    }
+
+    private Called of(String key) {
+        return Objects.requireNonNull(called.get(key));
     }
 
     private List<String> keys(Predicate<Called> fits) {

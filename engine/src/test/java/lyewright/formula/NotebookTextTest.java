@@ -109,6 +109,7 @@ class NotebookTextTest {
                 "olive (pomace) 20 g | olive-pomace | 20 g",
                 "mango butter 20 g | mango-kernel-butter | 20 g",
                 "peanut oil 20 g | groundnut | 20 g",
+                "wool fat 20 g | lanolin | 20 g",
                 "illipe 20 g | illipe-butter | 20 g",
                 "stearic acid 50 20 g | stearic-acid-50 | 20 g",
                 "castor 25 g in the oils | castor | 25 g",
@@ -236,6 +237,8 @@ class NotebookTextTest {
                 "350g olive | 5:1: 'olive' may be olive-virgin, olive-refined or olive-pomace; write one",
                 "cocoa 20 g | 5:1: 'cocoa' may be cocoa-butter or cocoa-powder; write one",
                 "shea 20 g | 5:1: 'shea' may be shea-butter or shea-butter-refined; write one",
+                "wax 20 g | 5:1: 'wax' may mean jojoba; if it does, write jojoba",
+                "virgin 20 g | 5:1: 'virgin' may mean olive-virgin; if it does, write olive-virgin",
                 "castr 20 g | 5:1: 'castr' is not known; did you mean castor?",
                 "canola 20 g | 5:1: 'canola' is not known; did you mean rapeseed-low-erucic?",
                 "wather 20 g | 5:1: 'wather' is not known; did you mean water?",
@@ -440,6 +443,80 @@ class NotebookTextTest {
             assertThat(read).as("seed " + seed).isEqualTo(formula);
             assertThat(FormulaFile.read(FormulaFile.write(read)).formula()).contains(read);
         }
+    }
+
+    /** Bits of every kind put together at random: read or refused, never broken, and what is read is a sound formula. */
+    @Test
+    void whatever_is_typed_is_read_or_refused() {
+        String[] bits = {
+            "Trial",
+            "coconut",
+            "castor oil",
+            "soda",
+            "water",
+            "superfat",
+            "lavender",
+            "#",
+            "recipe:",
+            "all in",
+            "grams",
+            "oz",
+            "g",
+            "kg",
+            "ml",
+            "%",
+            "at trace",
+            "in the lye",
+            "12",
+            "3,5",
+            "0",
+            "-",
+            "1.25",
+            "fl oz",
+            "\n",
+            "\n",
+            "\n",
+            "\n",
+            " ",
+            " ",
+            "\t",
+            "(",
+            "<b>",
+            "&nbsp;",
+            "\u00a0",
+            "\u2028",
+            "\u00bd",
+            "\ud83e\uddfc",
+            "\u0000",
+            "\r",
+            ": ",
+            " #",
+            "'",
+            "\"",
+            "{",
+            "*",
+            "\u0661"
+        };
+        int read = 0;
+        for (int seed = 0; seed < 4000; seed++) {
+            Random random = new Random(seed);
+            StringBuilder text = new StringBuilder(seed % 2 == 0 ? WHOLE : "");
+            for (int i = random.nextInt(1 + seed % 30); i > 0; i--) {
+                text.append(bits[random.nextInt(bits.length)]).append(random.nextInt(3) == 0 ? "" : " ");
+            }
+            NotebookText.Read result = NotebookText.read(text.toString(), TABLES);
+            assertThat(result.formula().isEmpty())
+                    .as("seed " + seed)
+                    .isEqualTo(!result.troubles().isEmpty());
+            if (result.formula().isPresent()) {
+                Formula formula = result.formula().get();
+                assertThat(FormulaFile.read(FormulaFile.write(formula)).formula())
+                        .as("seed " + seed)
+                        .contains(formula);
+                read++;
+            }
+        }
+        assertThat(read).as("texts that were read").isGreaterThan(100);
     }
 
     private static Formula simple(Random random) {

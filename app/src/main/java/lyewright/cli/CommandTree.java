@@ -51,7 +51,8 @@ final class CommandTree {
         add(top, new SheetCommand());
         add(top, new WhyCommand());
         add(top, new CompareCommand());
-        CommandSpec formula = Specs.command("formula", "Look at a formula file.");
+        CommandSpec formula = Specs.command("formula", "Look at a formula file, or make one of a notebook.");
+        add(formula, new ReadCommand());
         add(formula, new CheckCommand());
         add(formula, new ShowCommand());
         add(formula, new SuperfatCommand());

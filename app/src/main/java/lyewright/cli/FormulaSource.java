@@ -45,7 +45,8 @@ record FormulaSource(String typed, Formula formula, Places places) {
         });
     }
 
-    private static Outcome<byte[]> bytes(String typed, Path folder) {
+    /** What is in a file, up to 1 MB. */
+    static Outcome<byte[]> bytes(String typed, Path folder) {
         try {
             Path path = folder.resolve(typed);
             if (Files.isDirectory(path)) {

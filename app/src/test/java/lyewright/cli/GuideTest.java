@@ -29,7 +29,7 @@ class GuideTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "README.md, 1",
-        "docs/guide/first-sheet.md, 4",
+        "docs/guide/first-sheet.md, 5",
         "docs/guide/formula-file.md, 1",
         "docs/guide/how-sure.md, 1",
         "docs/guide/compare.md, 1",

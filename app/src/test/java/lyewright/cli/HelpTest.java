@@ -21,6 +21,7 @@ class HelpTest {
                 "compare --help",
                 "formula",
                 "help formula",
+                "formula read --help",
                 "formula check --help",
                 "help formula show",
                 "help formula superfat",

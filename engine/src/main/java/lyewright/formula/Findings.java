@@ -32,6 +32,11 @@ final class Findings {
         add(path, what, remedy);
     }
 
+    /** Notes where an entry stands. */
+    void placeOf(String path, Place place) {
+        places.put(path, place);
+    }
+
     void addAll(String path, List<Problem> inner) {
         inner.forEach(problem -> add(problem.within(path)));
     }

@@ -59,6 +59,15 @@ public final class FormulaFile {
         if (utf8.length > LARGEST) {
             return refused(tooLarge());
         }
+        try {
+            return readTree(decode(utf8));
+        } catch (Unreadable e) {
+            return refused(e);
+        }
+    }
+
+    /** The text of a file; throws where it is not UTF-8. */
+    static String decode(byte[] utf8) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -67,12 +76,12 @@ public final class FormulaFile {
         CoderResult result = decoder.decode(ByteBuffer.wrap(utf8), text, true);
         text.flip();
         if (result.isError()) {
-            return refused(new Unreadable(
+            throw new Unreadable(
                     placeAfter(text),
                     "the file is not UTF-8 text",
-                    "save it as UTF-8, which most editors offer when saving"));
+                    "save it as UTF-8, which most editors offer when saving");
         }
-        return read(text.toString());
+        return text.toString();
     }
 
     /**
@@ -103,7 +112,7 @@ public final class FormulaFile {
         if (given.length() > LARGEST) {
             throw tooLarge();
         }
-        String text = given.startsWith(BYTE_ORDER_MARK) ? given.substring(1) : given;
+        String text = withoutMark(given);
         refuseControlCharacters(text);
         YamlTree tree = YamlParser.parse(text);
         if (!(tree.root() instanceof Entries root)) {
@@ -118,7 +127,13 @@ public final class FormulaFile {
         return new Read(formula, problems, findings.asPlaces());
     }
 
-    private static Formula settled(Formula raw) {
+    /** The text without the mark that some editors put before it. */
+    static String withoutMark(String text) {
+        return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    }
+
+    /** The same formula, its remarks where writing it puts them. */
+    static Formula settled(Formula raw) {
         return new Formula(
                 raw.recipe(),
                 raw.version(),
@@ -152,7 +167,7 @@ public final class FormulaFile {
         return new Unreadable(Place.BEGINNING, what, remedy);
     }
 
-    private static void refuseControlCharacters(String text) {
+    static void refuseControlCharacters(String text) {
         int at = Characters.firstForbidden(text, Characters.Lines.ANY);
         if (at >= 0) {
             int c = text.codePointAt(at);

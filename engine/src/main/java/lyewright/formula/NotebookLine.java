@@ -1,0 +1,137 @@
+package lyewright.formula;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A line taken apart: what it says when, and the numbers in it. Whatever is no amount belongs to the name, so that nothing
+ * typed is passed over.
+ *
+ * @param body the line without its stage
+ * @param stage when it goes in, if that is said
+ * @param numbers all numbers, in order
+ */
+record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numbers) {
+
+    /** A number that ends a key, as in brine-25, is part of it; so is one inside a word. */
+    private static final Pattern NUMBER =
+            Pattern.compile("(?<![\\p{L}\\p{N}.,])(?<![\\p{L}\\p{N}]-)[-+\u2212]?[.,]?[0-9][0-9.,]*");
+
+    private static final Pattern UNIT = Pattern.compile("\\s{0,9}(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
+
+    private static final Pattern STAGE = Pattern.compile(
+            "(?:[\\s,;(])(at trace|in the lye|in lye|in the oils|in oils|on top)[).\\s]{0,9}$",
+            Pattern.CASE_INSENSITIVE);
+
+    /**
+     * A number and its unit.
+     *
+     * @param number as typed
+     * @param unit its symbol, empty without one
+     * @param start where it begins in the body
+     * @param end where it ends
+     */
+    record Quantity(String number, String unit, int start, int end) {
+
+        boolean isBare() {
+            return unit.isEmpty();
+        }
+
+        boolean isPercent() {
+            return unit.equals(NotebookUnits.PERCENT);
+        }
+
+        Quantity in(String symbol) {
+            return new Quantity(number, symbol, start, end);
+        }
+
+        /** As an amount is written: {@code 350 g}. */
+        @Override
+        public String toString() {
+            return unit.isEmpty() ? number : number + " " + unit;
+        }
+    }
+
+    NotebookLine {
+        numbers = List.copyOf(numbers);
+    }
+
+    static NotebookLine of(String text) {
+        Matcher stage = STAGE.matcher(text);
+        boolean staged = stage.find();
+        String body = staged ? text.substring(0, stage.start()) : text;
+        return new NotebookLine(body, staged ? Optional.of(kind(stage.group(1))) : Optional.empty(), numbers(body));
+    }
+
+    private static Stage.Kind kind(String words) {
+        char last = words.charAt(words.length() - 1);
+        return switch (last) {
+            case 'p', 'P' -> Stage.Kind.TOP;
+            case 's', 'S' -> Stage.Kind.OILS;
+            default -> words.charAt(0) == 'a' || words.charAt(0) == 'A' ? Stage.Kind.TRACE : Stage.Kind.LYE;
+        };
+    }
+
+    private static List<Quantity> numbers(String body) {
+        List<Quantity> numbers = new ArrayList<>();
+        Matcher number = NUMBER.matcher(body);
+        int from = 0;
+        while (from <= body.length() && number.find(from)) {
+            Quantity read = quantity(body, number.start(), number.end());
+            numbers.add(read);
+            from = read.end();
+        }
+        return numbers;
+    }
+
+    private static Quantity quantity(String body, int start, int end) {
+        Matcher unit = UNIT.matcher(body).region(end, body.length()).useTransparentBounds(true);
+        String symbol = unit.lookingAt() ? symbol(unit.group(1)) : null;
+        return symbol == null
+                ? new Quantity(body.substring(start, end), "", start, end)
+                : new Quantity(body.substring(start, end), symbol, start, unit.end());
+    }
+
+    private static @Nullable String symbol(String word) {
+        return NotebookUnits.symbol(word);
+    }
+
+    /** Numbers with a unit of mass or volume, or with what was meant as one. */
+    List<Quantity> measured() {
+        return numbers.stream().filter(q -> !q.isBare() && !q.isPercent()).toList();
+    }
+
+    List<Quantity> bare() {
+        return numbers.stream().filter(Quantity::isBare).toList();
+    }
+
+    List<Quantity> percents() {
+        return numbers.stream().filter(Quantity::isPercent).toList();
+    }
+
+    /** What the line says besides one quantity. */
+    String nameWithout(Quantity amount) {
+        return trimmed(body.substring(0, amount.start()) + " " + body.substring(amount.end()));
+    }
+
+    /** Without the spaces, dashes and colons that join a name and its amount. */
+    private static String trimmed(String name) {
+        int start = 0;
+        int end = name.length();
+        while (start < end && isJoint(name.charAt(start))) {
+            start++;
+        }
+        while (end > start && isJoint(name.charAt(end - 1))) {
+            end--;
+        }
+        return Wording.tidy(name.substring(start, end));
+    }
+
+    private static boolean isJoint(char c) {
+        return Character.isWhitespace(c) || "-\u2013\u2014:=,;.\u2022*".indexOf(c) >= 0;
+    }
+}

@@ -59,12 +59,6 @@ final class SuperfatModel implements Model {
         STRENGTH
     }
 
-    /**
-     * No weighing is taken to err by more than this share of itself, so that no mass is drawn under zero; this project's own
-     * rule. It bites only where a balance is far too coarse, which is cautioned.
-     */
-    private static final double MOST_OFF = 0.9;
-
     private static final String CERTIFICATE = "certificate-exactness";
 
     /** Kinds of additions whose acid nature makes, not a works. */
@@ -154,17 +148,12 @@ final class SuperfatModel implements Model {
     }
 
     private int weighed(Weighing weighing, Worst direction) {
-        double grams = weighing.weigh().grams();
-        double most = MOST_OFF * grams;
-        double permitted = Math.min(
-                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), formula.tables()));
-        double unseen = Math.min(most - permitted, weighing.balance().stepGrams() / 2);
         return input(
                 About.WEIGHING,
                 "weighing of " + Names.inSentence(weighing.name()) + whatFor(weighing),
-                new Distribution.Trapezoidal(grams, permitted, unseen),
+                weighing.reallyWeighed(formula.tables()),
                 direction,
-                grams);
+                weighing.weigh().grams());
     }
 
     /** Tells two weighings of one thing apart: by what it wets out, by the portion, by the stage. */

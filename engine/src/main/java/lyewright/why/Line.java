@@ -5,6 +5,7 @@ import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.makingsheet.Weighing;
 import lyewright.material.Tables;
+import lyewright.uncertainty.Distribution;
 import lyewright.why.Term.Given;
 
 /**
@@ -16,9 +17,6 @@ import lyewright.why.Term.Given;
  * @param label what it is called in formulas
  */
 record Line(BatchLine line, Weighing weighing, String path, String label) {
-
-    /** No weighing is taken to err by more than this share of itself; this project's own rule. */
-    private static final double MOST_OFF = 0.9;
 
     double weighedGrams() {
         return weighing.weigh().grams();
@@ -35,12 +33,9 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
         return weighing.name() + solid + portion;
     }
 
-    /** Its mass as weighed. What it may be off by is capped, so that no mass is taken to lie under nothing. */
+    /** Its mass as weighed, with what it may be off by. */
     Given weighed(Tables tables) {
-        double most = MOST_OFF * weighedGrams();
-        double error = Math.min(
-                most, weighing.balance().permittedErrorGrams(weighing.reading().grams(), tables));
-        double unseen = Math.min(most - error, weighing.balance().step().grams() / 2);
+        Distribution.Trapezoidal really = weighing.reallyWeighed(tables);
         return new Given(
                         label,
                         weighedGrams(),
@@ -49,7 +44,11 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
                         "",
                         Optional.of(path + ".weighGrams"),
                         Optional.empty())
-                .spread(Spread.trapezoidal(weighedGrams(), error, unseen, Sources.balance(weighing.balance(), tables)));
+                .spread(Spread.trapezoidal(
+                        really.middle(),
+                        really.oneHalf(),
+                        really.otherHalf(),
+                        Sources.balance(weighing.balance(), tables)));
     }
 
     /** Its mass before rounding. */

@@ -63,10 +63,6 @@ final class CompareJson {
     }
 
     private static void writeLevel(String field, Optional<Caution> caution, JsonGenerator json) throws IOException {
-        if (caution.isPresent()) {
-            json.writeStringField(field, caution.get().level().word());
-        } else {
-            json.writeNullField(field);
-        }
+        Json.textOrNull(json, field, caution.map(c -> c.level().word()).orElse(""));
     }
 }

@@ -32,7 +32,7 @@ final class CompositionJson {
         for (Substance substance : composition.substances()) {
             json.writeStartObject();
             writeName(json, substance);
-            writeText(json, "inci", substance.inci());
+            Json.textOrNull(json, "inci", substance.inci());
             json.writeStringField("of", substance.of());
             Json.number(json, "grams", substance.grams());
             Json.number(json, "percent", substance.percent());
@@ -48,14 +48,6 @@ final class CompositionJson {
     private static void writeName(JsonGenerator json, Substance substance) throws IOException {
         json.writeStringField("kind", substance.kind().word());
         json.writeStringField("name", substance.name());
-    }
-
-    private static void writeText(JsonGenerator json, String field, String text) throws IOException {
-        if (text.isEmpty()) {
-            json.writeNullField(field);
-        } else {
-            json.writeStringField(field, text);
-        }
     }
 
     private static void writeWater(JsonGenerator json, Composition.Water water) throws IOException {

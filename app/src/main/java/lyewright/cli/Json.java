@@ -41,6 +41,15 @@ final class Json {
         return text.append('\n').toString();
     }
 
+    /** A text, or null where it is empty. */
+    static void textOrNull(JsonGenerator json, String field, String text) throws IOException {
+        if (text.isEmpty()) {
+            json.writeNullField(field);
+        } else {
+            json.writeStringField(field, text);
+        }
+    }
+
     static void number(JsonGenerator json, String field, Optional<Double> value) throws IOException {
         if (value.isPresent()) {
             number(json, field, value.get());

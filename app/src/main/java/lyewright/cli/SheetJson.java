@@ -77,11 +77,7 @@ final class SheetJson {
         json.writeStartObject();
         json.writeStringField("of", weighing.line().key());
         json.writeStringField("stage", weighing.line().stage().toString());
-        if (weighing.portion().isEmpty()) {
-            json.writeNullField("portion");
-        } else {
-            json.writeStringField("portion", weighing.portion());
-        }
+        Json.textOrNull(json, "portion", weighing.portion());
         number("exactGrams", weighing.exactGrams());
         number("weighGrams", weighing.weigh().grams());
         number("readingGrams", weighing.reading().grams());

@@ -95,8 +95,8 @@ final class WhyJson {
         number("value", input.text());
         json.writeStringField("unit", input.unit());
         json.writeStringField("meaning", input.meaning());
-        text("source", input.source());
-        text("figure", input.figure().orElse(""));
+        Json.textOrNull(json, "source", input.source());
+        Json.textOrNull(json, "figure", input.figure().orElse(""));
         spread(input.spread());
         json.writeEndObject();
     }
@@ -118,14 +118,6 @@ final class WhyJson {
 
     private static String end(double value) {
         return Figures.upTo(value, DECIMALS);
-    }
-
-    private void text(String field, String text) throws IOException {
-        if (text.isEmpty()) {
-            json.writeNullField(field);
-        } else {
-            json.writeStringField(field, text);
-        }
     }
 
     private void texts(String field, List<String> texts) throws IOException {

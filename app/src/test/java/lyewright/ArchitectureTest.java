@@ -34,7 +34,8 @@ class ArchitectureTest {
 
     private static final List<String> RECORDS = List.of("records");
 
-    private static final List<String> APP = List.of("app", "cli");
+    /** The application's rooms, lowest first. */
+    private static final List<String> APP = List.of("words", "picture", "template", "print", "web", "cli", "app");
 
     private static final JavaClasses CODE = new ClassFileImporter()
             .withImportOption(location -> !location.contains("/test-classes/"))
@@ -69,6 +70,19 @@ class ArchitectureTest {
     void the_engine_uses_neither_the_records_nor_the_application() {
         neverUse(ENGINE, RECORDS);
         neverUse(ENGINE, APP);
+    }
+
+    static List<String> roomsOfTheApplicationWithOthersAbove() {
+        return APP.stream()
+                .filter(room -> !room.equals("template") && !room.equals("app"))
+                .toList();
+    }
+
+    /** Templates are below what runs them and name the page models of rooms above. */
+    @ParameterizedTest
+    @MethodSource("roomsOfTheApplicationWithOthersAbove")
+    void a_room_of_the_application_uses_none_above_it(String room) {
+        neverUse(List.of(room), APP.subList(APP.indexOf(room) + 1, APP.size()));
     }
 
     @Test

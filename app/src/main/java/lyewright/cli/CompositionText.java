@@ -10,6 +10,8 @@ import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Moment;
 import lyewright.chemistry.Composition.Substance;
 import lyewright.material.Tables;
+import lyewright.words.CompositionWords;
+import lyewright.words.Figures;
 
 /** The part of a sheet that says what the bar will be made of. */
 final class CompositionText {

@@ -9,6 +9,7 @@ import lyewright.chemistry.OilPhaseAcids.Gap;
 import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.chemistry.OxidationIndices;
 import lyewright.material.FattyAcid;
+import lyewright.words.Figures;
 
 /** The part of a page that tells the fatty acids of the oils and how they keep: facts, no marks. */
 final class FattyAcidsText {

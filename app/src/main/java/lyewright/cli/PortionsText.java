@@ -9,6 +9,8 @@ import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Substance;
 import lyewright.chemistry.WorstBar;
+import lyewright.words.CompositionWords;
+import lyewright.words.Figures;
 
 /** What differs between portions once cured, and which bar has most of what. */
 final class PortionsText {

@@ -2,9 +2,10 @@ package lyewright.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OilPhaseAcids.Share;
+import lyewright.chemistry.OilPhaseAcids;
 import lyewright.material.FattyAcid;
+import lyewright.words.Figures;
 
 /** Which acids get a row of their own, and what rows and tables say of them. */
 final class AcidRows {

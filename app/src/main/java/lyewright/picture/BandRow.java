@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.picture.Mark.Anchor;
+import lyewright.words.Figures;
 
 /** One band over a scale: the interval, the sheet's own figure, the worst corner. */
 final class BandRow {
@@ -33,12 +34,12 @@ final class BandRow {
         double zero = scale.at(0);
         double y = top + BAR_TOP;
         if (low < zero) {
-            canvas.textured("f-stop", Texture.CLIMBING, low, y, Math.min(high, zero) - low, BAR);
+            canvas.textured("f-stop", Texture.ALARM, low, y, Math.min(high, zero) - low, BAR);
         }
         if (high > zero) {
             canvas.box("f-soft", Math.max(low, zero), y, high - Math.max(low, zero), BAR);
         }
-        canvas.box("o", low, y, high - low, BAR);
+        canvas.box("f-clear o", low, y, high - low, BAR);
         canvas.line("zero", zero, y - 5, zero, y + BAR + 5);
         worst(scale.at(band.worstPercent()), y + BAR / 2);
         sheet(scale.at(band.sheetPercent()), y);

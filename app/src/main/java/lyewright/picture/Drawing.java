@@ -1,6 +1,7 @@
 package lyewright.picture;
 
 import java.util.List;
+import lyewright.words.Figures;
 
 /**
  * A picture as shapes and words, for one template to write as SVG. It says what each thing is; the stylesheet of screen or

@@ -3,13 +3,14 @@ package lyewright.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OilPhaseAcids.Gap;
 import lyewright.chemistry.OilPhaseAcids.Share;
+import lyewright.chemistry.OilPhaseAcids;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.picture.AcidRows.Bonds;
 import lyewright.picture.Mark.Anchor;
+import lyewright.words.Figures;
 
 /** The fatty acids of a formula's oils: each with its middle and its published range, and what is not known. */
 public final class FattyAcidsPicture {
@@ -80,8 +81,8 @@ public final class FattyAcidsPicture {
         double known = (100 - unknown) * (WIDTH - 2) / 100;
         canvas.box("f-soft", 1, 20, known, 14);
         canvas.textured("f-none", Texture.CROSSED, 1 + known, 20, WIDTH - 2 - known, 14);
-        canvas.box("o o-dash", 1 + known, 20, WIDTH - 2 - known, 14);
-        canvas.box("o", 1, 20, known, 14);
+        canvas.box("f-clear o o-dash", 1 + known, 20, WIDTH - 2 - known, 14);
+        canvas.box("f-clear o", 1, 20, known, 14);
         canvas.text(
                 "t",
                 1,
@@ -100,7 +101,7 @@ public final class FattyAcidsPicture {
             double percent = bonds.percent(acids);
             double wide = percent / 100 * (WIDTH - 2);
             canvas.textured(bonds.style, bonds.texture, x, y + 20, wide, 18);
-            canvas.box("o", x, y + 20, wide, 18);
+            canvas.box("f-clear o", x, y + 20, wide, 18);
             texts.add(bonds.words + " " + Figures.percent(percent, 0));
             middles.add(x + wide / 2);
             x += wide;
@@ -156,7 +157,7 @@ public final class FattyAcidsPicture {
         Bonds bonds = Bonds.of(share.acid());
         double wide = PLOT * share.percent() / full;
         canvas.textured(bonds.style, bonds.texture, NAME, y, wide, BAR);
-        canvas.box("o", NAME, y, wide, BAR);
+        canvas.box("f-clear o", NAME, y, wide, BAR);
         range(NAME + PLOT * share.lowPercent() / full, NAME + PLOT * share.highPercent() / full, y + BAR + 5);
         canvas.text("t t-strong", WIDTH - 1.0, y + 10, Anchor.END, Figures.fixed(share.percent(), 1));
         y += ROW;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lyewright.formula.Formula;
 import lyewright.formula.OilLine;
+import lyewright.words.Figures;
 
 /**
  * A small picture of a formula where there is no photograph: a cut bar whose layers are the oils, as high as their shares,
@@ -30,8 +31,11 @@ public final class RecipeMark {
             new Look("f-mid", Texture.CROSSED),
             new Look("f-none", Texture.LYING),
             new Look("f-soft", Texture.STANDING),
-            new Look("f-none", Texture.PLAIN),
-            new Look("f-soft", Texture.DOTTED));
+            new Look("f-none", Texture.CROSSED),
+            new Look("f-mid", Texture.DOTTED));
+
+    /** Found by trying: with it the eleven oils met most often have each a look of their own. */
+    private static final int MIXER = 0xE6C5C7ED;
 
     private record Look(String style, Texture texture) {}
 
@@ -63,19 +67,18 @@ public final class RecipeMark {
             canvas.textured(LOOKS.get(look).style, LOOKS.get(look).texture, LEFT, y - high, FACE, high);
             y -= high;
             if (y - top > 0.5) {
-                canvas.line("o", LEFT, y, right, y);
-                canvas.line("o", right, y, right + DEEP, y - RISE);
+                canvas.line("f-clear o", LEFT, y, right, y);
+                canvas.line("f-clear o", right, y, right + DEEP, y - RISE);
             }
             before = look;
         }
-        canvas.box("o", LEFT, top, FACE, TALL);
+        canvas.box("f-clear o", LEFT, top, FACE, TALL);
         return canvas.drawing("pic-mark", "Oils of " + formula.recipe(), described(layers), WIDTH, HEIGHT);
     }
 
     /** By the key alone, but never that of the layer below. */
     private static int look(String key, int before) {
-        int hash = key.hashCode() * 0x9E3779B9;
-        int look = (hash >>> 8) % LOOKS.size();
+        int look = ((key.hashCode() * MIXER) >>> 8) % LOOKS.size();
         return look == before ? (look + 1) % LOOKS.size() : look;
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.picture.Mark.Anchor;
+import lyewright.words.Figures;
 
 /** How sure a superfat is: a band over a scale with zero on it, left of which alkali is left over. */
 public final class SuperfatPicture {

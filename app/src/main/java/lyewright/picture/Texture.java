@@ -11,6 +11,8 @@ enum Texture {
     CLIMBING("h", 5),
     /** The same, closer. */
     CLOSE("h", 3),
+    /** Lines that climb, where alkali is left over. */
+    ALARM("h h-stop", 5),
     /** Lines that fall. */
     FALLING("h", 5),
     /** Lines that lie. */
@@ -42,7 +44,7 @@ enum Texture {
         }
         switch (this) {
             case PLAIN -> {}
-            case CLIMBING, CLOSE -> slanting(d, x, y, width, height, true);
+            case CLIMBING, CLOSE, ALARM -> slanting(d, x, y, width, height, true);
             case FALLING -> slanting(d, x, y, width, height, false);
             case CROSSED -> {
                 slanting(d, x, y, width, height, true);

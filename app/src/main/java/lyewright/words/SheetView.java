@@ -1,4 +1,4 @@
-package lyewright.cli;
+package lyewright.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,46 +9,51 @@ import lyewright.chemistry.BatchLine;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.Stage;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 
-/** A sheet's weighings, looked at by where they go instead of by vessel. */
-final class SheetView {
+/** A sheet's weighings, looked at by where they go instead of by vessel. Immutable. */
+public final class SheetView {
 
     private final MakingSheet sheet;
-    private final List<Weighing> all = new ArrayList<>();
+    private final List<Weighing> all;
 
-    SheetView(MakingSheet sheet) {
+    public SheetView(MakingSheet sheet) {
         this.sheet = sheet;
-        for (Vessel vessel : sheet.vessels()) {
-            all.addAll(vessel.weighings());
-        }
+        this.all = sheet.vessels().stream()
+                .flatMap(vessel -> vessel.weighings().stream())
+                .toList();
     }
 
-    MakingSheet sheet() {
+    public MakingSheet sheet() {
         return sheet;
     }
 
-    ResolvedFormula formula() {
+    public ResolvedFormula formula() {
         return sheet.formula();
     }
 
-    List<Weighing> all() {
+    public List<Weighing> all() {
         return all;
     }
 
-    List<Weighing> where(Predicate<BatchLine> test) {
+    public List<Weighing> where(Predicate<BatchLine> test) {
         return all.stream().filter(w -> test.test(w.line())).toList();
     }
 
+    /** Whether a line is an oil: for the pot, or to wet something out with. */
+    public static boolean isOil(BatchLine line) {
+        return line.kind() == BatchLine.Kind.OIL
+                || (line.kind() == BatchLine.Kind.DISPERSING_LIQUID && line.equivalents() > 0);
+    }
+
     /** What is weighed for one stage outside portions, additions and their liquids, in the order of making. */
-    List<Weighing> additionsAt(Stage.Kind stage) {
+    public List<Weighing> additionsAt(Stage.Kind stage) {
         return inOrder(where(
                 line -> line.stage().kind() == stage && line.portion() < 0 && line.kind() == BatchLine.Kind.ADDITION));
     }
 
     /** What goes into one portion, without liquids, in the order of making. */
-    List<Weighing> additionsOf(int portion) {
+    public List<Weighing> additionsOf(int portion) {
         return inOrder(where(line -> line.portion() == portion && line.kind() == BatchLine.Kind.ADDITION));
     }
 
@@ -60,7 +65,7 @@ final class SheetView {
     }
 
     /** The liquid an addition is wetted out with. */
-    Optional<Weighing> liquidOf(Weighing addition) {
+    public Optional<Weighing> liquidOf(Weighing addition) {
         return all.stream()
                 .filter(w -> w.line().kind() == BatchLine.Kind.DISPERSING_LIQUID
                         && w.line().place() == addition.line().place()
@@ -69,7 +74,7 @@ final class SheetView {
     }
 
     /** An addition and its liquid, if it has one. */
-    List<Weighing> withLiquid(Weighing addition) {
+    public List<Weighing> withLiquid(Weighing addition) {
         List<Weighing> both = new ArrayList<>(List.of(addition));
         liquidOf(addition).ifPresent(both::add);
         return both;

@@ -1,4 +1,4 @@
-package lyewright.cli;
+package lyewright.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -9,20 +9,20 @@ import lyewright.measure.Mass;
 import lyewright.measure.MassUnit;
 
 /** Numbers as people read them: plain decimals, a point, a fixed count of decimals, never a minus before nothing. */
-final class Figures {
+public final class Figures {
 
     private static final double SMALL = 100;
 
     private Figures() {}
 
     /** A number with so many decimals. */
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
     }
 
     /** A number with up to so many decimals, none that say nothing. */
-    static String upTo(double value, int decimals) {
+    public static String upTo(double value, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : plain(rounded);
     }
@@ -33,7 +33,7 @@ final class Figures {
     }
 
     /** A number with its sign, {@code +0.4} or {@code -0.4}; {@code 0.0} for nothing. */
-    static String signed(double value, int decimals) {
+    public static String signed(double value, int decimals) {
         String text = fixed(value, decimals);
         return text.startsWith("-")
                         || BigDecimal.valueOf(value)
@@ -45,33 +45,39 @@ final class Figures {
     }
 
     /** Percent, {@code 18.2 %}. */
-    static String percent(double value, int decimals) {
+    public static String percent(double value, int decimals) {
         return fixed(value, decimals) + " %";
     }
 
     /** A mass that nobody weighs as such: tenths of a gram under 100 g, whole grams from there. */
-    static String about(double grams) {
+    public static String about(double grams) {
         return fixed(grams, grams < SMALL ? 1 : 0) + " g";
     }
 
-    /** A mass as one balance shows it: with its step's decimals, in its step's unit, then in grams in brackets. */
-    static String on(Balance balance, double grams) {
+    /** A mass as one balance shows it: with its step's decimals, in its step's unit, then in grams. */
+    public static ShownMass shown(Balance balance, double grams) {
         MassUnit unit = balance.step().unit();
+        String inGrams = fixed(grams, gramDecimals(balance)) + " g";
         if (unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM) {
-            return fixed(grams, gramDecimals(balance)) + " g";
+            return new ShownMass(inGrams, List.of());
         }
         int decimals = Math.max(0, balance.step().value().stripTrailingZeros().scale());
-        return fixed(grams / unit.grams().doubleValue(), decimals) + " " + unit.symbol() + " ("
-                + fixed(grams, gramDecimals(balance)) + " g)";
+        String own = fixed(grams / unit.grams().doubleValue(), decimals) + " " + unit.symbol();
+        return new ShownMass(own, List.of(inGrams));
+    }
+
+    /** The same on one line, grams in brackets. */
+    public static String on(Balance balance, double grams) {
+        return shown(balance, grams).text();
     }
 
     /** The same for what was weighed. */
-    static String on(Balance balance, Mass mass) {
+    public static String on(Balance balance, Mass mass) {
         return on(balance, mass.grams());
     }
 
     /** Decimals of a gram that a balance tells apart; a step that is no round number of grams needs one more. */
-    static int gramDecimals(Balance balance) {
+    public static int gramDecimals(Balance balance) {
         MassUnit unit = balance.step().unit();
         if (unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM || unit == MassUnit.KILOGRAM) {
             BigDecimal step = balance.step().value().multiply(unit.grams()).stripTrailingZeros();
@@ -82,7 +88,7 @@ final class Figures {
     }
 
     /** What several weighings come to, with the decimals of the finest balance among them. */
-    static String sum(List<Weighing> weighings) {
+    public static String sum(List<Weighing> weighings) {
         double grams = 0;
         int decimals = 0;
         for (Weighing weighing : weighings) {

@@ -1,4 +1,4 @@
-package lyewright.cli;
+package lyewright.words;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,12 +11,12 @@ import lyewright.material.SoapGrade;
 import lyewright.material.Tables;
 
 /** Words for substances, and published grades beside them. */
-final class CompositionWords {
+public final class CompositionWords {
 
     private CompositionWords() {}
 
     /** A kind as a line of its own. */
-    static String of(Kind kind) {
+    public static String of(Kind kind) {
         return switch (kind) {
             case SOAP -> "Soap";
             case GLYCEROL -> "Glycerol (glycerin)";
@@ -33,10 +33,10 @@ final class CompositionWords {
     }
 
     /** Wax that is left, which is no superfat. */
-    static final String WAX_LEFT = "Wax that does not react";
+    public static final String WAX_LEFT = "Wax that does not react";
 
     /** A kind at the head of a narrow column. */
-    static String brief(Kind kind) {
+    public static String brief(Kind kind) {
         return switch (kind) {
             case SOAP -> "soap";
             case GLYCEROL -> "glycerol";
@@ -53,7 +53,7 @@ final class CompositionWords {
     }
 
     /** What a substance is told under: soap by its oil, whichever the alkali; the sum of what nobody asks for oil by oil. */
-    static String nameIn(Substance s) {
+    public static String nameIn(Substance s) {
         return switch (s.kind()) {
             case SOAP -> {
                 int of = s.name().indexOf(" of ");
@@ -68,18 +68,18 @@ final class CompositionWords {
     }
 
     /** Its INCI name, where the line is of one thing alone. */
-    static String inci(Substance s) {
+    public static String inci(Substance s) {
         return switch (s.kind()) {
             case OIL_LEFT, UNSAPONIFIABLE -> "";
             default -> s.inci();
         };
     }
 
-    static String leastFattyMatter(Tables tables) {
+    public static String leastFattyMatter(Tables tables) {
         return "Published grades, at least: " + grades(tables, SoapGrade.LEAST_FATTY_MATTER);
     }
 
-    static String mostChloride(Tables tables) {
+    public static String mostChloride(Tables tables) {
         return "Published grades, at most: " + grades(tables, SoapGrade.MOST_CHLORIDE);
     }
 

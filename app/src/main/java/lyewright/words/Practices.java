@@ -1,26 +1,27 @@
-package lyewright.cli;
+package lyewright.words;
 
+import java.util.Optional;
 import lyewright.material.Tables;
 import lyewright.measure.Temperature;
 
 /** Figures of common practice as words, always marked as what they are. */
-final class Practices {
+public final class Practices {
 
     private static final double MINUTES = 60;
 
     private final Tables tables;
     private final boolean fahrenheit;
 
-    Practices(Tables tables, boolean fahrenheit) {
+    public Practices(Tables tables, boolean fahrenheit) {
         this.tables = tables;
         this.fahrenheit = fahrenheit;
     }
 
     /** Stands behind every figure that nobody published; explained once beneath them. */
-    static final String MARK = "*";
+    public static final String MARK = "*";
 
     /** What the mark means. */
-    static final String MEANING = "* common practice: what the trade does, without a published source";
+    public static final String MEANING = "* common practice: what the trade does, without a published source";
 
     /**
      * A figure with its unit, marked: {@code 35 to 45 °C*}.
@@ -28,7 +29,7 @@ final class Practices {
      * @param id the practice's id in the tables
      * @return its words
      */
-    String text(String id) {
+    public String text(String id) {
         Tables.Practice practice = tables.practice(id);
         String range = switch (practice.unit()) {
             case "C" ->
@@ -54,8 +55,13 @@ final class Practices {
         return Math.rint(celsius * 1.8 + 32);
     }
 
+    /** A temperature as written, else by common practice. */
+    String degrees(Optional<Temperature> written, String practice) {
+        return written.map(Practices::degrees).orElseGet(() -> text(practice));
+    }
+
     /** A temperature as typed, with its degree sign. */
-    static String degrees(Temperature temperature) {
+    public static String degrees(Temperature temperature) {
         return temperature.value().toPlainString() + " °" + temperature.scale();
     }
 }

@@ -1,4 +1,4 @@
-package lyewright.cli;
+package lyewright.words;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -12,16 +12,16 @@ import lyewright.makingsheet.Comparison.Group;
 import lyewright.makingsheet.Comparison.Row;
 
 /** What a comparison comes to in sentences, as one maker would tell another. */
-final class CompareWords {
+public final class CompareWords {
 
     private final Comparison comparison;
 
-    CompareWords(Comparison comparison) {
+    public CompareWords(Comparison comparison) {
         this.comparison = comparison;
     }
 
     /** What was changed, how much more or less alkali that takes, how sure it is, and what air reaches soonest. */
-    List<String> summary() {
+    public List<String> summary() {
         List<String> sentences = new ArrayList<>();
         change().ifPresent(sentences::add);
         howSure().ifPresent(sentences::add);
@@ -141,7 +141,7 @@ final class CompareWords {
     }
 
     /** What is the same, in one sentence; empty where nothing is. */
-    Optional<String> same() {
+    public Optional<String> same() {
         List<String> same = new ArrayList<>();
         for (Group group : Group.values()) {
             List<Row> rows = comparison.of(group);
@@ -170,7 +170,7 @@ final class CompareWords {
     }
 
     /** Where no figure differs. */
-    String nothing() {
+    public String nothing() {
         boolean same = comparison
                 .a()
                 .formula()

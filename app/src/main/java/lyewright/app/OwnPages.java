@@ -42,7 +42,7 @@ final class OwnPages implements Pages {
                         "stop"));
         if (order.practise()) {
             new Practice(server.address()).run();
-            System.exit(0);
+            stopped.countDown();
         }
         if (order.browser()) {
             Browser.open(server.address());

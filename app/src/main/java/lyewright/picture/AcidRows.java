@@ -5,6 +5,7 @@ import java.util.List;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.material.FattyAcid;
+import lyewright.picture.Mark.Anchor;
 import lyewright.words.Figures;
 
 /** Which acids get a row of their own, and what rows and tables say of them. */
@@ -62,6 +63,15 @@ final class AcidRows {
     static String name(FattyAcid acid) {
         String common = acid.commonName();
         return common.endsWith(" acid") ? common.substring(0, common.length() - " acid".length()) : common;
+    }
+
+    /** Its name and code, ending left of where its bar begins. */
+    static void name(Canvas canvas, FattyAcid acid, double bar, double y) {
+        double right = bar - 8;
+        double code = TextWidth.of(acid.code(), Canvas.TINY);
+        double room = right - code - 5 - 1;
+        canvas.small("t", right - code - 5, y, Anchor.END, TextWidth.fit(name(acid), Canvas.SMALL, room));
+        canvas.tiny("t t-muted", right, y, Anchor.END, acid.code());
     }
 
     /** What the whole width stands for: the next ten percent over the highest of all. */

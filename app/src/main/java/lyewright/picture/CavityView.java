@@ -16,7 +16,7 @@ final class CavityView {
     /** Draws them and gives the foot. */
     static double draw(Canvas canvas, int count, double level) {
         int drawn = Math.min(count, MOST);
-        int across = Math.min(MOST_ACROSS, Math.max(1, (int) Math.ceil(Math.sqrt(drawn * 1.5))));
+        int across = across(drawn);
         int rows = (drawn + across - 1) / across;
         double cell = Math.min(LARGEST, WIDE / across);
         double left = (MouldPicture.WIDTH - cell * across) / 2;
@@ -40,6 +40,17 @@ final class CavityView {
             foot += 20;
         }
         return foot;
+    }
+
+    /** Wider than tall, in full rows where that can be. */
+    private static int across(int count) {
+        int usual = Math.min(MOST_ACROSS, Math.max(1, (int) Math.ceil(Math.sqrt(count * 1.5))));
+        for (int across = usual; across * across >= count && across > 1; across--) {
+            if (count % across == 0) {
+                return across;
+            }
+        }
+        return usual;
     }
 
     private static String circle(double x, double y, double radius) {

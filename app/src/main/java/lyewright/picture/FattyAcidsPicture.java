@@ -145,15 +145,7 @@ public final class FattyAcidsPicture {
     }
 
     private void row(Share share, double full) {
-        String code = share.acid().code();
-        double room = NAME - 10 - TextWidth.of(code, 11) - 4;
-        canvas.small(
-                "t",
-                NAME - 10 - TextWidth.of(code, 11) - 4,
-                y + 10,
-                Anchor.END,
-                TextWidth.fit(AcidRows.name(share.acid()), Canvas.SMALL, room));
-        canvas.tiny("t t-muted", NAME - 8, y + 10, Anchor.END, code);
+        AcidRows.name(canvas, share.acid(), NAME, y + 10);
         Bonds bonds = Bonds.of(share.acid());
         double wide = PLOT * share.percent() / full;
         canvas.textured(bonds.style, bonds.texture, NAME, y, wide, BAR);

@@ -74,9 +74,20 @@ final class Gallery {
         for (Path example : Sheets.examples()) {
             MakingSheet sheet = Sheets.inLoaf(Sheets.text(example));
             String name = sheet.formula().formula().recipe();
+            pictures.put(name + ": where the mass goes", WhereMassGoesPicture.of(sheet));
             pictures.put(name + ": superfat", SuperfatPicture.of(sheet));
             pictures.put(name + ": fatty acids", FattyAcidsPicture.of(sheet));
+            PortionsPicture.of(sheet).ifPresent(p -> pictures.put(name + ": portions", p));
+            FadePicture.of(sheet).ifPresent(p -> pictures.put(name + ": fade", p));
         }
+        MakingSheet castile = Sheets.inLoaf(Sheets.text(Path.of("../examples/plain-castile.yaml")));
+        MakingSheet tideline = Sheets.inLoaf(Sheets.text(Path.of("../examples/tideline.yaml")));
+        pictures.put(
+                "two superfats",
+                ComparePicture.superfats(castile, "Plain Castile, version 1", tideline, "Tideline, version 3"));
+        pictures.put(
+                "two profiles",
+                ComparePicture.fattyAcids(castile, "Plain Castile, version 1", tideline, "Tideline, version 3"));
         pictures.putAll(moulds());
         return pictures;
     }

@@ -65,13 +65,11 @@ final class AcidRows {
         return common.endsWith(" acid") ? common.substring(0, common.length() - " acid".length()) : common;
     }
 
-    /** Its name and code, ending left of where its bar begins. */
+    /** Its name, or where there is no room for that its code, ending left of where its bar begins. */
     static void name(Canvas canvas, FattyAcid acid, double bar, double y) {
-        double right = bar - 8;
-        double code = TextWidth.of(acid.code(), Canvas.TINY);
-        double room = right - code - 5 - 1;
-        canvas.small("t", right - code - 5, y, Anchor.END, TextWidth.fit(name(acid), Canvas.SMALL, room));
-        canvas.tiny("t t-muted", right, y, Anchor.END, acid.code());
+        double room = bar - 9;
+        String name = TextWidth.of(name(acid), Canvas.TEXT) <= room ? name(acid) : acid.code();
+        canvas.text("t", bar - 8, y, Anchor.END, TextWidth.fit(name, Canvas.TEXT, room));
     }
 
     /** What the whole width stands for: the next ten percent over the highest of all. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
+import lyewright.words.CompositionWords;
 
 /** What a batch becomes, in the order of a column from the foot up; what dries off last. */
 final class Becomes {
@@ -29,7 +30,7 @@ final class Becomes {
             double grams = cured.grams(kind);
             if (kind == Kind.OIL_LEFT) {
                 double wax = waxLeft(cured);
-                add(parts, "Oil left", style(kind), grams - wax);
+                add(parts, words(kind), style(kind), grams - wax);
                 add(parts, "Wax left", style(kind), wax);
             } else {
                 add(parts, words(kind), style(kind), grams);
@@ -51,20 +52,10 @@ final class Becomes {
                 .sum();
     }
 
+    /** As at the head of a narrow column, first letter large. */
     private static String words(Kind kind) {
-        return switch (kind) {
-            case SOAP -> "Soap";
-            case GLYCEROL -> "Glycerol";
-            case OIL_LEFT -> "Oil left";
-            case ACID_LEFT -> "Acid left";
-            case ACID_SALT -> "Acid salts";
-            case UNSAPONIFIABLE -> "Never soap";
-            case SALT -> "Salt";
-            case WATER -> "Water";
-            case FREE_ALKALI -> "Free alkali";
-            case INERT -> "Solids";
-            case OTHER -> "Scent, rest";
-        };
+        String brief = CompositionWords.brief(kind);
+        return Character.toUpperCase(brief.charAt(0)) + brief.substring(1);
     }
 
     private static MassStyle style(Kind kind) {

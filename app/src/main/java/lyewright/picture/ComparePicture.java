@@ -17,8 +17,8 @@ import lyewright.words.Figures;
 public final class ComparePicture {
 
     private static final int WIDTH = 360;
-    private static final double NAME = 112;
-    private static final double PLOT = 168;
+    private static final double NAME = 116;
+    private static final double PLOT = 190;
     private static final double ROW = 30;
     private static final double BAR = 10;
     private static final double HEAD = 17;
@@ -77,6 +77,7 @@ public final class ComparePicture {
         double second = HEAD + BandRow.HEIGHT + 12;
         double axis = second + HEAD + BandRow.HEIGHT + 4;
         new BandRow(canvas, scale, HEAD).side(axis);
+        canvas.line("axis", scale.at(0), HEAD + 20, scale.at(0), axis);
         head(canvas, a, 0);
         new BandRow(canvas, scale, HEAD).draw(bandA, Figures.percent(bandA.sheetPercent(), 1));
         head(canvas, b, second);

@@ -20,7 +20,7 @@ enum Weighed {
     SOLIDS("Clay, colour", MassStyle.SOLIDS),
     FRAGRANCE("Fragrance", MassStyle.REST),
     OTHER("Other", MassStyle.REST),
-    LIQUIDS("For water", MassStyle.LIQUIDS),
+    LIQUIDS("Liquids", MassStyle.LIQUIDS),
     WATER("Water", MassStyle.WATER);
 
     private final String words;

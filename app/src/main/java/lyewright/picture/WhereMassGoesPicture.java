@@ -13,9 +13,9 @@ import lyewright.words.Figures;
 public final class WhereMassGoesPicture {
 
     private static final int WIDTH = 360;
-    private static final double COLUMN = 40;
-    private static final double POURED = 124;
-    private static final double CURED = 200;
+    private static final double COLUMN = 34;
+    private static final double POURED = 126;
+    private static final double CURED = 196;
     private static final double TOP = 26;
     private static final double LEAST_HIGH = 250;
 
@@ -94,17 +94,10 @@ public final class WhereMassGoesPicture {
     private void flow(Canvas canvas, double leftFoot, double leftTop, double rightFoot, double rightTop) {
         double gap = 1.5;
         if (leftFoot - leftTop > gap && rightFoot - rightTop > gap) {
-            canvas.path(
-                    "flow",
-                    Canvas.outline(
-                            POURED + COLUMN + 2,
-                            leftFoot,
-                            CURED - 2,
-                            rightFoot,
-                            CURED - 2,
-                            rightTop + gap,
-                            POURED + COLUMN + 2,
-                            leftTop + gap));
+            double from = POURED + COLUMN + 2;
+            double to = CURED - 2;
+            canvas.path("flow", Canvas.outline(from, leftFoot, to, rightFoot, to, rightTop, from, leftTop));
+            canvas.path("grid", Canvas.line(from, leftTop, to, rightTop));
         }
     }
 

@@ -33,7 +33,7 @@ final class NotebookReader {
     NotebookReader(List<String> lines, Tables tables) {
         this.lines = lines;
         this.tables = tables;
-        this.names = new NotebookNames(tables);
+        this.names = NotebookNames.of(tables);
         this.recipe = new NotebookRecipe(names, tables, findings);
     }
 

@@ -43,7 +43,7 @@ final class NotebookNames {
             "potassium hydroxide", Alkali.POTASSIUM,
             "koh", Alkali.POTASSIUM);
 
-    private static final Set<String> WATERS = Set.of("water", "distilled water");
+    private static final Set<String> WATERS = Set.of("water", "distilled water", "aqua");
 
     /** What parts words; a sign that is not here is part of one, so that it makes a name unknown. */
     private static final Pattern BETWEEN = Pattern.compile("[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+");
@@ -65,8 +65,14 @@ final class NotebookNames {
     static NotebookNames of(Tables tables) {
         return OF_TABLES.computeIfAbsent(tables, given -> {
             Map<String, Called> called = new LinkedHashMap<>();
-            given.oils().forEach(oil -> called.put(oil.key(), Called.of(oil.key(), oil.name())));
-            given.additives().forEach(add -> called.put(add.key(), Called.of(add.key(), add.name())));
+            given.oils()
+                    .forEach(oil -> called.put(
+                            oil.key(),
+                            Called.of(oil.key(), oil.name(), oil.names().inci())));
+            given.additives()
+                    .forEach(add -> called.put(
+                            add.key(),
+                            Called.of(add.key(), add.name(), add.names().inci())));
             return new NotebookNames(given, called);
         });
     }
@@ -74,18 +80,23 @@ final class NotebookNames {
     /** The same names and some more keys, which have no other name. */
     NotebookNames with(Collection<String> keys) {
         Map<String, Called> more = new LinkedHashMap<>(called);
-        keys.forEach(key -> more.putIfAbsent(key, Called.of(key, key)));
+        keys.forEach(key -> more.putIfAbsent(key, Called.of(key, key, "")));
         return new NotebookNames(tables, more);
     }
 
     /**
      * What a material is called: the words of its key, of its name, and of its name without what is in brackets; the first
-     * words of key and name; other names of several words from the brackets.
+     * words of key and name; other names of several words from the brackets; its INCI name.
      */
     private record Called(
-            Set<String> key, Set<String> name, Set<String> plain, Set<String> first, Set<Set<String>> others) {
+            Set<String> key,
+            Set<String> name,
+            Set<String> plain,
+            Set<String> first,
+            Set<Set<String>> others,
+            Set<String> inci) {
 
-        static Called of(String key, String name) {
+        static Called of(String key, String name, String inci) {
             Set<String> first = new TreeSet<>(words(BETWEEN.split(key, 2)[0]));
             first.addAll(words(BETWEEN.split(name, 2)[0]));
             Set<Set<String>> others = new HashSet<>();
@@ -98,7 +109,12 @@ final class NotebookNames {
                 }
             }
             return new Called(
-                    words(key), words(name), words(BRACKETED.matcher(name).replaceAll(" ")), first, others);
+                    words(key),
+                    words(name),
+                    words(BRACKETED.matcher(name).replaceAll(" ")),
+                    first,
+                    others,
+                    words(inci));
         }
 
         boolean isExactly(Set<String> typed) {
@@ -144,6 +160,11 @@ final class NotebookNames {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a line says lye, which is the alkali to some and what it becomes in water to others. */
+    static boolean isSolutionToo(String line) {
+        return words(line).contains("lye");
     }
 
     static boolean isWater(String name) {
@@ -195,7 +216,18 @@ final class NotebookNames {
                 return Outcome.refused(Wording.quote(name) + " may be " + shown(having), "write one");
             }
         }
-        return unknown(name);
+        return byInci(name, typed, here);
+    }
+
+    /** An assessor's table may have the names that stand on labels; one that several materials share names none of them. */
+    private Outcome<String> byInci(String name, Set<String> typed, Predicate<String> here) {
+        List<String> so = keys(here, material -> material.inci().equals(typed));
+        if (so.size() == 1) {
+            return Outcome.ok(so.get(0));
+        }
+        return so.isEmpty()
+                ? unknown(name)
+                : Outcome.refused(Wording.quote(name) + " may be " + shown(so), "write one");
     }
 
     /** Whether any material that may stand here has all the words that were typed. */

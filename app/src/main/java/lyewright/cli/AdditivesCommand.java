@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import lyewright.material.Additive;
 import lyewright.material.NearestKey;
 import lyewright.material.Tables;
+import lyewright.words.Figures;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 

@@ -6,6 +6,7 @@ import lyewright.material.AcidShare;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilKind;
+import lyewright.words.Figures;
 
 /** All that the tables know of one oil, each figure with its source. */
 final class OilCard {

@@ -7,6 +7,7 @@ import lyewright.material.Figure;
 import lyewright.material.NearestKey;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
+import lyewright.words.Figures;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 

@@ -14,6 +14,7 @@ import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
+import lyewright.words.Figures;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 

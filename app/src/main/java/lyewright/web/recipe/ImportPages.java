@@ -106,7 +106,7 @@ final class ImportPages {
     }
 
     private static ImportPage.Trouble whole(Problem problem) {
-        return new ImportPage.Trouble(0, 0, "", "", "", problem.sentence());
+        return new ImportPage.Trouble(0, 0, "", "", "", Sentences.whole(problem));
     }
 
     private Frame frame() {

@@ -21,6 +21,7 @@ import lyewright.records.setting.Workshop;
 record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) {
 
     private static final int LONGEST_LINE = 160;
+    private static final int LONGEST_MARK = 40;
 
     /** Copies its list. */
     ImportText {
@@ -66,7 +67,7 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
             int from = Math.max(0, at - LONGEST_LINE / 2);
             int to = Math.min(line.length(), at + LONGEST_LINE);
             int end = at;
-            while (end < to && !Character.isWhitespace(line.charAt(end))) {
+            while (end < Math.min(to, at + LONGEST_MARK) && !Character.isWhitespace(line.charAt(end))) {
                 end++;
             }
             return new ImportPage.Trouble(
@@ -75,7 +76,7 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
                     (from > 0 ? "…" : "") + whole(line.substring(from, at)),
                     whole(line.substring(at, end)),
                     whole(line.substring(end, to)) + (to < line.length() ? "…" : ""),
-                    problem.sentence());
+                    Sentences.whole(problem));
         }
 
         private static int offset(String line, int codePoints) {

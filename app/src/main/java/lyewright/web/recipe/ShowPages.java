@@ -46,7 +46,7 @@ public final class ShowPages {
     /** The recipe's page again, because a photograph that was given is none. */
     public void withPhotographTroubles(Context ctx, String id, List<Problem> problems) {
         Recipe recipe = recipe(id);
-        List<String> sentences = problems.stream().map(Problem::sentence).toList();
+        List<String> sentences = problems.stream().map(Sentences::whole).toList();
         Answers.form(ctx, "recipe/show.jte", page(recipe, recipe.newest(), sentences));
     }
 
@@ -94,7 +94,7 @@ public final class ShowPages {
                 shop.frame(title, Section.RECIPES).withStyle("recipe.css"),
                 head,
                 sheet.map(s -> Look.of(s, address)),
-                made.problems().stream().map(Problem::sentence).toList(),
+                made.problems().stream().map(Sentences::whole).toList(),
                 Ingredients.of(formula, sheet, address),
                 VersionLine.all(book().versions(recipe.id()), shop.clock()),
                 photographTroubles);

@@ -10,6 +10,8 @@ import lyewright.records.Home;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.photograph.PhotographPages;
+import lyewright.web.recipe.RecipePages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -51,7 +53,7 @@ final class OwnPages implements Pages {
     }
 
     private static List<Feature> features(Shop shop) {
-        return List.of();
+        return List.of(new PhotographPages(shop), new RecipePages(shop));
     }
 
     /** Pages that are there until the process is asked to end. */

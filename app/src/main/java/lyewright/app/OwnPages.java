@@ -10,6 +10,7 @@ import lyewright.records.Home;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.start.Start;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -46,7 +47,7 @@ final class OwnPages implements Pages {
     }
 
     private static List<Feature> features(Shop shop) {
-        return List.of();
+        return List.of(new Start(shop));
     }
 
     /** Pages that are there until the process is asked to end. */

@@ -12,6 +12,7 @@ import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.RecipePages;
+import lyewright.web.start.Start;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -53,7 +54,10 @@ final class OwnPages implements Pages {
     }
 
     private static List<Feature> features(Shop shop) {
-        return List.of(new PhotographPages(shop), new RecipePages(shop));
+        return List.of(
+                new PhotographPages(shop),
+                new RecipePages(shop),
+                new Start(shop));
     }
 
     /** Pages that are there until the process is asked to end. */

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import lyewright.records.RecordsTrouble;
 import lyewright.template.Templates;
 
 /** Requests that got no answer: a page that says what is wrong and what to do. */
@@ -25,6 +26,10 @@ public final class Faults implements Feature {
     public void routes(RoutesConfig routes) {
         routes.exception(
                 Refused.class, (e, ctx) -> answer(ctx, e.status(), String.valueOf(e.getMessage()), e.remedy()));
+        routes.exception(RecordsTrouble.class, (e, ctx) -> {
+            LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
+            answer(ctx, 503, capital(e.problem().what()), capital(e.problem().remedy()));
+        });
         routes.exception(HttpResponseException.class, (e, ctx) -> byStatus(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
             LOG.log(Level.SEVERE, e, () -> "answering " + ctx.method() + " " + ctx.path());
@@ -35,6 +40,11 @@ public final class Faults implements Feature {
                 byStatus(ctx, 404);
             }
         });
+    }
+
+    /** A clause as a sentence. */
+    private static String capital(String clause) {
+        return clause.isEmpty() ? clause : Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
     }
 
     private static void byStatus(Context ctx, int status) {

@@ -1,7 +1,8 @@
-package lyewright.cli;
+package lyewright.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.BatchComposition.Portion;
@@ -9,44 +10,55 @@ import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Substance;
 import lyewright.chemistry.WorstBar;
-import lyewright.words.CompositionWords;
-import lyewright.words.Figures;
 
-/** What differs between portions once cured, and which bar has most of what. */
-final class PortionsText {
-
-    private static final int LABEL = 21;
+/**
+ * What differs between portions once cured, and which bar has most of what.
+ *
+ * @param intro what the table shows, or that there is nothing to show
+ * @param heads of the columns; none where the portions are alike
+ * @param rows a cell for each column, a row for each portion
+ * @param mostInOneBar what some bar has more of than the others
+ */
+public record PortionsApart(String intro, List<String> heads, List<List<String>> rows, Optional<String> mostInOneBar) {
 
     /** Percent apart from which two portions print differently. */
     private static final double APART = 0.05;
 
-    private final BatchComposition batch;
-    private final Page page;
-
-    PortionsText(BatchComposition batch, Page page) {
-        this.batch = batch;
-        this.page = page;
+    /** Copies its lists. */
+    public PortionsApart {
+        heads = List.copyOf(heads);
+        rows = rows.stream().map(List::copyOf).toList();
     }
 
-    void write() {
+    static PortionsApart of(BatchComposition batch) {
         List<Told> differing = told().stream()
-                .filter(told -> differs(told) || (told.kind() == Kind.FREE_ALKALI && alkaliSomewhere()))
+                .filter(told -> differs(batch, told) || (told.kind() == Kind.FREE_ALKALI && alkaliSomewhere(batch)))
                 .toList();
-        page.blank();
         if (differing.isEmpty()) {
-            page.line("The portions are alike, to a tenth of a percent.");
-            return;
+            return new PortionsApart(
+                    "The portions are alike, to a tenth of a percent.", List.of(), List.of(), Optional.empty());
         }
-        table(differing);
-        String most = mostInOneBar();
-        if (!most.isEmpty()) {
-            page.blank();
-            page.pair("Most in one bar", most, LABEL);
-        }
+        List<String> heads = new ArrayList<>(List.of("portion"));
+        differing.forEach(told -> heads.add(told.head()));
+        String most = mostInOneBar(batch);
+        return new PortionsApart(
+                "What differs between the portions once cured, " + (toppings(batch) ? "without toppings, " : "")
+                        + "in percent; the rest is alike.",
+                heads,
+                batch.portions().stream()
+                        .map(portion -> row(portion, differing))
+                        .toList(),
+                most.isEmpty() ? Optional.empty() : Optional.of(most));
+    }
+
+    private static List<String> row(Portion portion, List<Told> told) {
+        List<String> cells = new ArrayList<>(List.of(portion.name()));
+        told.forEach(one -> cells.add(one.in(portion.cured())));
+        return cells;
     }
 
     /** Whether something lies on the whole that is in no portion. */
-    private boolean toppings() {
+    private static boolean toppings(BatchComposition batch) {
         double portions = batch.portions().stream()
                 .mapToDouble(p -> p.moments().get(0).totalGrams())
                 .sum();
@@ -54,13 +66,12 @@ final class PortionsText {
     }
 
     /** Free alkali is told however little it is: a portion may have some though the batch has none. */
-    private boolean alkaliSomewhere() {
-        return batch.portions().stream()
-                .anyMatch(p -> p.cured().grams(Kind.FREE_ALKALI) >= CompositionText.ALKALI_SHOWN);
+    private static boolean alkaliSomewhere(BatchComposition batch) {
+        return batch.portions().stream().anyMatch(p -> p.cured().grams(Kind.FREE_ALKALI) >= BarBecomes.ALKALI_SHOWN);
     }
 
     /** By more than rounding, and so that it shows. */
-    private boolean differs(Told told) {
+    private static boolean differs(BatchComposition batch, Told told) {
         double[] percents = batch.portions().stream()
                 .mapToDouble(p -> told.percent().applyAsDouble(p.cured()))
                 .sorted()
@@ -75,8 +86,7 @@ final class PortionsText {
 
         String in(Composition cured) {
             double share = percent.applyAsDouble(cured);
-            boolean trace =
-                    kind == Kind.FREE_ALKALI && share < APART && cured.grams(kind) >= CompositionText.ALKALI_SHOWN;
+            boolean trace = kind == Kind.FREE_ALKALI && share < APART && cured.grams(kind) >= BarBecomes.ALKALI_SHOWN;
             return trace ? "<0.1" : Figures.fixed(share, 1);
         }
     }
@@ -95,28 +105,8 @@ final class PortionsText {
         return told;
     }
 
-    private void table(List<Told> told) {
-        page.line("What differs between the portions once cured, " + (toppings() ? "without toppings, " : "")
-                + "in percent; the rest is alike.");
-        TextTable.Column[] columns = new TextTable.Column[told.size() + 1];
-        columns[0] = TextTable.words("portion");
-        for (int k = 0; k < told.size(); k++) {
-            columns[k + 1] = TextTable.figures(told.get(k).head());
-        }
-        TextTable table = new TextTable(0, columns);
-        for (Portion portion : batch.portions()) {
-            String[] cells = new String[columns.length];
-            cells[0] = portion.name();
-            for (int k = 0; k < told.size(); k++) {
-                cells[k + 1] = told.get(k).in(portion.cured());
-            }
-            table.row(cells);
-        }
-        page.table(table);
-    }
-
     /** Only of what a maker puts in by name, where it differs: that is what limits are read against. */
-    private String mostInOneBar() {
+    private static String mostInOneBar(BatchComposition batch) {
         List<String> most = new ArrayList<>();
         for (WorstBar worst : batch.worstBar()) {
             Substance s = worst.substance();
@@ -127,8 +117,8 @@ final class PortionsText {
                     || s.kind() == Kind.ACID_LEFT
                     || s.kind() == Kind.FREE_ALKALI;
             boolean told = s.kind() == Kind.FREE_ALKALI
-                    ? s.grams() >= CompositionText.ALKALI_SHOWN
-                    : worst.percent() - least(s) >= APART;
+                    ? s.grams() >= BarBecomes.ALKALI_SHOWN
+                    : worst.percent() - least(batch, s) >= APART;
             if (byName && told) {
                 String share = worst.percent() < 0.005 ? "under 0.01 %" : Figures.percent(worst.percent(), 2);
                 most.add(s.name() + " " + share + " in " + worst.portion());
@@ -137,7 +127,7 @@ final class PortionsText {
         return String.join("; ", most);
     }
 
-    private double least(Substance substance) {
+    private static double least(BatchComposition batch, Substance substance) {
         double least = Double.POSITIVE_INFINITY;
         for (Portion portion : batch.portions()) {
             double there = 0;

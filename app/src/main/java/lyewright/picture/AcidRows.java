@@ -2,8 +2,8 @@ package lyewright.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.chemistry.OilPhaseAcids;
+import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.material.FattyAcid;
 import lyewright.words.Figures;
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lyewright.measure.Length;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -76,6 +78,8 @@ public final class FillText {
     /** A gram: under it nothing is left after rounding to a balance. */
     private static final double LEAST_GRAMS = 1;
 
+    private static final Pattern WATER = Pattern.compile("\\s*(.+?)\\s*(?:of )?water\\s*", Pattern.CASE_INSENSITIVE);
+
     /** Nearer to the whole, what is weighed for a gram in the mould has no bounds. */
     private static final double MOST_HELD_BACK = 0.9999;
 
@@ -114,17 +118,23 @@ public final class FillText {
     }
 
     /**
-     * Reads a mould in one line: a box {@code 300x80x65mm}, a tube {@code 300x76mm}, cavities {@code 12x95ml}, or what it
-     * holds of water {@code 1450g}.
+     * Reads a mould in one line: a box {@code 300x80x65mm}, a tube {@code 300x76mm}, cavities {@code 12x95ml}, or what fills
+     * it, {@code 1450g water}. A mass alone may be one of batter, so it has to say that it is water.
      *
      * @param text the text
      * @return the mould, or why not
      */
     public static Outcome<Mould> mould(String text) {
+        Matcher water = WATER.matcher(text);
+        if (water.matches()) {
+            return mass(water.group(1))
+                    .then(m -> Outcome.ok(new Mould(Optional.empty(), Optional.of(m.grams()), Optional.empty())));
+        }
         int measures = text.split("[x×]", -1).length;
         if (measures == 1) {
-            return mass(text)
-                    .then(m -> Outcome.ok(new Mould(Optional.empty(), Optional.of(m.grams()), Optional.empty())));
+            return Outcome.refused(
+                    "'" + text.strip() + "' does not say what the mould holds",
+                    "write 300x80x65mm, 300x76mm, 12x95ml, or the water that fills it, as in 1450g water");
         }
         Outcome<Shape> cavities = Shape.parseCavities(text);
         Outcome<Shape> shape = measures > 2

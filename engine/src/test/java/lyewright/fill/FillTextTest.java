@@ -26,7 +26,7 @@ class FillTextTest {
         assertThat(FillText.mould("300x76mm").orThrow().shape()).contains(new Shape.Tube(300, 76));
         assertThat(FillText.mould("12x95ml").orThrow().shape()).contains(new Shape.Cavities(12, 95));
         assertThat(FillText.mould("6 × 0.1 l").orThrow().shape()).contains(new Shape.Cavities(6, 100));
-        assertThat(FillText.mould("1450 g").orThrow().waterFillGrams()).contains(1450.0);
+        assertThat(FillText.mould("1450 g of water").orThrow().waterFillGrams()).contains(1450.0);
     }
 
     @ParameterizedTest
@@ -40,10 +40,11 @@ class FillTextTest {
                 "12.5x95ml | is no count",
                 "12x0ml | holds nothing",
                 "300x76 | has no unit",
-                "long loaf | does not begin with a number",
-                "1450 | has no unit",
-                "0g | is too small",
-                "20000kg | is too large",
+                "long loaf | does not say what the mould holds",
+                "1450 g | does not say what the mould holds",
+                "1450 water | has no unit",
+                "0g water | is too small",
+                "20000kg water | is too large",
                 "99999x99999x99999mm | is too large"
             })
     void a_mould_that_cannot_be_is_refused(String text, String reason) {
@@ -113,7 +114,7 @@ class FillTextTest {
 
     @Test
     void a_cut_of_a_mould_without_measures_is_refused() {
-        Mould water = FillText.mould("1450g").orThrow();
+        Mould water = FillText.mould("1450g water").orThrow();
 
         assertThat(read(Map.of(Part.CUT, "25mm"), water, Optional.empty()).problems())
                 .singleElement()

@@ -16,10 +16,14 @@ final class Log {
 
     private Log() {}
 
-    static void into(Path home) {
+    /** From now on the terminal is told nothing that is not for the maker. */
+    static void quiet() {
         LogManager.getLogManager().reset();
+        Logger.getLogger("").setLevel(Level.WARNING);
+    }
+
+    static void into(Path home) {
         Logger root = Logger.getLogger("");
-        root.setLevel(Level.WARNING);
         try {
             Handler file = new FileHandler(home.resolve("lyewright.log").toString(), LARGEST, 1, true);
             file.setFormatter(new SimpleFormatter());

@@ -16,6 +16,7 @@ final class OwnPages implements Pages {
 
     @Override
     public Outcome<Shown> show(Order order) {
+        Log.quiet();
         Path home = Home.resolve(order.home(), order.folder());
         return Places.of(home, System.getenv())
                 .then(places -> Shop.open(places.mine(), places.demo(), Clock.systemDefaultZone()))
@@ -39,6 +40,10 @@ final class OwnPages implements Pages {
                             stopped.countDown();
                         },
                         "stop"));
+        if (order.practise()) {
+            new Practice(server.address()).run();
+            stopped.countDown();
+        }
         if (order.browser()) {
             Browser.open(server.address());
         }

@@ -15,8 +15,9 @@ public interface Pages {
      * @param home the workshop's folder as typed; the usual one where empty
      * @param folder the folder that relative names are in
      * @param browser whether to open them in a browser
+     * @param practise whether to open every page once and stop, which is what the launcher does after a build
      */
-    record Order(String bind, int port, Optional<String> home, Path folder, boolean browser) {}
+    record Order(String bind, int port, Optional<String> home, Path folder, boolean browser, boolean practise) {}
 
     /** Pages that are there. */
     interface Shown {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** No command at all: the workshop in a browser. */
@@ -15,6 +16,9 @@ final class PagesCommand {
     static final String HOME = "--home";
     static final String BIND = "--bind";
     static final String NO_BROWSER = "--no-browser";
+
+    /** For the launcher only, so no help names it. */
+    static final String PRACTISE = "--practise";
 
     private static final int USUAL_PORT = 4310;
     private static final int HIGHEST_PORT = 65_535;
@@ -30,6 +34,11 @@ final class PagesCommand {
         top.addOption(Specs.value(HOME, "FOLDER", "The workshop's folder, where everything is kept."));
         top.addOption(Specs.value(BIND, "127.0.0.1", "The address to listen at; this computer's own only, for now."));
         top.addOption(Specs.flag(NO_BROWSER, "Do not open a browser."));
+        top.addOption(OptionSpec.builder(PRACTISE)
+                .arity("0")
+                .type(boolean.class)
+                .hidden(true)
+                .build());
     }
 
     Answer answer(ParseResult typed, Path folder) {
@@ -43,7 +52,8 @@ final class PagesCommand {
                 port.get(),
                 home,
                 folder,
-                !typed.hasMatchedOption(NO_BROWSER));
+                !typed.hasMatchedOption(NO_BROWSER),
+                typed.hasMatchedOption(PRACTISE));
         Outcome<Pages.Shown> shown = pages.show(order);
         if (shown instanceof Outcome.Ok<Pages.Shown> ok) {
             return new Answer.Running(ok.value().told(), ok.value()::untilStopped);

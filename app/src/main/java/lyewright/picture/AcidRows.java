@@ -5,6 +5,7 @@ import java.util.List;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.chemistry.OilPhaseAcids.Share;
 import lyewright.material.FattyAcid;
+import lyewright.picture.Mark.Anchor;
 import lyewright.words.Figures;
 
 /** Which acids get a row of their own, and what rows and tables say of them. */
@@ -62,6 +63,13 @@ final class AcidRows {
     static String name(FattyAcid acid) {
         String common = acid.commonName();
         return common.endsWith(" acid") ? common.substring(0, common.length() - " acid".length()) : common;
+    }
+
+    /** Its name, or where there is no room for that its code, ending left of where its bar begins. */
+    static void name(Canvas canvas, FattyAcid acid, double bar, double y) {
+        double room = bar - 9;
+        String name = TextWidth.of(name(acid), Canvas.TEXT) <= room ? name(acid) : acid.code();
+        canvas.text("t", bar - 8, y, Anchor.END, TextWidth.fit(name, Canvas.TEXT, room));
     }
 
     /** What the whole width stands for: the next ten percent over the highest of all. */

@@ -50,6 +50,11 @@ final class BandRow {
         below(band);
     }
 
+    /** The side of zero where alkali is left over, behind everything. */
+    void side(double foot) {
+        canvas.box("side", scale.left(), top + BAR_TOP - 5, scale.at(0) - scale.left(), foot - top - BAR_TOP + 5);
+    }
+
     private void sheet(double x, double y) {
         canvas.line("now", x, y, x, y + BAR);
         canvas.path("now-head", Canvas.outline(x - 5, y - 7, x + 5, y - 7, x, y));

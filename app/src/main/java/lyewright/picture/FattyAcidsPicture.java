@@ -16,8 +16,8 @@ import lyewright.words.Figures;
 public final class FattyAcidsPicture {
 
     private static final int WIDTH = 360;
-    private static final double NAME = 112;
-    private static final double PLOT = 186;
+    private static final double NAME = 116;
+    private static final double PLOT = 190;
     private static final double ROW = 27;
     private static final double BAR = 10;
     private static final double KNOWN = 0.05;
@@ -125,9 +125,13 @@ public final class FattyAcidsPicture {
         for (int tick = 0; tick <= 2; tick++) {
             double x = NAME + PLOT * tick / 2;
             canvas.line(tick == 0 ? "axis" : "grid", x, top - 4, x, foot);
-            canvas.small("t t-muted", x, foot + 14, Anchor.MIDDLE, Figures.upTo(full * tick / 2, 0));
+            canvas.small(
+                    "t t-muted",
+                    x,
+                    foot + 14,
+                    Anchor.MIDDLE,
+                    Figures.upTo(full * tick / 2, 0) + (tick == 2 ? " %" : ""));
         }
-        canvas.small("t t-muted", NAME + PLOT + 24, foot + 14, Anchor.START, "%");
         for (Share share : large) {
             row(share, full);
         }
@@ -145,15 +149,7 @@ public final class FattyAcidsPicture {
     }
 
     private void row(Share share, double full) {
-        String code = share.acid().code();
-        double room = NAME - 10 - TextWidth.of(code, 11) - 4;
-        canvas.small(
-                "t",
-                NAME - 10 - TextWidth.of(code, 11) - 4,
-                y + 10,
-                Anchor.END,
-                TextWidth.fit(AcidRows.name(share.acid()), Canvas.SMALL, room));
-        canvas.tiny("t t-muted", NAME - 8, y + 10, Anchor.END, code);
+        AcidRows.name(canvas, share.acid(), NAME, y + 10);
         Bonds bonds = Bonds.of(share.acid());
         double wide = PLOT * share.percent() / full;
         canvas.textured(bonds.style, bonds.texture, NAME, y, wide, BAR);

@@ -51,9 +51,10 @@ public final class SuperfatPicture {
                 band.sheetPercent(),
                 asked.orElse(0.0));
         double axis = BandRow.HEIGHT + 4;
-        alkaliSide(canvas, scale, axis);
+        BandRow row = new BandRow(canvas, scale, 0);
+        row.side(axis);
         asked.filter(a -> differs(a, band)).ifPresent(a -> asked(canvas, scale.at(a), axis));
-        new BandRow(canvas, scale, 0).draw(band, said(band, asked));
+        row.draw(band, said(band, asked));
         double foot = axis(canvas, scale, axis);
         return new Picture(
                 canvas.drawing("pic-superfat", "How sure the superfat is", described(band, asked), WIDTH, foot),
@@ -74,11 +75,6 @@ public final class SuperfatPicture {
         return differs(asked.get(), band)
                 ? sheet + " by the sheet, " + Figures.upTo(asked.get(), 2) + " asked"
                 : sheet + ", as asked";
-    }
-
-    /** The side of zero where alkali is left over, behind everything. */
-    static void alkaliSide(Canvas canvas, SuperfatScale scale, double foot) {
-        canvas.box("side", scale.left(), 17, scale.at(0) - scale.left(), foot - 17);
     }
 
     private static void asked(Canvas canvas, double x, double axis) {

@@ -11,7 +11,7 @@ enum Texture {
     CLIMBING("h", 5),
     /** The same, closer. */
     CLOSE("h", 3),
-    /** Lines that climb, where alkali is left over. */
+    /** The same where alkali is left over. */
     ALARM("h h-stop", 5),
     /** Lines that fall. */
     FALLING("h", 5),
@@ -23,6 +23,16 @@ enum Texture {
     CROSSED("h", 6),
     /** Dots. */
     DOTTED("h h-dots", 5);
+
+    /** Where a point of the rectangle is drawn: a face that is seen aslant draws it elsewhere. */
+    interface Place {
+
+        /** As a path writes it. */
+        String at(double x, double y);
+
+        /** Just there. */
+        Place FLAT = (x, y) -> Drawing.at(x) + " " + Drawing.at(y);
+    }
 
     private final String style;
     private final double apart;
@@ -38,63 +48,77 @@ enum Texture {
 
     /** The path; empty where nothing of it falls inside. */
     String in(double x, double y, double width, double height) {
-        StringBuilder d = new StringBuilder();
-        if (width <= 0 || height <= 0) {
-            return "";
+        return in(x, y, width, height, Place.FLAT);
+    }
+
+    String in(double x, double y, double width, double height, Place place) {
+        return width > 0 && height > 0 ? new Lines(x, y, width, height, place).all() : "";
+    }
+
+    /** The lines of one rectangle. */
+    private final class Lines {
+        private final StringBuilder d = new StringBuilder();
+        private final double x;
+        private final double y;
+        private final double width;
+        private final double height;
+        private final Place place;
+
+        Lines(double x, double y, double width, double height, Place place) {
+            this.x = x;
+            this.y = y;
+            this.width = width;
+            this.height = height;
+            this.place = place;
         }
-        switch (this) {
-            case PLAIN -> {}
-            case CLIMBING, CLOSE, ALARM -> slanting(d, x, y, width, height, true);
-            case FALLING -> slanting(d, x, y, width, height, false);
-            case CROSSED -> {
-                slanting(d, x, y, width, height, true);
-                slanting(d, x, y, width, height, false);
-            }
-            case LYING -> {
-                for (double at = apart / 2; at < height; at += apart) {
-                    line(d, x, y + at, x + width, y + at);
+
+        String all() {
+            switch (Texture.this) {
+                case PLAIN -> {}
+                case CLIMBING, CLOSE, ALARM -> slanting(true);
+                case FALLING -> slanting(false);
+                case CROSSED -> {
+                    slanting(true);
+                    slanting(false);
                 }
-            }
-            case STANDING -> {
-                for (double at = apart / 2; at < width; at += apart) {
-                    line(d, x + at, y, x + at, y + height);
+                case LYING -> {
+                    for (double at = apart / 2; at < height; at += apart) {
+                        line(0, at, width, at);
+                    }
                 }
+                case STANDING -> {
+                    for (double at = apart / 2; at < width; at += apart) {
+                        line(at, 0, at, height);
+                    }
+                }
+                case DOTTED -> dots();
             }
-            case DOTTED -> dots(d, x, y, width, height);
+            return d.toString();
         }
-        return d.toString();
-    }
 
-    /** Lines at 45 degrees: {@code s} runs over where they meet the left edge, prolonged. */
-    private void slanting(StringBuilder d, double x, double y, double width, double height, boolean climbing) {
-        for (double s = apart / 2; s < width + height; s += apart) {
-            double x1 = Math.max(0, s - height);
-            double y1 = Math.min(height, s);
-            double x2 = Math.min(width, s);
-            double y2 = Math.max(0, s - width);
-            if (climbing) {
-                line(d, x + x1, y + y1, x + x2, y + y2);
-            } else {
-                line(d, x + x1, y + height - y1, x + x2, y + height - y2);
+        /** At 45 degrees: {@code s} runs over where they meet the left edge, prolonged. */
+        private void slanting(boolean climbing) {
+            for (double s = apart / 2; s < width + height; s += apart) {
+                double x1 = Math.max(0, s - height);
+                double y1 = Math.min(height, s);
+                double x2 = Math.min(width, s);
+                double y2 = Math.max(0, s - width);
+                line(x1, climbing ? y1 : height - y1, x2, climbing ? y2 : height - y2);
             }
         }
-    }
 
-    private void dots(StringBuilder d, double x, double y, double width, double height) {
-        boolean odd = false;
-        for (double v = apart / 2; v < height; v += apart / 2 + 1) {
-            for (double u = odd ? apart / 2 : apart; u < width; u += apart) {
-                d.append('M')
-                        .append(Drawing.at(x + u))
-                        .append(' ')
-                        .append(Drawing.at(y + v))
-                        .append("h0.1");
+        private void dots() {
+            boolean odd = false;
+            for (double v = apart / 2; v < height; v += apart / 2 + 1) {
+                for (double u = odd ? apart / 2 : apart; u < width; u += apart) {
+                    d.append('M').append(place.at(x + u, y + v)).append("h0.1");
+                }
+                odd = !odd;
             }
-            odd = !odd;
         }
-    }
 
-    private static void line(StringBuilder d, double x1, double y1, double x2, double y2) {
-        d.append(Canvas.line(x1, y1, x2, y2));
+        private void line(double x1, double y1, double x2, double y2) {
+            d.append('M').append(place.at(x + x1, y + y1)).append('L').append(place.at(x + x2, y + y2));
+        }
     }
 }

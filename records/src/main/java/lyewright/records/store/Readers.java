@@ -25,6 +25,7 @@ final class Readers implements AutoCloseable {
         config.setPoolName("readers");
         config.setMaximumPoolSize(MOST);
         config.setMinimumIdle(1);
+        config.setReadOnly(true);
         config.setConnectionTimeout(LONGEST_WAIT_MS);
         // the first reading says what is wrong, in its own words
         config.setInitializationFailTimeout(-1);

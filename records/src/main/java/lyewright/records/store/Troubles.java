@@ -10,25 +10,25 @@ final class Troubles {
     private Troubles() {}
 
     static RuntimeException of(Dialect dialect, SQLException error) {
-        RecordsTrouble trouble = dialect.trouble(error);
+        RecordsTrouble trouble = trouble(dialect, error);
         return trouble != null
                 ? trouble
                 : new IllegalStateException("the database refused: " + error.getMessage(), error);
     }
 
     static RuntimeException of(Dialect dialect, RuntimeException error) {
-        if (error instanceof RecordsTrouble) {
-            return error;
-        }
-        SQLException said = cause(error);
-        RecordsTrouble trouble = said == null ? null : dialect.trouble(said);
+        RecordsTrouble trouble = error instanceof RecordsTrouble ? null : trouble(dialect, error);
         return trouble != null ? trouble : error;
     }
 
-    private static @Nullable SQLException cause(Throwable error) {
+    /** The first of an error's causes that says something to a person; a pool hides it behind its own words. */
+    private static @Nullable RecordsTrouble trouble(Dialect dialect, Throwable error) {
         for (Throwable at = error; at != null; at = at.getCause()) {
             if (at instanceof SQLException said) {
-                return said;
+                RecordsTrouble trouble = dialect.trouble(said);
+                if (trouble != null) {
+                    return trouble;
+                }
             }
         }
         return null;

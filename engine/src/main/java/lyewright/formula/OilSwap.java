@@ -2,6 +2,7 @@ package lyewright.formula;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import lyewright.measure.MassUnit;
@@ -35,10 +36,10 @@ public final class OilSwap {
      * @param formula as written, which stays as it is
      * @param out key of the oil that goes
      * @param in key of the oil that comes; where the formula has it already it gets more
-     * @param own what is to be known of the oil that comes, if neither tables nor formula know it
+     * @param own what is to be known of the oil that comes and of its parts, where the formula does not say it already
      * @return the other formula, or why not
      */
-    public static Outcome<Formula> of(Formula formula, String out, String in, Optional<OwnMaterial> own) {
+    public static Outcome<Formula> of(Formula formula, String out, String in, Collection<OwnMaterial> own) {
         if (formula.oils().stream().noneMatch(line -> line.key().equals(out))) {
             return Outcome.refused(
                     new Problem(OUT, "'" + out + "' is not one of the oils", "choose one of the recipe's"));
@@ -49,10 +50,11 @@ public final class OilSwap {
         return Outcome.ok(new OilSwap(formula, out, in).swapped(own));
     }
 
-    private Formula swapped(Optional<OwnMaterial> own) {
+    private Formula swapped(Collection<OwnMaterial> own) {
         List<OwnMaterial> materials = new ArrayList<>(formula.materials());
-        own.filter(o -> materials.stream().noneMatch(m -> m.key().equals(o.key())))
-                .ifPresent(materials::add);
+        own.stream()
+                .filter(o -> materials.stream().noneMatch(m -> m.key().equals(o.key())))
+                .forEach(materials::add);
         return new Formula(
                 formula.recipe(),
                 formula.version(),

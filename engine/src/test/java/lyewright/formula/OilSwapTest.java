@@ -2,7 +2,7 @@ package lyewright.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
+import java.util.List;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -114,14 +114,14 @@ class OilSwapTest {
                 + "    saponification value: 180 mg KOH/g\n    density: 0.91 g/ml\n");
         OwnMaterial own = withOwn.materials().get(0);
 
-        Formula swapped = OilSwap.of(formula(PERCENT), "coconut", "shea-lot", Optional.of(own))
+        Formula swapped = OilSwap.of(formula(PERCENT), "coconut", "shea-lot", List.of(own))
                 .orThrow();
 
         assertThat(swapped.materials()).containsExactly(own);
         assertThat(ResolvedFormula.of(swapped, Tables.bundled(), Purities.ASSUMED)
                         .problems())
                 .isEmpty();
-        assertThat(OilSwap.of(withOwn, "coconut", "shea-lot", Optional.of(own))
+        assertThat(OilSwap.of(withOwn, "coconut", "shea-lot", List.of(own))
                         .orThrow()
                         .materials())
                 .containsExactly(own);
@@ -138,7 +138,7 @@ class OilSwapTest {
     }
 
     private static void assertRefused(String out, String in, String path, String what) {
-        Outcome<Formula> refused = OilSwap.of(formula(PERCENT), out, in, Optional.empty());
+        Outcome<Formula> refused = OilSwap.of(formula(PERCENT), out, in, List.of());
         assertThat(refused.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.path()).isEqualTo(path);
             assertThat(problem.what()).contains(what);
@@ -146,7 +146,7 @@ class OilSwapTest {
     }
 
     private static Formula swap(String text, String out, String in) {
-        return OilSwap.of(formula(text), out, in, Optional.empty()).orThrow();
+        return OilSwap.of(formula(text), out, in, List.of()).orThrow();
     }
 
     private static Formula formula(String text) {

@@ -3,6 +3,7 @@ package lyewright.web.make;
 import java.util.List;
 import java.util.Optional;
 import lyewright.formula.Formula;
+import lyewright.formula.MaterialNames;
 import lyewright.formula.Purities;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
@@ -24,6 +25,7 @@ import lyewright.records.setting.Workshop;
  * @param formula what that version says
  * @param moulds of the register
  * @param jugs of the register
+ * @param names what oils may be called, the workshop's own materials included
  * @param workshop its settings
  * @param purities of its alkalis
  * @param equipment what it weighs with
@@ -37,6 +39,7 @@ public record Bench(
         Formula formula,
         List<KeptMould> moulds,
         List<KeptJug> jugs,
+        MaterialNames names,
         Workshop workshop,
         Purities purities,
         Equipment equipment,

@@ -10,6 +10,7 @@ import lyewright.fill.Fill;
 import lyewright.fill.FillText;
 import lyewright.fill.Mould;
 import lyewright.formula.Formula;
+import lyewright.formula.MaterialNames;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Equipment;
@@ -19,6 +20,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.equipment.KeptMould;
+import lyewright.records.material.KeptMaterial;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
@@ -64,6 +66,10 @@ public final class Workbench {
                 formula,
                 moulds,
                 records.equipment().jugs(),
+                MaterialNames.of(Tables.bundled())
+                        .with(records.materials().list().stream()
+                                .map(KeptMaterial::material)
+                                .toList()),
                 workshop,
                 purities,
                 equipment,

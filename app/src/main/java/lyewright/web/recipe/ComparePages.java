@@ -8,7 +8,6 @@ import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Comparison;
-import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
@@ -138,7 +137,10 @@ final class ComparePages {
 
     private Outcome<MakingSheet> sheet(Formula formula) {
         return ResolvedFormula.of(formula, Tables.bundled(), RecipeSheet.purities(shop.workshop()))
-                .then(resolved -> MakingSheet.of(resolved, Fill.oilMass(KILOGRAM), Equipment.USUAL));
+                .then(resolved -> MakingSheet.of(
+                        resolved,
+                        Fill.oilMass(KILOGRAM),
+                        shop.records().equipment().equipment()));
     }
 
     private static CompareSide side(String letter, Pick pick, MakingSheet sheet) {

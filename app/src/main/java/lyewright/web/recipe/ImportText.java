@@ -10,7 +10,7 @@ import lyewright.formula.Places.Place;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.setting.Workshop;
+import lyewright.web.Shop;
 
 /**
  * A formula file on its way in: read, looked up, and made up on paper, so that nothing is kept that cannot be made.
@@ -28,12 +28,12 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
         troubles = List.copyOf(troubles);
     }
 
-    static ImportText read(byte[] bytes, String text, Workshop workshop) {
-        return new Lines(text).judge(FormulaFile.read(bytes), workshop);
+    static ImportText read(byte[] bytes, String text, Shop shop) {
+        return new Lines(text).judge(FormulaFile.read(bytes), shop);
     }
 
-    static ImportText read(String text, Workshop workshop) {
-        return new Lines(text).judge(FormulaFile.read(text), workshop);
+    static ImportText read(String text, Shop shop) {
+        return new Lines(text).judge(FormulaFile.read(text), shop);
     }
 
     /** The text by lines, as the reader of the file counts them. */
@@ -47,10 +47,10 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         }
 
-        ImportText judge(FormulaFile.Read read, Workshop workshop) {
+        ImportText judge(FormulaFile.Read read, Shop shop) {
             List<Problem> problems = new ArrayList<>(read.problems());
             read.formula().ifPresent(formula -> {
-                Outcome<MakingSheet> sheet = RecipeSheet.of(formula, workshop);
+                Outcome<MakingSheet> sheet = RecipeSheet.of(formula, shop);
                 problems.addAll(sheet.problems());
             });
             List<ImportPage.Trouble> troubles = problems.stream()

@@ -62,8 +62,8 @@ final class ListPages {
     }
 
     private static String name(Draft draft) {
-        return FormJson.read(draft.form())
-                .map(FormulaForm::recipe)
+        return Drafted.read(draft.form())
+                .map(drafted -> drafted.form().recipe())
                 .filter(name -> !name.isBlank())
                 .orElse("A recipe without a name");
     }

@@ -84,10 +84,10 @@ public final class ShowPages {
 
     private ShowPage page(Recipe recipe, RecipeVersion version, List<String> photographTroubles) {
         Formula formula = version.formula();
-        Outcome<MakingSheet> made = RecipeSheet.of(formula, shop.workshop());
+        Outcome<MakingSheet> made = RecipeSheet.of(formula, shop);
         Optional<MakingSheet> sheet =
                 made instanceof Outcome.Ok<MakingSheet> ok ? Optional.of(ok.value()) : Optional.empty();
-        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number());
+        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number(), formula.inMasses());
         RecipeHead head = RecipeHead.of(recipe, version, formula, shop.clock());
         String title = head.isNewest() ? head.name() : head.name() + ", version " + head.number();
         return new ShowPage(

@@ -1,8 +1,9 @@
 /**
- * What the workshop keeps: recipes, equipment, stock, batches and sales, in a database.
+ * What the workshop keeps: recipes, what is being typed, equipment, settings, materials and photographs, on SQLite or PostgreSQL.
  *
- * <p>Lives here: nothing yet; the package holds the room's place. Each feature will have one public door, in a package
- * of its own below this one, and keep its rows package-private.
+ * <p>Lives here: {@link lyewright.records.Records}, which opens a {@link lyewright.records.Place} and hands out a door for each feature.
+ * Each door lives in a package of its own below this one and keeps its rows package-private. {@code store} is what they all are built
+ * on.
  *
  * <p>May use: the engine. Used by: the application.
  *

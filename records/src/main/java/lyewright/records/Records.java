@@ -1,0 +1,95 @@
+package lyewright.records;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import lyewright.measure.Outcome;
+import lyewright.records.backup.Backups;
+import lyewright.records.equipment.EquipmentRegister;
+import lyewright.records.file.Photographs;
+import lyewright.records.material.OwnMaterials;
+import lyewright.records.recipe.Drafts;
+import lyewright.records.recipe.RecipeBook;
+import lyewright.records.setting.WorkshopSettings;
+import lyewright.records.store.Database;
+import lyewright.records.store.Opening;
+
+/**
+ * What a workshop keeps, behind one door for each thing. Doors are safe for any thread, and each of their methods is one transaction.
+ * What a person may do something about is an {@link Outcome}; what lies outside, such as a full disk, is a {@link RecordsTrouble}.
+ */
+public final class Records implements AutoCloseable {
+
+    private final Database database;
+    private final Place place;
+
+    private Records(Place place, Database database) {
+        this.place = place;
+        this.database = database;
+    }
+
+    /**
+     * Opens the records of a place; what is missing there is made. A folder is held until it is closed, so that no second application
+     * opens it.
+     *
+     * @param place where
+     * @param clock the time that is written beside what is kept
+     * @return the records, or why not, with what to do; nothing is touched then
+     */
+    public static Outcome<Records> open(Place place, Clock clock) {
+        return Opening.toWrite(place, clock).then(database -> Outcome.ok(new Records(place, database)));
+    }
+
+    /**
+     * Opens records only to be read, such as for a backup, beside an application that may be using them. Whatever writes is refused by
+     * the database.
+     *
+     * @param place where; there must be records
+     * @param clock the time
+     * @return the records, or why not
+     */
+    public static Outcome<Records> openToRead(Place place, Clock clock) {
+        return Opening.toRead(place, clock).then(database -> Outcome.ok(new Records(place, database)));
+    }
+
+    /** The recipes. */
+    public RecipeBook recipes() {
+        return new RecipeBook(database);
+    }
+
+    /** What is being typed. */
+    public Drafts drafts() {
+        return new Drafts(database);
+    }
+
+    /** Moulds, balances and jugs. */
+    public EquipmentRegister equipment() {
+        return new EquipmentRegister(database);
+    }
+
+    /** What the workshop is set to. */
+    public WorkshopSettings settings() {
+        return new WorkshopSettings(database);
+    }
+
+    /** The maker's own materials. */
+    public OwnMaterials materials() {
+        return new OwnMaterials(database);
+    }
+
+    /** Photographs. */
+    public Photographs photographs() {
+        return new Photographs(database, place.files());
+    }
+
+    /** Backups. */
+    public Backups backups() {
+        Path workplace = place instanceof Place.Folder folder ? folder.home() : place.files();
+        return new Backups(database, place.files(), workplace);
+    }
+
+    /** Lets go of the database and the folder. Closing twice is harmless. */
+    @Override
+    public void close() {
+        database.close();
+    }
+}

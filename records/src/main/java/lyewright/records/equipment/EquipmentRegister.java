@@ -1,0 +1,188 @@
+package lyewright.records.equipment;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.Equipment;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.measure.WrittenMass;
+import lyewright.records.store.Database;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * The moulds, balances and jugs of the workshop. What is removed leaves the lists and can be put back.
+ */
+public final class EquipmentRegister {
+
+    private final Database database;
+
+    /** The register of a database; the records open it. */
+    public EquipmentRegister(Database database) {
+        this.database = database;
+    }
+
+    // Moulds
+
+    /** The moulds by name. */
+    public List<KeptMould> moulds() {
+        return database.read(handle -> new MouldRows(handle).list());
+    }
+
+    /** A mould, removed or not. */
+    public Optional<KeptMould> mould(String id) {
+        return database.read(handle -> new MouldRows(handle).find(id));
+    }
+
+    /** Adds a mould. */
+    public Outcome<KeptMould> addMould(String name, MouldMeasures measures) {
+        return checked(
+                MouldRules.check(name, measures),
+                handle -> new MouldRows(handle).put(database.newId(), name, measures, database.now(), true));
+    }
+
+    /** Changes a mould. */
+    public Outcome<KeptMould> changeMould(String id, String name, MouldMeasures measures) {
+        return checked(
+                MouldRules.check(name, measures),
+                handle -> new MouldRows(handle).put(id, name, measures, database.now(), false));
+    }
+
+    /** Takes a mould out of the list. */
+    public Outcome<KeptMould> removeMould(String id) {
+        return database.decide(handle -> Shelf.MOULD
+                .remove(handle, id, database.now())
+                .then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
+    }
+
+    /** Puts a removed mould back. */
+    public Outcome<KeptMould> putBackMould(String id) {
+        return database.decide(handle ->
+                Shelf.MOULD.putBack(handle, id).then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
+    }
+
+    // Balances
+
+    /** The balances by name. */
+    public List<KeptBalance> balances() {
+        return database.read(handle -> new BalanceRows(handle).list());
+    }
+
+    /** A balance, removed or not. */
+    public Optional<KeptBalance> balance(String id) {
+        return database.read(handle -> new BalanceRows(handle).find(id));
+    }
+
+    /** Adds a balance. */
+    public Outcome<KeptBalance> addBalance(Balance balance) {
+        return checked(
+                BalanceRows.check(balance),
+                handle -> new BalanceRows(handle).put(database.newId(), balance, database.now(), true));
+    }
+
+    /** Changes a balance. */
+    public Outcome<KeptBalance> changeBalance(String id, Balance balance) {
+        return checked(
+                BalanceRows.check(balance), handle -> new BalanceRows(handle).put(id, balance, database.now(), false));
+    }
+
+    /** Takes a balance out of the list. */
+    public Outcome<KeptBalance> removeBalance(String id) {
+        return database.decide(handle -> Shelf.BALANCE
+                .remove(handle, id, database.now())
+                .then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
+    }
+
+    /** Puts a removed balance back. */
+    public Outcome<KeptBalance> putBackBalance(String id) {
+        return database.decide(handle ->
+                Shelf.BALANCE.putBack(handle, id).then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
+    }
+
+    // Jugs and pots
+
+    /** The jugs and pots by name. */
+    public List<KeptJug> jugs() {
+        return database.read(handle -> new JugRows(handle).list());
+    }
+
+    /** A jug, removed or not. */
+    public Optional<KeptJug> jug(String id) {
+        return database.read(handle -> new JugRows(handle).find(id));
+    }
+
+    /** Adds a jug. */
+    public Outcome<KeptJug> addJug(String name, WrittenMass emptyWeight, JugUse use) {
+        return checked(
+                JugRows.check(name, emptyWeight),
+                handle -> new JugRows(handle)
+                        .put(new KeptJug(database.newId(), name, emptyWeight, use), database.now(), true));
+    }
+
+    /** Changes a jug. */
+    public Outcome<KeptJug> changeJug(String id, String name, WrittenMass emptyWeight, JugUse use) {
+        return checked(
+                JugRows.check(name, emptyWeight),
+                handle -> new JugRows(handle).put(new KeptJug(id, name, emptyWeight, use), database.now(), false));
+    }
+
+    /** Takes a jug out of the list. */
+    public Outcome<KeptJug> removeJug(String id) {
+        return database.decide(handle -> Shelf.JUG
+                .remove(handle, id, database.now())
+                .then(done -> Shelf.JUG.found(new JugRows(handle).find(id))));
+    }
+
+    /** Puts a removed jug back. */
+    public Outcome<KeptJug> putBackJug(String id) {
+        return database.decide(
+                handle -> Shelf.JUG.putBack(handle, id).then(done -> Shelf.JUG.found(new JugRows(handle).find(id))));
+    }
+
+    // For a sheet
+
+    /**
+     * What there is to weigh with, for a sheet. Without a balance of the workshop's own it is the usual two. A lye jug or an oil pot
+     * counts where there is exactly one; of two nobody knows which will be taken, and a wrong empty weight would be a wrong weighing, so
+     * the vessel is tared.
+     */
+    public Equipment equipment() {
+        return equipment(Map.of());
+    }
+
+    /**
+     * The same, with jugs that were chosen.
+     *
+     * @param chosen ids of jugs by the sheet's vessel: {@code lye jug}, {@code oil pot}, {@code jug NAME} of a portion
+     */
+    public Equipment equipment(Map<String, String> chosen) {
+        return database.read(handle -> {
+            List<Balance> balances = new BalanceRows(handle)
+                    .list().stream().map(KeptBalance::balance).toList();
+            Map<String, Double> vessels = vessels(new JugRows(handle).list(), chosen);
+            return new Equipment(balances.isEmpty() ? Equipment.USUAL.balances() : balances, vessels);
+        });
+    }
+
+    private static Map<String, Double> vessels(List<KeptJug> jugs, Map<String, String> chosen) {
+        Map<String, Double> vessels = new HashMap<>();
+        for (JugUse use : List.of(JugUse.LYE_JUG, JugUse.OIL_POT)) {
+            List<KeptJug> forIt = jugs.stream().filter(jug -> jug.use() == use).toList();
+            if (forIt.size() == 1) {
+                vessels.put(use.word(), forIt.get(0).emptyWeight().grams());
+            }
+        }
+        chosen.forEach((vessel, id) -> jugs.stream()
+                .filter(jug -> jug.id().equals(id))
+                .forEach(jug -> vessels.put(vessel, jug.emptyWeight().grams())));
+        return vessels;
+    }
+
+    private <T> Outcome<T> checked(List<Problem> problems, Function<Handle, Outcome<T>> work) {
+        return problems.isEmpty() ? database.decide(work) : new Outcome.Refused<>(new ArrayList<>(problems));
+    }
+}

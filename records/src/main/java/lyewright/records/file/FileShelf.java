@@ -1,0 +1,123 @@
+package lyewright.records.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Files named by the SHA-256 of their content, in folders by its first two digits. A file is written whole beside its place, brought
+ * to the disk, and only then moved there: what has the name has the content. Nothing else can be named.
+ */
+public final class FileShelf {
+
+    private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
+
+    private final Path folder;
+
+    /** The files below a folder, which is made when the first is kept. */
+    public FileShelf(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Whether a text is the name of a file at all. */
+    public static boolean isName(String text) {
+        return HASH.matcher(text).matches();
+    }
+
+    /** The name of a content. */
+    public static String nameOf(byte[] content) {
+        return HexFormat.of().formatHex(sha256().digest(content));
+    }
+
+    /** A new digest. */
+    public static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** Where a file of this name lies or would lie. */
+    public Path at(String name) {
+        if (!isName(name)) {
+            throw new IllegalArgumentException("not the name of a kept file");
+        }
+        return folder.resolve(name.substring(0, 2)).resolve(name);
+    }
+
+    /** Whether it is there. */
+    public boolean has(String name) {
+        return Files.isRegularFile(at(name));
+    }
+
+    /** Puts a content in its place and gives its name. */
+    public String put(byte[] content) throws IOException {
+        String name = nameOf(content);
+        Path at = at(name);
+        if (isThere(at, content.length)) {
+            return name;
+        }
+        Path beside = begin(at);
+        try {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+                ByteBuffer rest = ByteBuffer.wrap(content);
+                while (rest.hasRemaining()) {
+                    channel.write(rest);
+                }
+                channel.force(true);
+            }
+            finish(beside, at);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+        return name;
+    }
+
+    /** Puts a content in its place that must have this name; false where it has another. */
+    public boolean put(String name, InputStream content) throws IOException {
+        byte[] all = content.readAllBytes();
+        return nameOf(all).equals(name) && put(all).equals(name);
+    }
+
+    /** A file of another length was harmed by something else than us, and is written again. */
+    private static boolean isThere(Path at, long length) throws IOException {
+        return Files.isRegularFile(at) && Files.size(at) == length;
+    }
+
+    private static Path begin(Path at) throws IOException {
+        Path in = at.getParent();
+        if (in == null) {
+            throw new IllegalStateException("a file lies in a folder");
+        }
+        Files.createDirectories(in);
+        return Files.createTempFile(in, "being-written-", ".tmp");
+    }
+
+    private static void finish(Path beside, Path at) throws IOException {
+        Files.move(beside, at, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        syncFolder(at.getParent());
+    }
+
+    /** So that the name, too, outlives a power cut. Windows opens no folder and needs none of it. */
+    private static void syncFolder(@Nullable Path in) {
+        if (in == null) {
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(in, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // this system does not sync folders
+        }
+    }
+}

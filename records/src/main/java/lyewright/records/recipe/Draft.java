@@ -1,0 +1,16 @@
+package lyewright.records.recipe;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * What somebody is typing, as far as they got.
+ *
+ * @param id its id
+ * @param recipeId the recipe it will change; empty for a new one
+ * @param basedOn the version it began from; 0 for a new recipe
+ * @param form the form as typed, JSON that only the pages read
+ * @param revision counts every keeping, from 1
+ * @param changedAt when it was kept last
+ */
+public record Draft(String id, Optional<String> recipeId, int basedOn, String form, int revision, Instant changedAt) {}

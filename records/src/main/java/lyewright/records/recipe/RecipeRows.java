@@ -1,0 +1,175 @@
+package lyewright.records.recipe;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import lyewright.formula.Use;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** Recipes and versions as they lie in the tables, read within one transaction. */
+final class RecipeRows {
+
+    private static final String NAMESAKE = """
+            CASE WHEN EXISTS (SELECT 1 FROM recipe o WHERE o.name = r.name AND o.id <> r.id AND o.deleted_epoch_ms IS NULL)
+            THEN 1 ELSE 0 END AS has_namesake
+            """;
+
+    private static final String WITH_NEWEST = """
+            SELECT r.*, v.recipe_id, v.number, v.made_for, v.formula_text, v.why, v.saved_epoch_ms, v.made_epoch_ms,
+              d.id AS draft_id, %s
+            FROM recipe r
+            JOIN recipe_version v ON v.recipe_id = r.id AND v.number = r.newest_version
+            LEFT JOIN draft d ON d.recipe_id = r.id
+            """.formatted(NAMESAKE);
+
+    private static final String LIVING = " WHERE r.deleted_epoch_ms IS NULL";
+
+    private final Handle handle;
+
+    RecipeRows(Handle handle) {
+        this.handle = handle;
+    }
+
+    Page<RecipeSummary> list(Search search) {
+        List<String> patterns = search.patterns();
+        String where = LIVING + " AND r.search_text LIKE ? ESCAPE '!'".repeat(patterns.size());
+        long total = bound(handle.createQuery("SELECT count(*) FROM recipe r" + where), patterns)
+                .mapTo(Long.class)
+                .one();
+        List<RecipeSummary> items = bound(
+                        handle.createQuery(WITH_NEWEST + where + " ORDER BY r.name_sort, r.id LIMIT ? OFFSET ?"),
+                        patterns)
+                .bind(patterns.size(), search.size())
+                .bind(patterns.size() + 1, search.before())
+                .map((row, context) -> summary(row))
+                .list();
+        return new Page<>(items, search.page(), search.size(), total);
+    }
+
+    private static Query bound(Query query, List<String> patterns) {
+        for (int i = 0; i < patterns.size(); i++) {
+            query.bind(i, patterns.get(i));
+        }
+        return query;
+    }
+
+    Page<DeletedRecipe> deleted(Search page) {
+        long total = handle.createQuery("SELECT count(*) FROM recipe WHERE deleted_epoch_ms IS NOT NULL")
+                .mapTo(Long.class)
+                .one();
+        List<DeletedRecipe> items = handle.createQuery("""
+                        SELECT id, name, newest_version, deleted_epoch_ms FROM recipe WHERE deleted_epoch_ms IS NOT NULL
+                        ORDER BY deleted_epoch_ms DESC, id LIMIT :size OFFSET :before
+                        """)
+                .bind("size", page.size())
+                .bind("before", page.before())
+                .map((row, context) -> new DeletedRecipe(
+                        row.getString("id"),
+                        row.getString("name"),
+                        row.getInt("newest_version"),
+                        Instant.ofEpochMilli(row.getLong("deleted_epoch_ms"))))
+                .list();
+        return new Page<>(items, page.page(), page.size(), total);
+    }
+
+    Optional<Recipe> find(String id) {
+        return handle.createQuery(WITH_NEWEST + " WHERE r.id = :id")
+                .bind("id", id)
+                .map((row, context) -> recipe(row))
+                .findOne();
+    }
+
+    Optional<RecipeVersion> version(String recipeId, int number) {
+        return handle.createQuery("SELECT * FROM recipe_version WHERE recipe_id = :recipe AND number = :number")
+                .bind("recipe", recipeId)
+                .bind("number", number)
+                .map((row, context) -> version(row))
+                .findOne();
+    }
+
+    List<VersionHeader> versions(String recipeId) {
+        return handle.createQuery("""
+                        SELECT number, made_for, why, saved_epoch_ms, made_epoch_ms FROM recipe_version
+                        WHERE recipe_id = :recipe ORDER BY number DESC
+                        """)
+                .bind("recipe", recipeId)
+                .map((row, context) -> new VersionHeader(
+                        row.getInt("number"),
+                        use(row),
+                        row.getString("why"),
+                        Instant.ofEpochMilli(row.getLong("saved_epoch_ms")),
+                        moment(row, "made_epoch_ms")))
+                .list();
+    }
+
+    /** Living recipes of exactly this name, the one changed last first. */
+    List<String> named(String name) {
+        return handle.createQuery("""
+                        SELECT id FROM recipe WHERE name = :name AND deleted_epoch_ms IS NULL
+                        ORDER BY changed_epoch_ms DESC, id
+                        """).bind("name", name).mapTo(String.class).list();
+    }
+
+    /** The version of a living recipe of a name that holds exactly this, number and all. */
+    Optional<RecipeVersion> same(String name, FormulaText text) {
+        return handle.createQuery("""
+                        SELECT v.* FROM recipe r JOIN recipe_version v ON v.recipe_id = r.id
+                        WHERE r.name = :name AND r.deleted_epoch_ms IS NULL AND v.number = :number AND v.formula_text = :text
+                        ORDER BY r.changed_epoch_ms DESC, r.id LIMIT 1
+                        """)
+                .bind("name", name)
+                .bind("number", text.formula().version())
+                .bind("text", text.text())
+                .map((row, context) -> version(row))
+                .findOne();
+    }
+
+    private static RecipeSummary summary(ResultSet row) throws SQLException {
+        return new RecipeSummary(
+                row.getString("id"),
+                row.getString("name"),
+                row.getInt("has_namesake") == 1,
+                use(row),
+                row.getInt("newest_version"),
+                row.getString("formula_text"),
+                Instant.ofEpochMilli(row.getLong("added_epoch_ms")),
+                Instant.ofEpochMilli(row.getLong("changed_epoch_ms")),
+                Optional.ofNullable(row.getString("photograph_sha256")),
+                Optional.ofNullable(row.getString("draft_id")));
+    }
+
+    private static Recipe recipe(ResultSet row) throws SQLException {
+        return new Recipe(
+                row.getString("id"),
+                row.getString("name"),
+                row.getInt("has_namesake") == 1,
+                version(row),
+                Instant.ofEpochMilli(row.getLong("added_epoch_ms")),
+                Instant.ofEpochMilli(row.getLong("changed_epoch_ms")),
+                moment(row, "deleted_epoch_ms"),
+                Optional.ofNullable(row.getString("photograph_sha256")),
+                Optional.ofNullable(row.getString("draft_id")));
+    }
+
+    private static RecipeVersion version(ResultSet row) throws SQLException {
+        return new RecipeVersion(
+                row.getString("recipe_id"),
+                row.getInt("number"),
+                row.getString("formula_text"),
+                row.getString("why"),
+                Instant.ofEpochMilli(row.getLong("saved_epoch_ms")),
+                moment(row, "made_epoch_ms"));
+    }
+
+    private static Use use(ResultSet row) throws SQLException {
+        return row.getString("made_for").equals(Use.SALE.word()) ? Use.SALE : Use.OWN;
+    }
+
+    private static Optional<Instant> moment(ResultSet row, String column) throws SQLException {
+        long millis = row.getLong(column);
+        return row.wasNull() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(millis));
+    }
+}

@@ -1,0 +1,153 @@
+package lyewright.records.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import javax.sql.DataSource;
+import lyewright.records.RecordsTrouble;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteErrorCode;
+
+/**
+ * A database in one file. The writer begins with BEGIN IMMEDIATE: a transaction that finds out only at its first write that
+ * somebody else writes would fail at once, whatever it is told about waiting.
+ */
+final class SqliteDialect implements Dialect {
+
+    private static final int PATIENCE_MS = 5_000;
+
+    private final Path file;
+
+    SqliteDialect(Path file) {
+        this.file = file;
+    }
+
+    @Override
+    public DataSource readers() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.setBusyTimeout(PATIENCE_MS);
+        return source(config);
+    }
+
+    @Override
+    public Connection openWriter() throws SQLException {
+        return source(writing()).getConnection();
+    }
+
+    @Override
+    public DataSource migrating() {
+        return source(writing());
+    }
+
+    private static SQLiteConfig writing() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(PATIENCE_MS);
+        return config;
+    }
+
+    private SQLiteDataSource source(SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file);
+        return source;
+    }
+
+    @Override
+    public void beginRead(Connection connection) throws SQLException {
+        say(connection, "BEGIN");
+    }
+
+    @Override
+    public void beginWrite(Connection connection) throws SQLException {
+        say(connection, "BEGIN IMMEDIATE");
+    }
+
+    @Override
+    public void commit(Connection connection) throws SQLException {
+        say(connection, "COMMIT");
+    }
+
+    @Override
+    public void rollback(Connection connection) throws SQLException {
+        say(connection, "ROLLBACK");
+    }
+
+    private static void say(Connection connection, String words) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(words);
+        }
+    }
+
+    @Override
+    public @Nullable RecordsTrouble trouble(SQLException error) {
+        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(error.getErrorCode() & 0xff);
+        return switch (code) {
+            case SQLITE_FULL ->
+                new RecordsTrouble(
+                        "there is no room left on the disk that holds " + file,
+                        "make room on it and try again; what was kept before is unharmed",
+                        error);
+            case SQLITE_READONLY, SQLITE_PERM ->
+                new RecordsTrouble(
+                        file + " may only be read",
+                        "give yourself leave to write to it and to its folder, and try again",
+                        error);
+            case SQLITE_BUSY, SQLITE_LOCKED ->
+                new RecordsTrouble(
+                        "another program holds " + file + " locked", "close that program and try again", error);
+            case SQLITE_CANTOPEN, SQLITE_AUTH ->
+                new RecordsTrouble(
+                        file + " cannot be opened", "see that its folder is there and that you may write to it", error);
+            case SQLITE_NOTADB, SQLITE_CORRUPT, SQLITE_FORMAT ->
+                new RecordsTrouble(file + " is damaged", "put a backup in its place: lyewright restore", error);
+            case SQLITE_IOERR ->
+                new RecordsTrouble(
+                        "the disk that holds " + file + " failed to read or to write",
+                        "see that it is connected and sound, and try again",
+                        error);
+            default -> null;
+        };
+    }
+
+    @Override
+    public String migrations() {
+        return "sqlite";
+    }
+
+    @Override
+    public String schema() {
+        return "";
+    }
+
+    /** SQLite cannot switch triggers off: they are taken away and, before the transaction ends, made again by their own words. */
+    @Override
+    public Guards unguard(Connection connection) throws SQLException {
+        List<String> words = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet found =
+                        statement.executeQuery("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'")) {
+            while (found.next()) {
+                names.add(found.getString(1));
+                words.add(found.getString(2));
+            }
+        }
+        for (String name : names) {
+            say(connection, "DROP TRIGGER " + name);
+        }
+        return () -> {
+            for (String trigger : words) {
+                say(connection, trigger);
+            }
+        };
+    }
+}

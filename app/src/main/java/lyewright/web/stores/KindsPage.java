@@ -30,6 +30,11 @@ public record KindsPage(Frame frame, String title, List<Group> groups) {
         public Group {
             kinds = List.copyOf(kinds);
         }
+
+        /** Whether any of them has a shape. */
+        public boolean pictured() {
+            return kinds.stream().anyMatch(kind -> kind.drawing().isPresent());
+        }
     }
 
     /**

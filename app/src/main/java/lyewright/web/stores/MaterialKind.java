@@ -26,6 +26,11 @@ import lyewright.material.AdditiveKind;
 
 /** What a material is, which says what is asked of it. The words are those of formula files. */
 enum MaterialKind {
+    OF_TABLES(
+            "",
+            "A material that the tables know",
+            "What a certificate says of yours goes before the tables, figure by figure.",
+            Family.TABLES),
     OIL(
             "oil",
             "Oil, butter or fat",
@@ -64,12 +69,7 @@ enum MaterialKind {
     ALKALI_SALT(AdditiveKind.ALKALI_SALT, "Salt that acts on alkali", "Bicarbonate, carbonate, borax.", ACID),
     CHELATOR(AdditiveKind.CHELATOR, "Binder of metals", "Citrate, gluconate.", WATER),
     ANTIOXIDANT(AdditiveKind.ANTIOXIDANT, "Keeper of oils", "Rosemary extract, tocopherol."),
-    OTHER(AdditiveKind.OTHER, "Anything else", "Nothing in it that acts on alkali, unless you say so."),
-    OF_TABLES(
-            "",
-            "A material that the tables know",
-            "What a certificate says of yours goes before the tables, figure by figure.",
-            Family.TABLES);
+    OTHER(AdditiveKind.OTHER, "Anything else", "Nothing in it that acts on alkali, unless you say so.");
 
     /** What belongs together, and what more may be said. */
     enum Family {

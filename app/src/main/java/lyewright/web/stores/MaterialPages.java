@@ -71,10 +71,7 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
                 frame,
                 "What is it?",
                 List.of(
-                        group(
-                                "For the oil phase and the lye",
-                                kind -> kind.family() != Family.ADDITION && kind.family() != Family.TABLES),
-                        group("A certificate", kind -> kind.family() == Family.TABLES),
+                        group("For the oils and the lye", kind -> kind.family() != Family.ADDITION),
                         group("Something added", kind -> kind.family() == Family.ADDITION)));
     }
 

@@ -36,13 +36,26 @@ public record MaterialShown(List<String> sentences, String name, List<Fact> fact
         facts = List.copyOf(facts);
     }
 
+    /** Of a key of the tables alone there is nothing to say that the tables do not. */
+    private static boolean saysSomething(MaterialForm form) {
+        return form.kind() != MaterialKind.OF_TABLES
+                || form.says(MaterialField.SAPONIFICATION_VALUE)
+                || form.says(MaterialField.ACID_VALUE);
+    }
+
     static MaterialShown of(MaterialForm form, MaterialReading.Read read, Tables tables) {
         List<String> sentences = new ArrayList<>();
-        read.resolved().map(ResolvedFormula::oils).map(oils -> oils.get(0)).ifPresent(oil -> {
-            sentences.add("A sheet computes with " + Figures.fixed(oil.saponificationValue(), 1)
-                    + " mg KOH/g that surely reacts"
-                    + (oil.acidPart() > 0 ? ", " + Figures.fixed(oil.acidPart(), 1) + " of it free acid." : "."));
-        });
+        read.resolved()
+                .filter(r -> saysSomething(form))
+                .map(ResolvedFormula::oils)
+                .map(oils -> oils.get(0))
+                .ifPresent(oil -> {
+                    sentences.add("With this a sheet computes with " + Figures.fixed(oil.saponificationValue(), 1)
+                            + " mg KOH/g"
+                            + (oil.acidPart() > 0
+                                    ? ", " + Figures.fixed(oil.acidPart(), 1) + " of it free acid."
+                                    : "."));
+                });
         String key = form.key().strip();
         List<Fact> facts = tables.oil(key)
                 .map(TableCards::of)

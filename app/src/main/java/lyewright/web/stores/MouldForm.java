@@ -84,6 +84,15 @@ record MouldForm(
         return cavities.count() + " x " + cavities.each();
     }
 
+    /** The first measure of an inside that has any. */
+    static Optional<Length> length(Inside inside) {
+        return inside instanceof MouldMeasures.Loaf loaf
+                ? Optional.of(loaf.length())
+                : inside instanceof MouldMeasures.Slab slab
+                        ? Optional.of(slab.length())
+                        : inside instanceof MouldMeasures.Tube tube ? Optional.of(tube.length()) : Optional.empty();
+    }
+
     private static String bar(Cut cut) {
         return cut.across()
                 .map(across -> sides(cut.thickness(), across))

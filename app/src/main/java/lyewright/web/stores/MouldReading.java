@@ -48,13 +48,15 @@ final class MouldReading {
     /**
      * What reading gave.
      *
-     * @param shape the inside, where it reads
+     * @param inside as typed, where it reads
+     * @param shape the same to compute with
      * @param plan the cut, where it reads
      * @param water the water that fills it, where it reads
      * @param measures all of it, where all reads
      * @param problems what does not, by field
      */
     record Read(
+            Optional<Inside> inside,
             Optional<Shape> shape,
             Optional<CutPlan> plan,
             Optional<WrittenMass> water,
@@ -90,7 +92,7 @@ final class MouldReading {
         }
         Optional<MouldMeasures> measures =
                 problems.isEmpty() ? Optional.of(new MouldMeasures(inside, water, usual, cut)) : Optional.empty();
-        return new Read(shape, plan, water, measures, List.copyOf(problems));
+        return new Read(inside, shape, plan, water, measures, List.copyOf(problems));
     }
 
     private Optional<Inside> inside() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.chemistry.BatterVolume;
 import lyewright.fill.CutPlan;
 import lyewright.fill.Shape;
+import lyewright.measure.Length;
 import lyewright.measure.LengthUnit;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -13,6 +14,7 @@ import lyewright.measure.WrittenMass;
 import lyewright.picture.MouldPicture;
 import lyewright.picture.Picture;
 import lyewright.records.equipment.KeptMould;
+import lyewright.records.equipment.MouldMeasures.Inside;
 import lyewright.records.setting.Units;
 
 /**
@@ -35,7 +37,8 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
         kept.shape().ifPresent(shape -> holds(sentences, shape, kept.cutPlan(), units));
         kept.measures().waterFill().ifPresent(water -> sentences.add(water(water, units)));
         kept.measures().usual().ifPresent(usual -> sentences.add(usual(usual.mass(), usualOf, units)));
-        return new MouldShown(picture(kept.shape(), kept.cutPlan(), InUnits.length(units)), sentences, "");
+        return new MouldShown(
+                picture(kept.shape(), kept.cutPlan(), unit(kept.measures().inside(), units)), sentences, "");
     }
 
     /** Of one that is being typed: what reads of it. */
@@ -47,7 +50,7 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
                 .filter(p -> p.path().equals("size") || p.path().equals("bar"))
                 .findFirst();
         return new MouldShown(
-                picture(read.shape(), read.plan(), InUnits.length(units)), sentences, wanting(form, read, first));
+                picture(read.shape(), read.plan(), unit(read.inside(), units)), sentences, wanting(form, read, first));
     }
 
     private static String wanting(MouldForm form, MouldReading.Read read, Optional<Problem> first) {
@@ -62,6 +65,11 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
 
     private static Optional<Picture> picture(Optional<Shape> shape, Optional<CutPlan> plan, LengthUnit unit) {
         return shape.map(s -> MouldPicture.of(s, plan.filter(p -> p.of(s) instanceof Outcome.Ok<CutPlan.Cut>), unit));
+    }
+
+    /** The unit it was typed in, so that a picture says what the maker measured. */
+    private static LengthUnit unit(Optional<Inside> inside, Units units) {
+        return inside.flatMap(MouldForm::length).map(Length::unit).orElse(InUnits.length(units));
     }
 
     private static void holds(List<String> sentences, Shape shape, Optional<CutPlan> plan, Units units) {

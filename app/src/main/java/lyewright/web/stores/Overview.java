@@ -104,8 +104,9 @@ final class Overview implements Feature {
                 balance.name(),
                 InUnits.mass(balance.capacity(), units),
                 InUnits.mass(balance.step(), units),
-                balance.classTaken(),
-                balance.accuracyClass().isEmpty());
+                balance.accuracyClass()
+                        .map(c -> "OIML class " + c)
+                        .orElse("class not known, taken for " + balance.classTaken()));
     }
 
     private static StoresPage.JugRow row(KeptJug jug, Units units) {
@@ -128,6 +129,6 @@ final class Overview implements Feature {
     private static String known() {
         Tables tables = Tables.bundled();
         return tables.oils().size() + " oils, fats, waxes and fatty acids and "
-                + tables.additives().size() + " additions, edition " + tables.edition();
+                + tables.additives().size() + " additions, edition of " + TablesPages.edition();
     }
 }

@@ -62,10 +62,8 @@ public record StoresPage(
      * @param capacity the most it carries
      * @param step what it counts in
      * @param accuracyClass its OIML class, or what it is taken for
-     * @param classTaken whether that is only taken
      */
-    public record BalanceRow(
-            String id, String name, String capacity, String step, String accuracyClass, boolean classTaken) {}
+    public record BalanceRow(String id, String name, String capacity, String step, String accuracyClass) {}
 
     /**
      * A jug or a pot.

@@ -6,15 +6,15 @@ import lyewright.picture.Mark.Anchor;
 /** A loaf or a slab: the soap in its mould, its cuts, and what is cut off hatched. */
 final class BlockView {
 
-    private static final double LEFT = 54;
     private static final double RIGHT = MouldPicture.WIDTH - 4.0;
     private static final double TALL = 170;
     private static final double MARGIN = 12;
-    private static final double BESIDE = 66;
+    private static final double BESIDE_LEFT = 16;
     private static final double APART = 4;
     private static final double NUMBERED = 16;
 
     private final Canvas canvas;
+    private final double left;
     private final double length;
     private final double width;
     private final double height;
@@ -26,6 +26,7 @@ final class BlockView {
 
     private BlockView(Canvas canvas, MouldFacts facts, double length, double width, double height, boolean flat) {
         this.canvas = canvas;
+        this.left = TextWidth.of(facts.say(height), Canvas.SMALL) + BESIDE_LEFT;
         this.length = length;
         this.width = width;
         this.height = height;
@@ -36,11 +37,13 @@ final class BlockView {
         double right = flat ? 0.5 : 0.42;
         double up = flat ? 0.5 : 0.34;
         double most = Math.max(level, height);
-        double room = RIGHT - LEFT;
+        double room = RIGHT - left;
         double scale = Math.min(
-                Math.min(room / (length + width * right), (room - BESIDE) / (length + width * right / 2)),
+                Math.min(
+                        room / (length + width * right),
+                        (room - TextWidth.of(facts.say(width), Canvas.SMALL) - 8) / (length + width * right / 2)),
                 TALL / (most + width * up));
-        this.view = new Aslant(LEFT, MARGIN + (most + width * up) * scale, scale, right, up);
+        this.view = new Aslant(left, MARGIN + (most + width * up) * scale, scale, right, up);
     }
 
     /** Draws it and gives its foot. */
@@ -190,19 +193,19 @@ final class BlockView {
         double right = view.x(length, 0);
         canvas.path(
                 "measure",
-                Canvas.line(LEFT, foot + 9, right, foot + 9)
-                        + Canvas.line(LEFT, foot + 5, LEFT, foot + 13)
+                Canvas.line(left, foot + 9, right, foot + 9)
+                        + Canvas.line(left, foot + 5, left, foot + 13)
                         + Canvas.line(right, foot + 5, right, foot + 13));
         double text = TextWidth.of(facts.say(length), Canvas.SMALL);
-        double middle = Math.max((LEFT + right) / 2, 2 + text / 2);
+        double middle = Math.max((left + right) / 2, 2 + text / 2);
         canvas.small("t", middle, foot + 26, Anchor.MIDDLE, facts.say(length));
         double top = view.y(0, height);
         canvas.path(
                 "measure",
-                Canvas.line(LEFT - 7, top, LEFT - 7, foot)
-                        + Canvas.line(LEFT - 11, top, LEFT - 3, top)
-                        + Canvas.line(LEFT - 11, foot, LEFT - 3, foot));
-        canvas.small("t", LEFT - 13, (top + foot) / 2 + 4, Anchor.END, facts.say(height));
+                Canvas.line(left - 7, top, left - 7, foot)
+                        + Canvas.line(left - 11, top, left - 3, top)
+                        + Canvas.line(left - 11, foot, left - 3, foot));
+        canvas.small("t", left - 13, (top + foot) / 2 + 4, Anchor.END, facts.say(height));
         canvas.small(
                 "t",
                 (right + view.x(length, width)) / 2 + 8,

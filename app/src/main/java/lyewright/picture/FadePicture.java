@@ -67,7 +67,7 @@ public final class FadePicture {
                         "The pour: " + pour.plain() + " fading into " + pour.coloured(),
                         described(layers, pour),
                         WIDTH,
-                        foot + 3),
+                        foot + Math.max(3, (LINE - high) / 2)),
                 "",
                 List.of("First layer undermost. How dark a layer is drawn is its share of " + pour.coloured()
                         + ", not its colour."),

@@ -13,7 +13,9 @@ import lyewright.words.Figures;
 public final class PortionsPicture {
 
     private static final int WIDTH = 360;
+    private static final int MOST = 12;
     private static final double ROW = 40;
+    private static final double LINE = 20;
     private static final double FULL = WIDTH - 2.0;
     private static final double BAR = 14;
 
@@ -33,10 +35,14 @@ public final class PortionsPicture {
         Canvas canvas = new Canvas();
         double y = 0;
         double from = 0;
-        for (PortionSheet portion : portions) {
+        for (PortionSheet portion : portions.subList(0, Math.min(MOST, portions.size()))) {
             row(canvas, portion, from, y);
             from += portion.sharePercent();
             y += ROW;
+        }
+        if (portions.size() > MOST) {
+            canvas.text("t t-muted", 1, y + 13, Anchor.START, "and " + (portions.size() - MOST) + " more in the table");
+            y += LINE;
         }
         String told = portions.stream()
                 .map(p ->

@@ -21,6 +21,11 @@ public final class RecipeMark {
     private static final double DEEP = 15;
     private static final double RISE = 11;
 
+    /** Oils of a smaller share lie in one layer on top. */
+    private static final double SMALL = 0.02;
+
+    private static final String REST = "the rest";
+
     private static final List<Look> LOOKS = List.of(
             new Look("f-full", Texture.PLAIN),
             new Look("f-soft", Texture.PLAIN),
@@ -100,10 +105,17 @@ public final class RecipeMark {
             sum += amounts[i];
         }
         List<Layer> layers = new ArrayList<>();
+        double small = 0;
         for (int i = 0; i < amounts.length; i++) {
-            if (amounts[i] > 0) {
-                layers.add(new Layer(oils.get(i).key(), amounts[i] / sum));
+            double share = amounts[i] > 0 ? amounts[i] / sum : 0;
+            if (share >= SMALL) {
+                layers.add(new Layer(oils.get(i).key(), share));
+            } else {
+                small += share;
             }
+        }
+        if (small > 0) {
+            layers.add(new Layer(REST, small));
         }
         return layers;
     }

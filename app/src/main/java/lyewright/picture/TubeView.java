@@ -6,33 +6,35 @@ import lyewright.picture.Mark.Anchor;
 /** A tube lying on its side: the soap in it, its cuts, and what is cut off hatched. */
 final class TubeView {
 
-    private static final double LEFT = 62;
     private static final double RIGHT = MouldPicture.WIDTH - 6.0;
     private static final double TALL = 120;
+    private static final double BESIDE_LEFT = 16;
     private static final double MARGIN = 12;
     private static final double ROUND = 0.28;
     private static final double APART = 4;
 
     private final Canvas canvas;
+    private final double left;
     private final Shape.Tube tube;
     private final double soap;
     private final double scale;
     private final double tall;
     private final double bulge;
 
-    private TubeView(Canvas canvas, Shape.Tube tube, double level) {
+    private TubeView(Canvas canvas, MouldFacts facts, Shape.Tube tube) {
         this.canvas = canvas;
+        this.left = TextWidth.of(facts.say(tube.diameter()), Canvas.SMALL) + BESIDE_LEFT;
         this.tube = tube;
-        this.soap = tube.length() * level;
+        this.soap = tube.length() * facts.drawnLevel();
         double most = Math.max(soap, tube.length());
-        this.scale = Math.min((RIGHT - LEFT) / (most + tube.diameter() * ROUND), TALL / tube.diameter());
+        this.scale = Math.min((RIGHT - left) / (most + tube.diameter() * ROUND), TALL / tube.diameter());
         this.tall = tube.diameter() * scale;
         this.bulge = tall * ROUND / 2;
     }
 
     /** Draws it and gives its foot. */
     static double draw(Canvas canvas, MouldFacts facts, Shape.Tube tube) {
-        return new TubeView(canvas, tube, facts.drawnLevel()).draw(facts);
+        return new TubeView(canvas, facts, tube).draw(facts);
     }
 
     private double draw(MouldFacts facts) {
@@ -48,7 +50,7 @@ final class TubeView {
     }
 
     private double x(double along) {
-        return LEFT + bulge + along * scale;
+        return left + bulge + along * scale;
     }
 
     private String ring(double along) {
@@ -118,10 +120,10 @@ final class TubeView {
                 "t", Math.max((x(0) + right) / 2, 2 + text / 2), foot + 26, Anchor.MIDDLE, facts.say(tube.length()));
         canvas.path(
                 "measure",
-                Canvas.line(LEFT - 7, MARGIN, LEFT - 7, foot)
-                        + Canvas.line(LEFT - 11, MARGIN, LEFT - 3, MARGIN)
-                        + Canvas.line(LEFT - 11, foot, LEFT - 3, foot));
-        canvas.small("t", LEFT - 13, (MARGIN + foot) / 2 + 4, Anchor.END, facts.say(tube.diameter()));
+                Canvas.line(left - 7, MARGIN, left - 7, foot)
+                        + Canvas.line(left - 11, MARGIN, left - 3, MARGIN)
+                        + Canvas.line(left - 11, foot, left - 3, foot));
+        canvas.small("t", left - 13, (MARGIN + foot) / 2 + 4, Anchor.END, facts.say(tube.diameter()));
         return foot + 31;
     }
 }

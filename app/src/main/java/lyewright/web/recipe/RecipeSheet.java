@@ -1,0 +1,74 @@
+package lyewright.web.recipe;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import lyewright.fill.Fill;
+import lyewright.formula.Formula;
+import lyewright.formula.Purities;
+import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.Equipment;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.records.setting.Workshop;
+import lyewright.words.Figures;
+
+/**
+ * The sheet that a recipe's page is about, and what asks why one of its figures is what it is: as written where the oils are
+ * masses, else for a kilogram of oils; the usual balances, the workshop's own alkali.
+ */
+public final class RecipeSheet {
+
+    private static final double KILOGRAM = 1000;
+
+    private RecipeSheet() {}
+
+    /**
+     * Makes it.
+     *
+     * @param formula of a version
+     * @param workshop whose alkali it is
+     * @return the sheet, or why there is none
+     */
+    public static Outcome<MakingSheet> of(Formula formula, Workshop workshop) {
+        return ResolvedFormula.of(formula, Tables.bundled(), purities(workshop)).then(RecipeSheet::of);
+    }
+
+    private static Outcome<MakingSheet> of(ResolvedFormula formula) {
+        Fill fill = formula.writtenOilsGrams().isPresent() ? Fill.AS_WRITTEN : Fill.oilMass(KILOGRAM);
+        return MakingSheet.of(formula, fill, Equipment.USUAL);
+    }
+
+    /** How pure a workshop's alkali is; what is not set, or does not read, is assumed. */
+    static Purities purities(Workshop workshop) {
+        String sodium = workshop.sodiumPurity().map(text -> "naoh=" + text).orElse("");
+        String potassium = workshop.potassiumPurity().map(text -> "koh=" + text).orElse("");
+        String both = sodium.isEmpty() || potassium.isEmpty() ? sodium + potassium : sodium + "," + potassium;
+        return both.isEmpty() || !(Purities.parse(both) instanceof Outcome.Ok<Purities> ok)
+                ? Purities.ASSUMED
+                : ok.value();
+    }
+
+    /** For how much it is. */
+    static String basis(MakingSheet sheet) {
+        return sheet.fill().target() instanceof Fill.AsWritten
+                ? "as written: " + Figures.about(sheet.totals().oils()) + " of oils"
+                : "for 1 kg of oils";
+    }
+
+    /**
+     * Where it says why a figure is what it is.
+     *
+     * @param recipeId the recipe
+     * @param version which version of it
+     * @param figure its path
+     * @return the address
+     */
+    public static String why(String recipeId, int version, String figure) {
+        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + "&figure=" + encoded(figure);
+    }
+
+    static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

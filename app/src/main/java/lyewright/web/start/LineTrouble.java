@@ -1,0 +1,25 @@
+package lyewright.web.start;
+
+/**
+ * Something wrong with what was typed, beside where it stands.
+ *
+ * @param number the line's number, from 1; 0 where it is the whole
+ * @param line the line as typed, shortened
+ * @param sentence what is wrong and what to do
+ * @param typing whether that line is just being typed, so that this may be settled by the next key
+ */
+public record LineTrouble(int number, String line, String sentence, boolean typing) {
+
+    private static final int SHOWN = 60;
+
+    /** Shortens the line. */
+    public LineTrouble {
+        line = shortened(line.strip());
+    }
+
+    private static String shortened(String line) {
+        return line.codePointCount(0, line.length()) <= SHOWN
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, SHOWN)) + "…";
+    }
+}

@@ -99,6 +99,15 @@ need_build_tools() {
     export JAVA_HOME="$java_home"
 }
 
+# The browser in which the tests look at the pages; $CHROMIUM names another one.
+need_browser() {
+    [ -z "${CHROMIUM:-}" ] || return 0
+    for browser in /usr/bin/chromium /usr/bin/chromium-browser /usr/bin/google-chrome; do
+        [ ! -x "$browser" ] || return 0
+    done
+    install_missing "Chromium is missing; the tests look at the pages in it." chromium chromium-browser
+}
+
 # Plain text and no progress bars.
 maven() {
     LYEWRIGHT_BUILDING=yes mvn -B -ntp -Dstyle.color=never "$@" </dev/null

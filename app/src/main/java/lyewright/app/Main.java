@@ -22,7 +22,7 @@ public final class Main {
         StandardOutput stdout = new StandardOutput(new FileOutputStream(FileDescriptor.out));
         PrintStream out = new PrintStream(stdout, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int exit = Cli.run(args, out, err, Path.of(""));
+        int exit = Cli.run(args, out, err, Path.of(""), new OwnPages());
         out.flush();
         if (stdout.lost()) {
             err.print("lyewright: the answer could not be written; check that there is room where it goes\n");

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import lyewright.material.Additive;
 import lyewright.material.NearestKey;
 import lyewright.material.Tables;
+import lyewright.words.Figures;
+import lyewright.words.MaterialWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -89,9 +91,7 @@ final class AdditivesCommand implements Command {
     }
 
     private static String dose(Additive.UsualDose dose) {
-        String low = Figures.upTo(dose.low(), 2);
-        String high = Figures.upTo(dose.high(), 2);
-        return low.equals(high) ? low : low + " to " + high;
+        return MaterialWords.range(dose.low(), dose.high());
     }
 
     private static void card(Additive additive, Page page) {
@@ -101,24 +101,10 @@ final class AdditivesCommand implements Command {
         additive.usualDose()
                 .ifPresent(d ->
                         page.pair("Usual", dose(d) + " % of oils" + at(d.stage()) + OilCard.source(d.source()), LABEL));
-        page.pair(
-                "Density",
-                Figures.upTo(additive.gramsPerMillilitre(), 4) + " g/ml"
-                        + (additive.densityAssumed() ? ", assumed" : ""),
-                LABEL);
+        page.pair("Density", MaterialWords.density(additive), LABEL);
         makeup(additive.makeup(), page);
-        additive.dispersing()
-                .ifPresent(d -> page.pair(
-                        "Wet out",
-                        "in " + d.liquid() + ", " + Figures.upTo(d.lowRatio(), 1) + " to "
-                                + Figures.upTo(d.highRatio(), 1) + " times its mass"
-                                + (d.hours() > 0 ? ", " + Figures.upTo(d.hours(), 2) + " h ahead" : ""),
-                        LABEL));
-        additive.solubility()
-                .ifPresent(s -> page.pair(
-                        "Dissolves",
-                        s > 0 ? Figures.upTo(s, 2) + " g in 100 g of water at 20 °C" : "not in water",
-                        LABEL));
+        additive.dispersing().ifPresent(d -> page.pair("Wet out", MaterialWords.wetting(d), LABEL));
+        additive.solubility().ifPresent(s -> page.pair("Dissolves", MaterialWords.dissolves(s), LABEL));
         Cards.optional("What it does", effects(additive), "", LABEL, page);
         Cards.names(additive.names(), LABEL, page);
         Cards.optional("May hurt", additive.hazard(), "", LABEL, page);
@@ -143,11 +129,7 @@ final class AdditivesCommand implements Command {
         part("Sugar in it", makeup.sugar(), page);
         part("Salt in it", makeup.salt(), page);
         if (makeup.acidMolesPerGram() > 0) {
-            page.pair(
-                    "Takes alkali",
-                    Figures.upTo(1000 * makeup.acidMolesPerGram(), 3) + " mmol for each gram"
-                            + (makeup.acidName().isBlank() ? "" : " (" + makeup.acidName() + ")"),
-                    LABEL);
+            page.pair("Takes alkali", MaterialWords.takesAlkali(makeup), LABEL);
         }
     }
 

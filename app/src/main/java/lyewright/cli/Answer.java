@@ -33,6 +33,14 @@ sealed interface Answer {
      */
     record Refused(List<Problem> problems) implements Answer {}
 
+    /**
+     * Something that goes on until it is stopped.
+     *
+     * @param text whole lines, told first
+     * @param untilStopped comes back when it is stopped
+     */
+    record Running(String text, Runnable untilStopped) implements Answer {}
+
     static Answer print(String text) {
         return new Printed(text, FINE);
     }

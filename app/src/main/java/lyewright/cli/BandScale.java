@@ -3,6 +3,7 @@ package lyewright.cli;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lyewright.words.Figures;
 
 /** A superfat's band drawn over a scale that has zero on it, in plain characters. */
 final class BandScale {

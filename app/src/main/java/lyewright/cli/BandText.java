@@ -1,27 +1,19 @@
 package lyewright.cli;
 
-import java.util.List;
-import java.util.stream.Collectors;
 import lyewright.makingsheet.SuperfatBand;
-import lyewright.material.Names;
+import lyewright.words.BandWords;
 
 /** The superfat as a band on a scale, what its width hangs on, and what would narrow it. */
 final class BandText {
 
-    private static final int MOST_NAMED = 4;
-
-    /** Percent of the doubt from which an input is named. */
-    private static final double LEAST_NAMED = 0.5;
-
-    /** Percent from which all others are told of together. */
-    private static final double LEAST_TOLD = 0.05;
-
     private final SuperfatBand band;
+    private final BandWords words;
     private final int label;
     private final Page page;
 
     private BandText(SuperfatBand band, int label, Page page) {
         this.band = band;
+        this.words = new BandWords(band);
         this.label = label;
         this.page = page;
     }
@@ -32,21 +24,13 @@ final class BandText {
     }
 
     private void write() {
-        if (!band.contributions().isEmpty()) {
+        words.hangsOn().ifPresent(told -> {
             BandScale.of(band.worstPercent(), band.lowPercent(), band.highPercent(), band.sheetPercent())
                     .ifPresentOrElse(this::draw, this::tell);
-            page.pair("It hangs on", contributions(), label);
-        }
-        if (!band.takenAsExact().isEmpty()) {
-            page.pair("Taken as exact", String.join(", ", band.takenAsExact()), label);
-        }
-        band.certificateGain()
-                .ifPresent(gain -> page.pair(
-                        "A certificate",
-                        "for " + Names.inSentence(gain.oil()) + " would narrow it most: to between "
-                                + Figures.fixed(gain.lowPercent(), 1) + " and "
-                                + Figures.percent(gain.highPercent(), 1) + ".",
-                        label));
+            page.pair("It hangs on", told, label);
+        });
+        words.takenAsExact().ifPresent(told -> page.pair("Taken as exact", told, label));
+        words.certificate().ifPresent(told -> page.pair("A certificate", told, label));
     }
 
     private void draw(BandScale drawing) {
@@ -56,31 +40,6 @@ final class BandText {
     }
 
     private void tell() {
-        page.pair(
-                "How far off",
-                "19 times in 20 it lies between " + Figures.fixed(band.lowPercent(), 1) + " and "
-                        + Figures.percent(band.highPercent(), 1) + ", all at its worst at once comes to "
-                        + Figures.percent(band.worstPercent(), 1) + ": too far off to draw.",
-                label);
-    }
-
-    /** What is too little to say how little goes with the rest. */
-    private String contributions() {
-        List<SuperfatBand.Contribution> named = band.contributions().stream()
-                .filter(c -> c.percentOfVariance() >= LEAST_NAMED)
-                .limit(MOST_NAMED)
-                .toList();
-        double rest = 100
-                - named.stream()
-                        .mapToDouble(SuperfatBand.Contribution::percentOfVariance)
-                        .sum();
-        String told = named.stream()
-                .map(c -> c.input() + " " + Figures.percent(c.percentOfVariance(), 0))
-                .collect(Collectors.joining(", "));
-        return rest >= LEAST_TOLD ? told + ", all else " + share(rest) : told;
-    }
-
-    private static String share(double percent) {
-        return percent < LEAST_NAMED ? "under 1 %" : Figures.percent(percent, 0);
+        page.pair("How far off", words.inNumbers() + ": too far off to draw.", label);
     }
 }

@@ -1,134 +1,24 @@
 package lyewright.cli;
 
-import java.util.List;
-import lyewright.formula.ResolvedFormula;
-import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.material.Alkali;
+import lyewright.words.ChemistryWords;
+import lyewright.words.Labelled;
 
-/** The part of a sheet that says why: alkali, lye, water, salt, density. */
+/** The part of a sheet that says why: superfat and how sure it is, alkali, lye, water, salt, density. */
 final class ChemistryText {
 
     private static final int LABEL = 21;
 
-    private final SheetView view;
-    private final MakingSheet sheet;
-    private final LyeSheet lye;
-    private final Page page;
+    private ChemistryText() {}
 
-    ChemistryText(SheetView view, Page page) {
-        this.view = view;
-        this.sheet = view.sheet();
-        this.lye = sheet.lye();
-        this.page = page;
-    }
-
-    void write() {
+    static void write(MakingSheet sheet, Page page) {
         page.heading("Chemistry");
-        superfat();
+        pair(ChemistryWords.superfat(sheet), page);
         BandText.write(sheet.band(), LABEL, page);
-        alkali();
-        lye();
-        water();
-        salt();
-        pair("Batter", Figures.fixed(sheet.batterDensity(), 3) + " g/ml");
+        ChemistryWords.of(sheet).forEach(line -> pair(line, page));
     }
 
-    private void pair(String label, String what) {
-        page.pair(label, what, LABEL);
-    }
-
-    private void superfat() {
-        String asked = sheet.askedSuperfatPercent()
-                .map(a -> Figures.upTo(a, 2) + " % asked, ")
-                .orElse("follows from the alkali given: ");
-        pair("Superfat", asked + Figures.fixed(sheet.sheetSuperfatPercent(), 2) + " % with these weights");
-    }
-
-    private void alkali() {
-        ResolvedFormula formula = view.formula();
-        if (formula.alkali().stock().isPresent()) {
-            var stock = formula.alkali().stock().get();
-            pair(
-                    "Alkali",
-                    Figures.about(lye.naohGrams() + lye.kohGrams()) + " of " + stock.name() + ", "
-                            + Figures.upTo(stock.strength().middle(), 2) + " % "
-                            + (stock.alkali() == Alkali.SODIUM ? "NaOH" : "KOH") + ": "
-                            + Figures.fixed(lye.pureGrams(), 1) + " g pure");
-        } else {
-            product(Alkali.SODIUM, lye.naohGrams(), lye.naohPureGrams());
-            product(Alkali.POTASSIUM, lye.kohGrams(), lye.kohPureGrams());
-        }
-        if (lye.naohPureGrams() > 0 && lye.kohPureGrams() > 0) {
-            pair(
-                    "Potassium's share",
-                    Figures.fixed(lye.potassiumMolesPercent(), 1) + " % by moles, "
-                            + Figures.fixed(lye.potassiumPurePercent(), 1) + " % by pure mass, "
-                            + Figures.fixed(lye.potassiumWeighedPercent(), 1) + " % as weighed");
-        }
-    }
-
-    private void product(Alkali alkali, double product, double pure) {
-        if (product <= 0) {
-            return;
-        }
-        double purity = 100 * view.formula().purities().fraction(alkali);
-        String assumed = view.formula().purities().assumed(alkali) ? " pure (assumed), so " : " pure (as given), so ";
-        pair(
-                alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide",
-                Figures.fixed(product, 1) + " g as weighed; " + Figures.upTo(purity, 2) + " %" + assumed
-                        + Figures.fixed(pure, 1) + " g of it alkali");
-    }
-
-    private void lye() {
-        // of stock lye only the pure strength says anything: its own water is water by the rule
-        String asWeighed = view.formula().alkali().stock().isPresent()
-                ? ""
-                : ", " + Figures.percent(lye.weighedStrengthPercent(), 1) + " as weighed";
-        pair(
-                "Lye",
-                Figures.percent(lye.pureStrengthPercent(), 1) + " pure" + asWeighed
-                        + " (alkali ÷ alkali and all water by the rule)");
-        pair(
-                "In its jug",
-                Figures.percent(lye.concentrationPercent(), 1) + ": " + Figures.fixed(lye.pureGrams(), 1)
-                        + " g of alkali in " + Figures.fixed(lye.waterInJugGrams(), 1) + " g of water"
-                        + dissolvesIn());
-        pair(
-                "Water to spare",
-                lye.waterLeftGrams() >= 0
-                        ? Figures.fixed(lye.waterLeftGrams(), 1)
-                                + " g more in the jug than just keeps the alkali dissolved at 20 °C"
-                        : "none: " + Figures.fixed(-lye.waterLeftGrams(), 1)
-                                + " g too little to keep the alkali dissolved at 20 °C");
-    }
-
-    private String dissolvesIn() {
-        return lye.dissolvesIn().isEmpty() || lye.dissolvesIn().equals(List.of("water"))
-                ? ""
-                : " (" + String.join(", ", lye.dissolvesIn()) + ")";
-    }
-
-    private void water() {
-        MakingSheet.Totals totals = sheet.totals();
-        String brought = totals.waterBrought() >= 0.05
-                ? "; beside it " + Figures.fixed(totals.waterBrought(), 1) + " g come with "
-                        + (lye.kohGrams() > 0 ? "potash and additions" : "additions")
-                : "";
-        pair(
-                "Water by the rule",
-                Figures.fixed(totals.water(), 1) + " g, " + Figures.percent(100 * totals.water() / totals.oils(), 1)
-                        + " of the oils" + brought);
-    }
-
-    private void salt() {
-        if (lye.saltPerWaterPercent() < 0.5) {
-            return;
-        }
-        String held = lye.saltUndissolvedPercent() > 0
-                ? "so strong a lye keeps about " + Figures.fixed(lye.saltHeldPercent(), 1) + " dissolved, "
-                        + Figures.fixed(lye.saltUndissolvedPercent(), 0) + " % stays as grains"
-                : "all of it dissolves";
-        pair("Salt", Figures.fixed(lye.saltPerWaterPercent(), 1) + " g to 100 g of water; " + held);
+    private static void pair(Labelled line, Page page) {
+        page.pair(line.label(), line.text(), LABEL);
     }
 }

@@ -20,10 +20,11 @@ public final class Cli {
      * @param out where the answer goes, as UTF-8; nothing goes there when the command is refused
      * @param err where refusals go, a line for each problem
      * @param folder the folder that relative file names are in
+     * @param pages what shows the workshop in a browser, when no command is named
      * @return the exit code: 0 fine, 1 our own fault, 2 refused, 3 printed but a caution says stop
      */
-    public static int run(String[] args, PrintStream out, PrintStream err, Path folder) {
-        return Fault.guard(args, err, () -> show(new CommandTree().answer(args, folder), out, err));
+    public static int run(String[] args, PrintStream out, PrintStream err, Path folder, Pages pages) {
+        return Fault.guard(args, err, () -> show(new CommandTree(pages).answer(args, folder), out, err));
     }
 
     private static int show(Answer answer, PrintStream out, PrintStream err) {
@@ -33,6 +34,12 @@ public final class Cli {
             out.write(bytes, 0, bytes.length);
             out.flush();
             return printed.exit();
+        }
+        if (answer instanceof Answer.Running running) {
+            out.print(running.text());
+            out.flush();
+            running.untilStopped().run();
+            return Answer.FINE;
         }
         List<Problem> problems = ((Answer.Refused) answer).problems();
         StringBuilder text = new StringBuilder();

@@ -26,26 +26,31 @@ final class CommandTree {
 
     private final Map<CommandSpec, Command> commands = new HashMap<>();
     private final CommandLine root;
+    private final PagesCommand pages;
 
-    CommandTree() {
+    CommandTree(Pages pages) {
+        this.pages = new PagesCommand(pages);
         CommandSpec top = Specs.command(
                 "lyewright",
-                "Works out what a soap maker weighs: from a recipe and a mould to a making sheet.",
+                "The workshop of a soap maker: from a recipe and a mould to a making sheet.",
                 "It computes; it does not assess. Selling soap needs qualified people and what local law asks for.");
         top.addOption(OptionSpec.builder("-V", "--version")
                 .versionHelp(true)
                 .description("Say which Lyewright this is.")
                 .build());
+        PagesCommand.addTo(top);
         top.usageMessage()
                 .synopsisHeading("%n")
-                .synopsisSubcommandLabel("COMMAND")
+                .synopsisSubcommandLabel("[COMMAND]")
                 .descriptionHeading("%n")
                 .optionListHeading("%n")
                 .commandListHeading("%nCommands:%n");
         Specs.footer(
                 top,
                 "",
-                "Begin with",
+                "Alone it shows the workshop in a browser: recipes, making sheets, equipment.",
+                "",
+                "On the command line begin with",
                 "  lyewright sheet examples/tideline.yaml --total 1500g",
                 "and see 'lyewright help sheet' for every way of saying how much.");
         add(top, new SheetCommand());
@@ -106,6 +111,9 @@ final class CommandTree {
         }
         if (spec.name().equals("help")) {
             return help(typed);
+        }
+        if (spec.parent() == null) {
+            return pages.answer(typed, folder);
         }
         Command command = commands.get(spec);
         return command == null ? usage(spec) : command.answer(typed, folder);

@@ -11,6 +11,8 @@ import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.Comparison.Group;
 import lyewright.makingsheet.Comparison.Row;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.words.CompareWords;
+import lyewright.words.Figures;
 
 /** A comparison as a page of text: the change in a sentence, the figures that differ, the cautions that come or go. */
 final class CompareText {

@@ -5,7 +5,8 @@ import java.util.Locale;
 import lyewright.material.AcidShare;
 import lyewright.material.Figure;
 import lyewright.material.Oil;
-import lyewright.material.OilKind;
+import lyewright.words.Figures;
+import lyewright.words.MaterialWords;
 
 /** All that the tables know of one oil, each figure with its source. */
 final class OilCard {
@@ -17,11 +18,11 @@ final class OilCard {
     static void write(Oil oil, Page page) {
         page.ends(oil.key(), oil.name());
         page.rule();
-        page.pair("What it is", kind(oil.kind()), LABEL);
+        page.pair("What it is", MaterialWords.kind(oil.kind()), LABEL);
         page.pair("Saponification value", figure(oil.saponificationValue(), "mg KOH/g"), LABEL);
         page.pair(
                 "Used by a sheet",
-                Figures.fixed(oil.reckoned().milligramsKohPerGram(), 1) + " mg KOH/g: " + basis(oil),
+                Figures.fixed(oil.reckoned().milligramsKohPerGram(), 1) + " mg KOH/g: " + MaterialWords.basis(oil),
                 LABEL);
         oil.acidValue().ifPresent(v -> page.pair("Acid value", figure(v, "mg KOH/g"), LABEL));
         oil.iodineValue().ifPresent(v -> page.pair("Iodine value", figure(v, "g iodine/100 g"), LABEL));
@@ -38,54 +39,16 @@ final class OilCard {
         }
     }
 
-    private static String kind(OilKind kind) {
-        return switch (kind) {
-            case TRIGLYCERIDE -> "glycerides: alkali gives soap and glycerol";
-            case FATTY_ACID -> "free fatty acid: takes alkali first and wholly, gives soap and water";
-            case WAX -> "wax: only its free acid surely reacts";
-        };
-    }
-
-    static String word(OilKind kind) {
-        return switch (kind) {
-            case TRIGLYCERIDE -> "oil";
-            case FATTY_ACID -> "acid";
-            case WAX -> "wax";
-        };
-    }
-
-    /** A figure's ends. */
-    static String range(Figure figure) {
-        String low = Figures.upTo(figure.low(), 2);
-        String high = Figures.upTo(figure.high(), 2);
-        return low.equals(high) ? low : low + " to " + high;
-    }
-
     private static String figure(Figure figure, String unit) {
-        return range(figure) + " " + unit + source(figure.source());
+        return MaterialWords.range(figure) + " " + unit + source(figure.source());
     }
 
     static String source(String source) {
         return source.isBlank() ? "" : "  [" + source + "]";
     }
 
-    /** Why a sheet computes with the saponification value that it does. */
-    static String basis(Oil oil) {
-        String doubt = oil.reckoned().remembered() ? "memory" : "wide";
-        return switch (oil.reckoned().basis()) {
-            case CERTIFICATE -> "the maker's own figure";
-            case MIDDLE -> "middle of the published range";
-            case LOWER_MIDDLE -> "middle of the range (" + doubt + ")";
-            case FATTY_ACIDS -> "from its fatty acids, lower than the middle (" + doubt + ")";
-            case WAX_ACID -> oil.reckoned().acidPart() > 0 ? "only the wax's free acid" : "nothing of it surely reacts";
-        };
-    }
-
     private static String density(Oil oil) {
-        return Figures.upTo(oil.density().gramsPerMillilitre(), 4) + " g/ml at "
-                + Figures.upTo(oil.density().atCelsius(), 0) + " °C, "
-                + Figures.upTo(oil.density().slopePerKelvin(), 5) + " for each kelvin"
-                + source(oil.density().source());
+        return MaterialWords.density(oil.density()) + source(oil.density().source());
     }
 
     private static void names(Oil oil, Page page) {
@@ -111,7 +74,7 @@ final class OilCard {
             table.row(
                     share.acid().code(),
                     share.acid().commonName().toLowerCase(Locale.ROOT),
-                    range(share.share()),
+                    MaterialWords.range(share.share()),
                     mark);
         }
         page.table(table);

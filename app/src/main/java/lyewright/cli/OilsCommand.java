@@ -7,6 +7,8 @@ import lyewright.material.Figure;
 import lyewright.material.NearestKey;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
+import lyewright.words.Figures;
+import lyewright.words.MaterialWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -58,13 +60,13 @@ final class OilsCommand implements Command {
             table.row(
                     oil.key(),
                     oil.name(),
-                    OilCard.range(oil.saponificationValue()),
+                    MaterialWords.range(oil.saponificationValue()),
                     mark(oil.saponificationValue()),
                     Figures.fixed(oil.reckoned().milligramsKohPerGram(), 1),
-                    oil.iodineValue().map(OilCard::range).orElse(""),
+                    oil.iodineValue().map(MaterialWords::range).orElse(""),
                     oil.iodineValue().map(OilsCommand::mark).orElse(""),
                     Figures.fixed(oil.density().gramsPerMillilitre(), 3),
-                    OilCard.word(oil.kind()));
+                    MaterialWords.word(oil.kind()));
         }
         Page page = new Page().table(table);
         page.blank();

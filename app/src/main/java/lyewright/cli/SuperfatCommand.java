@@ -14,6 +14,8 @@ import lyewright.material.Figure;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
+import lyewright.words.Figures;
+import lyewright.words.MaterialWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -139,7 +141,7 @@ final class SuperfatCommand implements Command {
                         Figures.fixed(100 * line.fraction() * part.fraction(), 2),
                         Figures.fixed(oil.reckoned().milligramsKohPerGram(), 1),
                         range(oil),
-                        OilCard.basis(oil));
+                        MaterialWords.basis(oil));
             }
         }
         page.table(table);
@@ -148,7 +150,7 @@ final class SuperfatCommand implements Command {
     /** What the superfat's range counts with: of a wax nothing is sure but the least of its free acid. */
     private static String range(Oil oil) {
         if (oil.kind() != OilKind.WAX) {
-            return OilCard.range(oil.saponificationValue());
+            return MaterialWords.range(oil.saponificationValue());
         }
         double surely = oil.acidValue().map(Figure::low).orElse(0.0);
         return Figures.upTo(surely, 2) + " to "

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.why.Reason;
 import lyewright.why.Spread;
+import lyewright.words.Figures;
 
 /** Reasons as data: what the page of text says, for another page to show beside a figure. */
 final class WhyJson {

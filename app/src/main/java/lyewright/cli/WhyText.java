@@ -7,6 +7,7 @@ import java.util.Map;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.why.Reason;
 import lyewright.why.Spread;
+import lyewright.words.Figures;
 
 /** Reasons as a page of text, each read from top to bottom: the figure, its formula, what is put in, how sure, who says so. */
 final class WhyText {

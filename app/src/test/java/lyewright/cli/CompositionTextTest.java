@@ -8,6 +8,7 @@ import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Moment;
 import lyewright.material.Alkali;
+import lyewright.words.Figures;
 import org.junit.jupiter.api.Test;
 
 class CompositionTextTest {

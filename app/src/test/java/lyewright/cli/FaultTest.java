@@ -64,7 +64,11 @@ class FaultTest {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
 
         int exit = Cli.run(
-                new String[] {"oils"}, closedPipe, new PrintStream(err, true, StandardCharsets.UTF_8), Path.of(""));
+                new String[] {"oils"},
+                closedPipe,
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                Path.of(""),
+                Run.NO_PAGES);
 
         assertThat(exit).isZero();
         assertThat(err.size()).isZero();

@@ -11,7 +11,6 @@ class HelpTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "",
                 "--help",
                 "-h",
                 "help",

@@ -3,6 +3,7 @@ package lyewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lyewright.words.Figures;
 import org.junit.jupiter.api.Test;
 
 class LayoutTest {

@@ -108,6 +108,17 @@ public final class FormulaFile {
         return FormulaWriter.write(formula);
     }
 
+    /**
+     * The same formula with other remarks, each moved to where writing puts it.
+     *
+     * @param formula the formula
+     * @param comments remarks by the path they stand at
+     * @return what reading its file would give
+     */
+    public static Formula withComments(Formula formula, Comments comments) {
+        return settled(with(formula, comments));
+    }
+
     private static Read readTree(String given) {
         if (given.length() > LARGEST) {
             throw tooLarge();
@@ -134,6 +145,10 @@ public final class FormulaFile {
 
     /** The same formula, its remarks where writing it puts them. */
     static Formula settled(Formula raw) {
+        return with(raw, FormulaWriter.settle(raw));
+    }
+
+    private static Formula with(Formula raw, Comments comments) {
         return new Formula(
                 raw.recipe(),
                 raw.version(),
@@ -149,7 +164,7 @@ public final class FormulaFile {
                 raw.additions(),
                 raw.portions(),
                 raw.materials(),
-                FormulaWriter.settle(raw));
+                comments);
     }
 
     private static Unreadable notAFormula(YamlTree tree) {

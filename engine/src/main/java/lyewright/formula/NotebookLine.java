@@ -2,6 +2,7 @@ package lyewright.formula;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,11 +18,20 @@ import org.jspecify.annotations.Nullable;
  */
 record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numbers) {
 
+    /** Halves, quarters and so on, with a whole number before them or alone. */
+    private static final String FRACTION =
+            "(?:[0-9]{1,4}\\s)?[0-9]{1,2}/(?:2|4|8|16)(?![0-9/.,])|[0-9]{0,4}\\s?[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]";
+
     /** A number that ends a key, as in brine-25, is part of it; so is one inside a word. */
-    private static final Pattern NUMBER =
-            Pattern.compile("(?<![\\p{L}\\p{N}.,])(?<![\\p{L}\\p{N}]-)[-+\u2212]?[.,]?[0-9][0-9.,]*");
+    private static final Pattern NUMBER = Pattern.compile(
+            "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + FRACTION + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
 
     private static final Pattern UNIT = Pattern.compile("\\s{0,9}(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
+
+    private static final Pattern OF = Pattern.compile(
+            "\\s{1,9}(of (?:the )?(?:oils|batch)|per (?:g|kg|oz|lb) (?:of )?oils)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern BETWEEN_TWO = Pattern.compile("[\\s,]{1,9}|\\s{1,9}and\\s{1,9}");
 
     private static final Pattern STAGE = Pattern.compile(
             "(?:[\\s,;(])(at trace|in the lye|in lye|in the oils|in oils|on top)[).\\s]{0,9}$",
@@ -32,27 +42,29 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
      *
      * @param number as typed
      * @param unit its symbol, empty without one
+     * @param of what it is said to be of, as a file has it, such as {@code of oils}; mostly empty
      * @param start where it begins in the body
      * @param end where it ends
      */
-    record Quantity(String number, String unit, int start, int end) {
+    record Quantity(String number, String unit, String of, int start, int end) {
 
         boolean isBare() {
             return unit.isEmpty();
         }
 
+        /** A share of nobody knows what. */
         boolean isPercent() {
-            return unit.equals(NotebookUnits.PERCENT);
+            return unit.equals(NotebookUnits.PERCENT) && of.isEmpty();
         }
 
         Quantity in(String symbol) {
-            return new Quantity(number, symbol, start, end);
+            return new Quantity(number, symbol, of, start, end);
         }
 
         /** As an amount is written: {@code 350 g}. */
         @Override
         public String toString() {
-            return unit.isEmpty() ? number : number + " " + unit;
+            return (unit.isEmpty() ? number : number + " " + unit) + (of.isEmpty() ? "" : " " + of);
         }
     }
 
@@ -64,7 +76,8 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
         Matcher stage = STAGE.matcher(text);
         boolean staged = stage.find();
         String body = staged ? text.substring(0, stage.start()) : text;
-        return new NotebookLine(body, staged ? Optional.of(kind(stage.group(1))) : Optional.empty(), numbers(body));
+        return new NotebookLine(
+                body, staged ? Optional.of(kind(stage.group(1))) : Optional.empty(), together(numbers(body), body));
     }
 
     private static Stage.Kind kind(String words) {
@@ -91,9 +104,38 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
     private static Quantity quantity(String body, int start, int end) {
         Matcher unit = UNIT.matcher(body).region(end, body.length()).useTransparentBounds(true);
         String symbol = unit.lookingAt() ? symbol(unit.group(1)) : null;
-        return symbol == null
-                ? new Quantity(body.substring(start, end), "", start, end)
-                : new Quantity(body.substring(start, end), symbol, start, unit.end());
+        String number = NotebookUnits.decimal(body.substring(start, end));
+        if (symbol == null) {
+            return new Quantity(number, "", "", start, end);
+        }
+        Matcher of = OF.matcher(body).region(unit.end(), body.length()).useTransparentBounds(true);
+        return of.lookingAt()
+                ? new Quantity(number, symbol, ofWhat(of.group(1)), start, of.end())
+                : new Quantity(number, symbol, "", start, unit.end());
+    }
+
+    private static String ofWhat(String words) {
+        String small = words.toLowerCase(Locale.ROOT).replace("of the ", "of ");
+        return small.startsWith("per ") ? small.replace(" of oils", " oils") : small;
+    }
+
+    /** Pounds and ounces side by side are one mass. */
+    private static List<Quantity> together(List<Quantity> apart, String body) {
+        List<Quantity> numbers = new ArrayList<>();
+        for (Quantity next : apart) {
+            Quantity last = numbers.isEmpty() ? null : numbers.get(numbers.size() - 1);
+            String sum = last == null ? null : NotebookUnits.sum(last, next);
+            if (last != null
+                    && sum != null
+                    && BETWEEN_TWO
+                            .matcher(body.substring(last.end(), next.start()))
+                            .matches()) {
+                numbers.set(numbers.size() - 1, new Quantity(sum, next.unit(), next.of(), last.start(), next.end()));
+            } else {
+                numbers.add(next);
+            }
+        }
+        return numbers;
     }
 
     private static @Nullable String symbol(String word) {

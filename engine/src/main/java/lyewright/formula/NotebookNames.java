@@ -2,6 +2,7 @@ package lyewright.formula;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.WeakHashMap;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,30 +43,60 @@ final class NotebookNames {
             "potassium hydroxide", Alkali.POTASSIUM,
             "koh", Alkali.POTASSIUM);
 
-    private static final Set<String> WATERS = Set.of("water", "distilled water");
+    private static final Set<String> WATERS = Set.of("water", "distilled water", "aqua");
 
     /** What parts words; a sign that is not here is part of one, so that it makes a name unknown. */
     private static final Pattern BETWEEN = Pattern.compile("[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+");
 
     private static final Pattern BRACKETED = Pattern.compile("\\(([^)]*)\\)");
 
-    private final Tables tables;
-    private final Map<String, Called> called = new LinkedHashMap<>();
+    /** Taking the names of hundreds of materials apart takes longer than reading a recipe. */
+    private static final Map<Tables, NotebookNames> OF_TABLES = Collections.synchronizedMap(new WeakHashMap<>());
 
-    NotebookNames(Tables tables) {
+    private final Tables tables;
+    private final Map<String, Called> called;
+
+    private NotebookNames(Tables tables, Map<String, Called> called) {
         this.tables = tables;
-        tables.oils().forEach(oil -> called.put(oil.key(), Called.of(oil.key(), oil.name())));
-        tables.additives().forEach(add -> called.put(add.key(), Called.of(add.key(), add.name())));
+        this.called = called;
+    }
+
+    /** The names of some tables, always the same object. */
+    static NotebookNames of(Tables tables) {
+        return OF_TABLES.computeIfAbsent(tables, given -> {
+            Map<String, Called> called = new LinkedHashMap<>();
+            given.oils()
+                    .forEach(oil -> called.put(
+                            oil.key(),
+                            Called.of(oil.key(), oil.name(), oil.names().inci())));
+            given.additives()
+                    .forEach(add -> called.put(
+                            add.key(),
+                            Called.of(add.key(), add.name(), add.names().inci())));
+            return new NotebookNames(given, called);
+        });
+    }
+
+    /** The same names and some more keys, which have no other name. */
+    NotebookNames with(Collection<String> keys) {
+        Map<String, Called> more = new LinkedHashMap<>(called);
+        keys.forEach(key -> more.putIfAbsent(key, Called.of(key, key, "")));
+        return new NotebookNames(tables, more);
     }
 
     /**
      * What a material is called: the words of its key, of its name, and of its name without what is in brackets; the first
-     * words of key and name; other names of several words from the brackets.
+     * words of key and name; other names of several words from the brackets; its INCI name.
      */
     private record Called(
-            Set<String> key, Set<String> name, Set<String> plain, Set<String> first, Set<Set<String>> others) {
+            Set<String> key,
+            Set<String> name,
+            Set<String> plain,
+            Set<String> first,
+            Set<Set<String>> others,
+            Set<String> inci) {
 
-        static Called of(String key, String name) {
+        static Called of(String key, String name, String inci) {
             Set<String> first = new TreeSet<>(words(BETWEEN.split(key, 2)[0]));
             first.addAll(words(BETWEEN.split(name, 2)[0]));
             Set<Set<String>> others = new HashSet<>();
@@ -77,7 +109,12 @@ final class NotebookNames {
                 }
             }
             return new Called(
-                    words(key), words(name), words(BRACKETED.matcher(name).replaceAll(" ")), first, others);
+                    words(key),
+                    words(name),
+                    words(BRACKETED.matcher(name).replaceAll(" ")),
+                    first,
+                    others,
+                    words(inci));
         }
 
         boolean isExactly(Set<String> typed) {
@@ -125,6 +162,11 @@ final class NotebookNames {
         return Optional.empty();
     }
 
+    /** Whether a line says lye, which is the alkali to some and what it becomes in water to others. */
+    static boolean isSolutionToo(String line) {
+        return words(line).contains("lye");
+    }
+
     static boolean isWater(String name) {
         return WATERS.contains(phrase(name));
     }
@@ -148,14 +190,19 @@ final class NotebookNames {
 
     /** The key of the one material that is meant. */
     Outcome<String> key(String name) {
+        return key(name, key -> true);
+    }
+
+    /** The key of the one material that is meant, among those that may stand here. */
+    Outcome<String> key(String name, Predicate<String> here) {
         Set<String> typed = words(name);
         if (typed.isEmpty()) {
             return Outcome.refused(Wording.quote(name) + " names no material", "write which, as in coconut oil 350 g");
         }
-        List<String> having = keys(material -> material.hasAll(typed));
+        List<String> having = keys(here, material -> material.hasAll(typed));
         List<List<String>> ranks = List.of(
-                keys(material -> material.isExactly(typed)),
-                keys(material -> material.plain().equals(typed)),
+                keys(here, material -> material.isExactly(typed)),
+                keys(here, material -> material.plain().equals(typed)),
                 having);
         for (List<String> rank : ranks) {
             if (rank.size() == 1 && rank == having && !of(rank.get(0)).isNamed(typed)) {
@@ -169,17 +216,36 @@ final class NotebookNames {
                 return Outcome.refused(Wording.quote(name) + " may be " + shown(having), "write one");
             }
         }
-        return unknown(name);
+        return byInci(name, typed, here);
+    }
+
+    /** An assessor's table may have the names that stand on labels; one that several materials share names none of them. */
+    private Outcome<String> byInci(String name, Set<String> typed, Predicate<String> here) {
+        List<String> so = keys(here, material -> material.inci().equals(typed));
+        if (so.size() == 1) {
+            return Outcome.ok(so.get(0));
+        }
+        return so.isEmpty()
+                ? unknown(name)
+                : Outcome.refused(Wording.quote(name) + " may be " + shown(so), "write one");
+    }
+
+    /** Whether any material that may stand here has all the words that were typed. */
+    boolean mayBe(String name, Predicate<String> here) {
+        Set<String> typed = words(name);
+        return !typed.isEmpty()
+                && !keys(here, material -> material.hasAll(typed)).isEmpty();
     }
 
     private Called of(String key) {
         return Objects.requireNonNull(called.get(key));
     }
 
-    private List<String> keys(Predicate<Called> fits) {
+    private List<String> keys(Predicate<String> here, Predicate<Called> fits) {
         return called.entrySet().stream()
                 .filter(entry -> fits.test(entry.getValue()))
                 .map(Map.Entry::getKey)
+                .filter(here)
                 .toList();
     }
 
@@ -190,7 +256,10 @@ final class NotebookNames {
     }
 
     private Outcome<String> unknown(String name) {
-        List<String> near = tables.nearest(name);
+        List<String> near = NearestKey.among(phrase(name), ownKeys());
+        if (near.isEmpty()) {
+            near = tables.nearest(name);
+        }
         if (near.isEmpty()) {
             near = NearestKey.among(phrase(name), trade());
         }
@@ -199,6 +268,10 @@ final class NotebookNames {
                 near.isEmpty()
                         ? "write its common name or its key in the tables; begin a remark with #"
                         : "did you mean " + Wording.oneOf(near) + "?");
+    }
+
+    private List<String> ownKeys() {
+        return called.keySet().stream().filter(key -> !tables.has(key)).toList();
     }
 
     private static Collection<String> trade() {

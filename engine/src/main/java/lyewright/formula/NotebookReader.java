@@ -33,7 +33,7 @@ final class NotebookReader {
     NotebookReader(List<String> lines, Tables tables) {
         this.lines = lines;
         this.tables = tables;
-        this.names = new NotebookNames(tables);
+        this.names = NotebookNames.of(tables);
         this.recipe = new NotebookRecipe(names, tables, findings);
     }
 
@@ -84,7 +84,7 @@ final class NotebookReader {
     private void noteUnit(String line, int number) {
         String word = line.length() > LONGEST_LINE ? null : allIn(line);
         if (word != null && unit == null) {
-            unit = NotebookUnits.mass(word);
+            unit = NotebookUnits.forAll(word);
             unitLine = number;
         }
     }
@@ -111,7 +111,10 @@ final class NotebookReader {
             unitOfAll(unitWord, spot);
         } else if (tidy.toLowerCase(Locale.ROOT).startsWith(RECIPE)) {
             recipe.name(tidy.substring(RECIPE.length()).strip(), spot);
-        } else if (tidy.chars().anyMatch(Character::isDigit)) {
+        } else if (hasNumber(tidy)) {
+            if (recipe.waterRule(tidy, spot)) {
+                return;
+            }
             thing(NotebookLine.of(spot.text()), spot);
         } else if (!begun && !names.isThing(tidy)) {
             recipe.name(tidy, spot);
@@ -121,15 +124,29 @@ final class NotebookReader {
     }
 
     private void unitOfAll(String word, Spot spot) {
-        if (NotebookUnits.mass(word) == null) {
-            say(spot, Wording.quote(word) + " is not a unit for all", "write all in grams, or all in oz");
+        if (NotebookUnits.forAll(word) == null) {
+            say(
+                    spot,
+                    Wording.quote(word) + " is not a unit for all",
+                    "write all in grams, all in oz or all in percent");
         } else if (spot.number() != unitLine) {
             say(spot, "the unit of all is said on line " + unitLine + " already", "say it once");
         }
     }
 
+    private static boolean hasNumber(String tidy) {
+        return tidy.chars().anyMatch(c -> Character.isDigit(c) || Character.getType(c) == Character.OTHER_NUMBER);
+    }
+
     private void noAmount(String what, Spot spot) {
         recipe.miss(what);
+        if (recipe.alkaliAlone(what, spot)) {
+            return;
+        }
+        sayNoAmount(what, spot);
+    }
+
+    private void sayNoAmount(String what, Spot spot) {
         say(
                 spot,
                 Wording.quote(what) + " has no amount",
@@ -170,7 +187,9 @@ final class NotebookReader {
 
     private void bare(NotebookLine line, Quantity amount, Spot spot) {
         String name = line.nameWithout(amount);
-        if (NotebookNames.isSuperfat(name)) {
+        if (NotebookNames.isSuperfat(name) && NotebookUnits.PERCENT.equals(unit)) {
+            recipe.superfat(amount.in(unit), spot);
+        } else if (NotebookNames.isSuperfat(name)) {
             recipe.miss(name);
             say(spot.at(amount), "'" + amount + "' is not a percentage", "write superfat " + amount + " %");
         } else if (unit != null) {
@@ -187,15 +206,12 @@ final class NotebookReader {
     }
 
     private void percent(NotebookLine line, Quantity amount, Spot spot) {
-        String name = line.nameWithout(amount);
-        if (NotebookNames.isSuperfat(name)) {
+        if (NotebookNames.isSuperfat(line.nameWithout(amount))) {
             recipe.superfat(amount, spot);
+        } else if (unit != null) {
+            measured(line, amount, spot);
         } else {
-            recipe.miss(name);
-            say(
-                    spot.at(amount),
-                    "'" + amount + "' is a share, but a notebook has what was weighed",
-                    "write a mass, as in 350 g; a formula file takes shares");
+            recipe.thing(line, amount, spot);
         }
     }
 

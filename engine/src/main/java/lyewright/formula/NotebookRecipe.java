@@ -36,6 +36,10 @@ final class NotebookRecipe {
     /** On which line each thing stands, by its path. */
     private final Map<String, Integer> seen = new HashMap<>();
 
+    private final NotebookShares shares = new NotebookShares();
+    /** Which alkalis stand on a line without an amount, and where. */
+    private final Map<Alkali, Spot> named = new EnumMap<>(Alkali.class);
+
     private final Map<String, List<String>> before = new HashMap<>();
     private final Map<String, String> beside = new HashMap<>();
     private List<String> remarks = new ArrayList<>();
@@ -117,11 +121,46 @@ final class NotebookRecipe {
         }
     }
 
-    private void water(Quantity amount, Spot spot) {
+    /** Water by a rule, as a formula file has it: {@code water 33 % lye}, {@code water 2 to 1}. */
+    boolean waterRule(String line, Spot spot) {
+        int space = line.indexOf(' ');
+        if (space < 0 || !NotebookNames.isWater(line.substring(0, space))) {
+            return false;
+        }
+        Outcome<WaterRule> rule = WaterText.parse(line.substring(space + 1));
+        if (!(rule instanceof Outcome.Ok<WaterRule> ok) || ok.value() instanceof WaterRule.Weight) {
+            return false;
+        }
+        if (!isTwice("water", "water", spot)) {
+            stands("water", spot);
+            water = ok.value();
+        }
+        return true;
+    }
+
+    /** Whether a line is an alkali's name and nothing else: then the superfat says how much. */
+    boolean alkaliAlone(String line, Spot spot) {
+        Optional<Alkali> alkali = NotebookNames.alkali(line);
+        alkali.ifPresent(which -> named.putIfAbsent(which, spot));
+        return alkali.isPresent();
+    }
+
+    private void water(Quantity given, Spot spot) {
         if (isTwice("water", "water", spot)) {
             return;
         }
-        stands("water", spot.at(amount));
+        stands("water", spot.at(given));
+        if (given.isPercent()) {
+            water = SOME_WATER;
+            shares.water(given, spot, this::mass);
+            return;
+        }
+        // a millilitre of water weighs a gram, near enough for any balance of a soap maker
+        Quantity amount =
+                given.unit().equals("ml") ? given.in("g") : given.unit().equals("l") ? given.in("kg") : given;
+        if (amount != given) {
+            beside.put("water", " typed: " + given);
+        }
         WrittenMass mass = mass(amount, "water", spot);
         water = mass == null ? SOME_WATER : new WaterRule.Weight(mass, false);
     }
@@ -133,7 +172,17 @@ final class NotebookRecipe {
         boolean first = !seen.containsKey("alkali");
         stands("alkali." + alkali.word(), spot.at(amount));
         stands("alkali", spot.at(amount));
-        WrittenMass mass = mass(amount, "alkali", spot);
+        if (amount.isPercent() && NotebookNames.isSolutionToo(spot.text())) {
+            miss(alkali.key());
+            shares.missAlkali();
+            spot.at(amount)
+                    .say(
+                            findings,
+                            "'" + amount + "' of lye may be the alkali or its solution",
+                            "write sodium hydroxide " + amount + ", or water " + amount + " lye");
+            return;
+        }
+        WrittenMass mass = amount.isPercent() ? shares.alkali(amount, spot, this::mass) : mass(amount, "alkali", spot);
         if (mass == null) {
             miss(alkali.key());
         } else {
@@ -182,8 +231,15 @@ final class NotebookRecipe {
         if (isTwice(path, key.equals(typed) ? key : Wording.quote(typed) + ", which is " + key + ",", spot)) {
             return;
         }
+        if (seen.putIfAbsent("oils", spot.number()) == null) {
+            findings.placeOf("oils", spot.at(amount).place());
+        }
         stands(path, spot.at(amount));
         asTyped(path, typed, key);
+        if (amount.unit().equals(NotebookUnits.PERCENT)) {
+            oilShare(key, typed, amount, spot);
+            return;
+        }
         WrittenMass mass = mass(amount, "an oil", spot);
         if (mass == null) {
             miss(typed);
@@ -192,8 +248,22 @@ final class NotebookRecipe {
         }
     }
 
+    private void oilShare(String key, String typed, Quantity amount, Spot spot) {
+        Outcome<Share> share = Share.parse(amount.number() + " %");
+        if (share instanceof Outcome.Ok<Share> ok) {
+            oils.put(key, new OilLine(key, new OilLine.Percent(ok.value())));
+        } else {
+            miss(typed);
+            spot.at(amount).say(findings, share);
+        }
+    }
+
     private void addition(String typed, String key, Stage.Kind stage, Quantity amount, Spot spot) {
-        Outcome<Amount> read = AmountText.ofAddition(amount.toString());
+        if (amount.isPercent()) {
+            shares.addition(additions.size(), amount, spot);
+        }
+        Outcome<Amount> read =
+                AmountText.ofAddition(amount.isPercent() ? amount.in("g").toString() : amount.toString());
         if (!(read instanceof Outcome.Ok<Amount> ok)) {
             spot.at(amount).say(findings, read);
             return;
@@ -230,19 +300,19 @@ final class NotebookRecipe {
 
     Formula formula() {
         complain();
+        if (shares.areOfTheWhole()) {
+            shares.becomeMasses(oils, additions, alkalis, before, findings);
+            water = shares.water().map(this::waterOf).orElse(water);
+        } else {
+            shares.sayOfWhat(findings);
+        }
         return new Formula(
                 name == null ? "" : name,
                 1,
                 Use.OWN,
                 "",
                 List.copyOf(oils.values()),
-                alkalis.isEmpty()
-                        ? new AlkaliChoice.Single(Alkali.SODIUM)
-                        : new AlkaliChoice.Given(
-                                Optional.ofNullable(alkalis.get(Alkali.SODIUM)),
-                                Optional.ofNullable(alkalis.get(Alkali.POTASSIUM)),
-                                Optional.of(AlkaliChoice.As.WEIGHED),
-                                false),
+                choice(),
                 Optional.ofNullable(superfat),
                 water == null ? SOME_WATER : water,
                 Optional.empty(),
@@ -252,6 +322,22 @@ final class NotebookRecipe {
                 List.of(),
                 List.of(),
                 new Comments(before, beside, remarks));
+    }
+
+    private WaterRule waterOf(WrittenMass mass) {
+        return new WaterRule.Weight(mass, false);
+    }
+
+    private AlkaliChoice choice() {
+        if (alkalis.isEmpty()) {
+            return new AlkaliChoice.Single(
+                    named.size() == 1 ? named.keySet().iterator().next() : Alkali.SODIUM);
+        }
+        return new AlkaliChoice.Given(
+                Optional.ofNullable(alkalis.get(Alkali.SODIUM)),
+                Optional.ofNullable(alkalis.get(Alkali.POTASSIUM)),
+                Optional.of(AlkaliChoice.As.WEIGHED),
+                false);
     }
 
     /** What is missing, in the words of a notebook. */
@@ -265,11 +351,29 @@ final class NotebookRecipe {
         if (oils.isEmpty()) {
             missing("oils", "there are no oils", "write at least one, as in coconut 350 g");
         }
+        alkalisAlone();
         if (alkalis.isEmpty() && superfat == null) {
             missing("superfat", "neither soda nor a superfat is given", "write soda 71 g, or superfat 5 %");
         }
         if (water == null) {
             missing("water", "the recipe does not say its water", "write it, as in water 155 g");
+        }
+    }
+
+    private void alkalisAlone() {
+        boolean both = named.size() > 1;
+        boolean followsFromSuperfat = seen.containsKey("superfat") && !seen.containsKey("alkali") && !both;
+        if (followsFromSuperfat) {
+            return;
+        }
+        named.forEach((alkali, spot) -> spot.say(
+                findings,
+                Wording.quote(Wording.tidy(spot.text())) + " has no amount",
+                both
+                        ? "write how much of each; shares of the two go into a formula file"
+                        : "write it as soda 71 g, or give a superfat instead, as in superfat 5 %"));
+        if (!named.isEmpty()) {
+            findings.expect("superfat");
         }
     }
 

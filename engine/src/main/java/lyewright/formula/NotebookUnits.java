@@ -1,8 +1,13 @@
 package lyewright.formula;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lyewright.formula.NotebookLine.Quantity;
+import lyewright.measure.MassUnit;
 import org.jspecify.annotations.Nullable;
 
 /** The words that stand for a unit in a notebook. */
@@ -54,7 +59,66 @@ final class NotebookUnits {
             "gallon",
             "gallons");
 
+    private static final Set<String> PERCENTS = Set.of(PERCENT, "percent", "% by weight", "percent by weight");
+
+    private static final String FRACTION_SIGNS = "\u215b\u00bc\u215c\u00bd\u215d\u00be\u215e";
+
+    private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+)\\s)?([0-9]+)/([0-9]+)");
+
+    private static final Pattern PLAIN = Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,9}");
+
+    private static final BigDecimal EIGHT = BigDecimal.valueOf(8);
+
     private NotebookUnits() {}
+
+    /** A number with a fraction as a decimal; any other as it is. */
+    static String decimal(String number) {
+        int sign = FRACTION_SIGNS.indexOf(number.charAt(number.length() - 1));
+        if (sign >= 0) {
+            String whole = number.substring(0, number.length() - 1).strip();
+            return sum(whole, BigDecimal.valueOf(sign + 1L).divide(EIGHT));
+        }
+        Matcher fraction = FRACTION.matcher(number);
+        if (!fraction.matches()) {
+            return number;
+        }
+        String whole = fraction.group(1) == null ? "" : fraction.group(1);
+        // halves to sixteenths: always exact
+        return sum(whole, new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3))));
+    }
+
+    private static String sum(String whole, BigDecimal part) {
+        BigDecimal sum = whole.isEmpty() ? part : new BigDecimal(whole).add(part);
+        return sum.stripTrailingZeros().toPlainString();
+    }
+
+    /** Pounds and ounces, or kilograms and grams, in the smaller of the two; null for anything else. */
+    static @Nullable String sum(Quantity large, Quantity small) {
+        MassUnit of = large.unit().equals("lb") && small.unit().equals("oz")
+                ? MassUnit.POUND
+                : large.unit().equals("kg") && small.unit().equals("g") ? MassUnit.KILOGRAM : null;
+        if (of == null
+                || !large.of().isEmpty()
+                || !PLAIN.matcher(large.number()).matches()
+                || !PLAIN.matcher(small.number()).matches()) {
+            return null;
+        }
+        BigDecimal each = of == MassUnit.POUND ? BigDecimal.valueOf(16) : BigDecimal.valueOf(1000);
+        BigDecimal rest = new BigDecimal(small.number());
+        return rest.compareTo(each) >= 0
+                ? null
+                : new BigDecimal(large.number())
+                        .multiply(each)
+                        .add(rest)
+                        .stripTrailingZeros()
+                        .toPlainString();
+    }
+
+    /** The symbol that one line may say for all lines: of a mass, or percent; null for any other word. */
+    static @Nullable String forAll(String words) {
+        String small = words.toLowerCase(Locale.ROOT);
+        return PERCENTS.contains(small) ? PERCENT : mass(small);
+    }
 
     /** The symbol of a mass; null for any other word. */
     static @Nullable String mass(String word) {
@@ -70,7 +134,10 @@ final class NotebookUnits {
         if (VOLUMES.containsKey(small)) {
             return VOLUMES.get(small);
         }
-        return small.equals(PERCENT) || isFluid(small) || UNSURE.contains(small) ? small : null;
+        if (PERCENTS.contains(small)) {
+            return PERCENT;
+        }
+        return isFluid(small) || UNSURE.contains(small) ? small : null;
     }
 
     private static boolean isFluid(String word) {

@@ -113,7 +113,15 @@ class NotebookTextTest {
                 "illipe 20 g | illipe-butter | 20 g",
                 "stearic acid 50 20 g | stearic-acid-50 | 20 g",
                 "castor 25 g in the oils | castor | 25 g",
-                "castor\u00a025\u00a0g | castor | 25 g"
+                "castor\u00a025\u00a0g | castor | 25 g",
+                "castor 3 1/2 oz | castor | 3.5 oz",
+                "castor 3\u00bd oz | castor | 3.5 oz",
+                "castor \u215e oz | castor | 0.875 oz",
+                "castor 5/16 lb | castor | 0.3125 lb",
+                "castor 1 lb 4.5 oz | castor | 20.5 oz",
+                "castor 1 lb, 4 1/4 oz | castor | 20.25 oz",
+                "1 kg 50 g castor | castor | 1050 g",
+                "Ricinus Communis Seed Oil 25 g | castor | 25 g"
             })
     void an_oil_is_known_however_it_is_typed(String line, String key, String mass) {
         OilLine read = with(line).oils().get(1);
@@ -180,6 +188,113 @@ class NotebookTextTest {
 
         assertThat(read.superfat()).contains(Share.ofPercent("5"));
         assertThat(read.alkali()).isEqualTo(new AlkaliChoice.Single(Alkali.SODIUM));
+    }
+
+    @Test
+    void potash_may_be_named_beside_a_superfat() {
+        Formula read = formula("T\ncoconut 100 g\npotash\nwater 30 g\nsuperfat 3 %");
+
+        assertThat(read.alkali()).isEqualTo(new AlkaliChoice.Single(Alkali.POTASSIUM));
+        assertThat(formula("potassium hydroxide\nT: 2\ncoconut 100 g".replace("T: 2", "recipe: T")
+                                + "\nwater 30 g\nsuperfat 3 %")
+                        .alkali())
+                .isEqualTo(new AlkaliChoice.Single(Alkali.POTASSIUM));
+        assertThat(troubles("T\ncoconut 100 g\npotash\nsoda\nwater 30 g\nsuperfat 3 %"))
+                .containsExactly(
+                        "3:1: 'potash' has no amount; write how much of each; shares of the two go into a formula file",
+                        "4:1: 'soda' has no amount; write how much of each; shares of the two go into a formula file");
+        assertThat(troubles("T\ncoconut 100 g\npotash\nwater 30 g"))
+                .containsExactly(
+                        "3:1: 'potash' has no amount; write it as soda 71 g, or give a superfat instead, as in superfat 5 %");
+    }
+
+    @Test
+    void oils_may_be_shares_of_the_oils() {
+        Formula read = formula("""
+                T
+                coconut 38 %
+                olive pomace 55%
+                castor 7 percent
+                superfat 5 %
+                water 33 % lye
+                lavender 3 % of oils
+                kaolin 10 g per kg oils
+                """);
+
+        assertThat(FormulaFile.write(read)).contains("""
+                oils:
+                  coconut: 38 %
+                  olive-pomace: 55 %
+                  castor: 7 %
+                alkali: sodium
+                superfat: 5 %
+                water: 33 % lye
+                additions:
+                  - of: lavender-oil
+                    amount: 3 % of oils
+                    stage: trace
+                  - of: kaolin
+                    amount: 10 g per kg oils
+                    stage: trace
+                """);
+        assertThat(troubles("T\ncoconut 38 %\ncastor 7 %\nsuperfat 5 %\nwater 33 %"))
+                .containsExactly(
+                        "2:9: the oils add up to 45 %; change the shares until they add up to 100 %",
+                        "5:7: '33 %' does not say of what; write water 33 % of oils, or water 33 % lye for the lye's strength");
+        assertThat(troubles("T\ncoconut 100 %\nlye 33 %\nwater 30 %"))
+                .containsExactly(
+                        "3:5: '33 %' of lye may be the alkali or its solution; write sodium hydroxide 33 %, or water 33 % lye");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"water 2 to 1, 2 to 1", "water: 33 % lye, 33 % lye", "Water 26 % of oils, 26 % of oils"})
+    void water_may_be_a_rule(String line, String rule) {
+        assertThat(WaterText.print(
+                        formula("T\ncoconut 100 g\nsuperfat 5 %\n" + line).water()))
+                .isEqualTo(rule);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"water 155 ml, 155 g", "water 1.2 litres, 1.2 kg", "155ml distilled water, 155 g"})
+    void water_may_be_measured_by_volume(String line, String mass) {
+        Formula read = formula("T\ncoconut 100 g\nsuperfat 5 %\n" + line);
+
+        assertThat(WaterText.print(read.water())).isEqualTo(mass);
+        assertThat(read.comments().beside().get("water")).startsWith(" typed: ").containsAnyOf("ml", "l");
+    }
+
+    @Test
+    void an_assessors_table_in_percent_by_weight_is_so_many_grams() {
+        Formula read = formula("""
+                Tideline
+                all in % by weight
+                Aqua\t22.9
+                Cocos Nucifera Oil\t35.0
+                olive pomace\t26.5
+                castor\t4.1
+                Sodium Hydroxide\t10.2
+                lavender\t1.3
+                """);
+
+        assertThat(FormulaFile.write(read))
+                .contains("""
+                # typed in percent; read as so many grams
+                oils:
+                  coconut: 35.0 g  # typed: Cocos Nucifera Oil
+                """, "alkali: {sodium: 10.2 g, as: weighed}\nwater: 22.9 g\n", "    amount: 1.3 g\n");
+        assertThat(formula("T\ncoconut 100 %\nsodium hydroxide 17 %\nwater 35 %")
+                        .water())
+                .isEqualTo(new WaterRule.Weight(WrittenMass.ofGrams("35"), false));
+    }
+
+    @Test
+    void a_table_must_be_whole() {
+        assertThat(troubles("T\ncoconut 60 %\nsodium hydroxide 9.5 %\nwater 20 %"))
+                .containsExactly(
+                        "2:9: the percentages add up to 89.5 %, and those of the oils to 60 %; write all that goes in, so that either adds up to 100 %");
+        assertThat(troubles("T\ncoconut 100 %\nsodium hydroxide 9.5 %\nwater 20 g"))
+                .containsExactly(
+                        "2:9: some of the recipe is in percent and some is not; write everything in percent, water and additions too, or everything as masses");
     }
 
     @Test
@@ -254,7 +369,7 @@ class NotebookTextTest {
                 "castor 2 fl oz | 5:8: 'fl oz' is a volume; weigh it and write oz or g, or write ml",
                 "castor 2 cups | 5:8: 'cups' is not a unit used here; use one of mg, g, kg, oz, lb, as in 250 g",
                 "castor 5 g at trace | 5:1: 'castor' belongs to the oils, which go into one pot; leave out when it goes in, so that its alkali is counted",
-                "castor 5 % | 5:8: '5 %' is a share, but a notebook has what was weighed; write a mass, as in 350 g; a formula file takes shares",
+                "castor 5 % | 5:8: 'castor' is percent among masses; write all oils in percent, or all as masses",
                 "castor | 5:1: 'castor' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #",
                 "castor 5 6 | 5:1: 'castor 5 6' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #",
                 "coconut oil 5 g | 5:1: 'coconut oil', which is coconut, stands on line 2 already; make one line of the two",
@@ -266,9 +381,14 @@ class NotebookTextTest {
                 "superfat 5 | 5:10: '5' is not a percentage; write superfat 5 %",
                 "lavender 5 drops | 5:10: 'drops' is not a unit used here; use one of mg, g, kg, oz, lb, ml or l, as in 12 g, or write 2 % of oils",
                 "recipe: Other | 5:1: the recipe has a name already, 'Trial'; write one recipe, and one name",
-                "all in cups | 5:1: 'cups' is not a unit for all; write all in grams, or all in oz",
+                "all in cups | 5:1: 'cups' is not a unit for all; write all in grams, all in oz or all in percent",
                 "<script>alert(1)</script> 5 g | 5:1: '<script>alert(1)</script>' is not known; write its common name or its key in the tables; begin a remark with #",
-                "castor \u00bd g | 5:1: 'castor \u00bd g' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #"
+                "lavender 3 % | 5:10: '3 %' does not say of what; write 3 % of oils, or 3 % of batch",
+                "castor \u2153 g | 5:1: 'castor \u2153 g' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #",
+                "potash | 5:1: 'potash' has no amount; write it as soda 71 g, or give a superfat instead, as in superfat 5 %",
+                "castor 2 lb 20 oz | 5:13: '2 lb' and '20 oz' are two amounts; write one of them",
+                "water 2 to 1 | 5:1: water stands on line 4 already; make one line of the two",
+                "elaeis guineensis oil 5 g | 5:1: 'elaeis guineensis oil' may be palm, palm-olein or palm-stearin; write one"
             })
     void what_is_not_plain_is_refused_with_what_to_write(String line, String trouble) {
         assertThat(trouble(line)).isEqualTo(trouble);
@@ -277,12 +397,13 @@ class NotebookTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "castor 1\u00bd",
                 "castor ~25",
                 "castor 20-25",
                 "castor 20 - 25",
                 "castor \u00b1 3",
-                "castor 1/2",
+                "castor 1/3",
+                "castor 1/2/4",
+                "castor 1/2 - 1",
                 "castor 1 000",
                 "castor 25 to",
                 "castor 1e3",

@@ -1,0 +1,86 @@
+package lyewright.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import java.net.URI;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What every request has to pass and every answer carries. A request must name this machine as its host, so that no foreign
+ * name that someone points here is answered; a write must also come from one of our own pages.
+ */
+final class Defences implements Feature {
+
+    private static final Set<HandlerType> KNOWN = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.POST);
+
+    private static final Pattern LOOPBACK =
+            Pattern.compile("(localhost|127\\.0\\.0\\.1|\\[::1])(:[0-9]{1,5})?", Pattern.CASE_INSENSITIVE);
+
+    private static final String POLICY = String.join(
+            "; ",
+            "default-src 'none'",
+            "script-src 'self'",
+            "style-src 'self'",
+            "font-src 'self'",
+            "img-src 'self'",
+            "connect-src 'self'",
+            "form-action 'self'",
+            "base-uri 'none'",
+            "frame-ancestors 'none'");
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.before(Defences::letIn);
+    }
+
+    private static void letIn(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("X-Frame-Options", "DENY");
+        ctx.header("Referrer-Policy", "same-origin");
+        ctx.header("Cross-Origin-Opener-Policy", "same-origin");
+        ctx.header("Cross-Origin-Resource-Policy", "same-origin");
+        ctx.header("Permissions-Policy", "camera=(), microphone=(), geolocation=()");
+        ctx.header("Cache-Control", "no-store");
+        if (!KNOWN.contains(ctx.method())) {
+            throw new Refused(405, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
+        }
+        String host = ctx.header("Host");
+        if (host == null || !LOOPBACK.matcher(host).matches()) {
+            throw new Refused(
+                    421,
+                    "Lyewright answers to this computer's own name only.",
+                    "Open it as http://localhost:" + ctx.port() + ".");
+        }
+        if (ctx.method() == HandlerType.POST && !fromOurPages(ctx, host)) {
+            throw new Refused(
+                    403,
+                    "Nothing was changed: what was sent does not come from one of Lyewright's own pages.",
+                    "Go back to the page, load it again and send it once more.");
+        }
+    }
+
+    /** By the origin that a browser states for every write; the page it stood on where an old one states none. */
+    private static boolean fromOurPages(Context ctx, String host) {
+        String origin = ctx.header("Origin");
+        return sameHost(origin != null ? origin : ctx.header("Referer"), host);
+    }
+
+    private static boolean sameHost(@Nullable String address, String host) {
+        if (address == null) {
+            return false;
+        }
+        try {
+            URI uri = URI.create(address);
+            return "http".equals(uri.getScheme())
+                    && uri.getRawAuthority() != null
+                    && uri.getRawAuthority().toLowerCase(Locale.ROOT).equals(host.toLowerCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+}

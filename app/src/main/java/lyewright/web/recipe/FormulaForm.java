@@ -1,0 +1,100 @@
+package lyewright.web.recipe;
+
+import java.util.List;
+import java.util.Map;
+import lyewright.formula.Comments;
+import lyewright.formula.Formula;
+import lyewright.formula.MaterialNames;
+
+/**
+ * A formula as the texts of the editor's fields: everything that the file can say, as typed, right or wrong. Immutable.
+ *
+ * @param recipe its name
+ * @param version its number; empty means 1
+ * @param use own or sale; empty means own
+ * @param notes free text, its lines ended by line feeds
+ * @param oils each with its amount, in order; empty rows are passed over
+ * @param alkali which, or how much, in one line; see {@link AlkaliLine}
+ * @param superfat percent; empty where the alkali's mass is given
+ * @param water in one line, such as {@code 34 % lye}
+ * @param acids compensate or as written; empty means by the use
+ * @param curedWater percent of the cured bar; empty means the usual
+ * @param process how it is made
+ * @param additions everything else, in the order of making
+ * @param portions how the batter is shared
+ * @param materials what the tables lack
+ * @param remarks the remarks of the file it was read from; an addition's stand at the place that its row {@code was} at
+ */
+public record FormulaForm(
+        String recipe,
+        String version,
+        String use,
+        String notes,
+        List<OilRow> oils,
+        String alkali,
+        String superfat,
+        String water,
+        String acids,
+        String curedWater,
+        ProcessFields process,
+        List<AdditionRow> additions,
+        List<PortionRow> portions,
+        List<MaterialRow> materials,
+        Comments remarks) {
+
+    /** The most rows of a kind; the rest of a longer formula is edited as a file. */
+    public static final int MOST_ROWS = 200;
+
+    /** Copies its lists. */
+    public FormulaForm {
+        oils = List.copyOf(oils);
+        additions = List.copyOf(additions);
+        portions = List.copyOf(portions);
+        materials = List.copyOf(materials);
+    }
+
+    /** The form of a recipe that is not written yet: the usual superfat and lye, and room for some oils. */
+    public static FormulaForm blank() {
+        return new FormulaForm(
+                "",
+                "",
+                "own",
+                "",
+                List.of(OilRow.EMPTY, OilRow.EMPTY, OilRow.EMPTY),
+                "sodium",
+                "5 %",
+                "33 % lye",
+                "",
+                "",
+                ProcessFields.EMPTY,
+                List.of(),
+                List.of(),
+                List.of(),
+                Comments.NONE);
+    }
+
+    /** The form that says what a formula says, materials by their keys. */
+    public static FormulaForm of(Formula formula) {
+        return FormOfFile.read(formula);
+    }
+
+    /** The form of what a browser sent; what is not there is empty. */
+    public static FormulaForm from(Map<String, List<String>> parameters) {
+        return FormFields.form(
+                name -> {
+                    List<String> values = parameters.getOrDefault(name, List.of());
+                    return values.isEmpty() ? "" : values.get(values.size() - 1);
+                },
+                parameters.keySet());
+    }
+
+    /** Every field's name and text, in the order of the page; remarks, where there are some, as one field. */
+    public Map<String, String> fields() {
+        return FormFields.of(this);
+    }
+
+    /** The formula it comes to, or what is wrong with which field. */
+    public FormRead read(MaterialNames names) {
+        return new FormReading(this, names).read();
+    }
+}

@@ -1,0 +1,84 @@
+package lyewright.web.stores;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lyewright.material.Additive;
+import lyewright.material.Oil;
+import lyewright.material.Tables;
+import lyewright.web.Answers;
+import lyewright.web.Feature;
+import lyewright.web.Frame;
+import lyewright.web.Refused;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+
+/** What the tables know, and from where. */
+final class TablesPages implements Feature {
+
+    static final String ADDRESS = "/stores/tables";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private static final int LONGEST_QUERY = 200;
+
+    private final Shop shop;
+    private final Tables tables = Tables.bundled();
+
+    TablesPages(Shop shop) {
+        this.shop = shop;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get(ADDRESS, this::list);
+        routes.get(ADDRESS + "/{key}", this::card);
+    }
+
+    private void list(Context ctx) {
+        String typed = Optional.ofNullable(ctx.queryParam("q")).orElse("");
+        String query = typed.length() > LONGEST_QUERY ? typed.substring(0, LONGEST_QUERY) : typed;
+        TablesFound found = TablesFound.of(query, tables);
+        if (Answers.isInPlace(ctx)) {
+            Answers.page(ctx, "stores/tables-found.jte", found);
+        } else {
+            Frame frame = shop.frame("What the tables know", Section.STORES).withStyle("stores.css");
+            Answers.page(ctx, "stores/tables.jte", new TablesPage(frame, edition(), found));
+        }
+    }
+
+    /** The edition as a date is written on paper. */
+    static String edition() {
+        return LocalDate.parse(Tables.bundled().edition()).format(DAY);
+    }
+
+    private void card(Context ctx) {
+        String key = ctx.pathParam("key");
+        CardPage page = tables.oil(key)
+                .map(this::card)
+                .or(() -> tables.additive(key).map(this::card))
+                .orElseThrow(() -> Refused.notHere(
+                        "The tables have no material with this key.",
+                        "Search the tables under Stores, What the tables know."));
+        Answers.page(ctx, "stores/card.jte", page);
+    }
+
+    private CardPage card(Oil oil) {
+        List<AcidRow> acids = oil.acids().acids().stream().map(AcidRow::of).toList();
+        List<String> sources = acids.stream().map(AcidRow::source).distinct().toList();
+        return card(oil.key(), oil.name(), TableCards.of(oil), acids, sources.size() == 1 ? sources.get(0) : "");
+    }
+
+    private CardPage card(Additive additive) {
+        return card(additive.key(), additive.name(), TableCards.of(additive), List.of(), "");
+    }
+
+    private CardPage card(String key, String name, List<Fact> facts, List<AcidRow> acids, String acidSource) {
+        Frame frame = shop.frame(name, Section.STORES).withStyle("stores.css");
+        return new CardPage(frame, key, name, facts, acids, acidSource, edition(), "");
+    }
+}

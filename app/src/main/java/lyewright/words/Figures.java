@@ -1,0 +1,100 @@
+package lyewright.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.Weighing;
+import lyewright.measure.Mass;
+import lyewright.measure.MassUnit;
+
+/** Numbers as people read them: plain decimals, a point, a fixed count of decimals, never a minus before nothing. */
+public final class Figures {
+
+    private static final double SMALL = 100;
+
+    private Figures() {}
+
+    /** A number with so many decimals. */
+    public static String fixed(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    /** A number with up to so many decimals, none that say nothing. */
+    public static String upTo(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : plain(rounded);
+    }
+
+    private static String plain(BigDecimal value) {
+        BigDecimal stripped = value.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+
+    /** A number with its sign, {@code +0.4} or {@code -0.4}; {@code 0.0} for nothing. */
+    public static String signed(double value, int decimals) {
+        String text = fixed(value, decimals);
+        return text.startsWith("-")
+                        || BigDecimal.valueOf(value)
+                                        .setScale(decimals, RoundingMode.HALF_UP)
+                                        .signum()
+                                == 0
+                ? text
+                : "+" + text;
+    }
+
+    /** Percent, {@code 18.2 %}. */
+    public static String percent(double value, int decimals) {
+        return fixed(value, decimals) + " %";
+    }
+
+    /** A mass that nobody weighs as such: tenths of a gram under 100 g, whole grams from there. */
+    public static String about(double grams) {
+        return fixed(grams, grams < SMALL ? 1 : 0) + " g";
+    }
+
+    /** A mass as one balance shows it: with its step's decimals, in its step's unit, then in grams. */
+    public static ShownMass shown(Balance balance, double grams) {
+        MassUnit unit = balance.step().unit();
+        String inGrams = fixed(grams, gramDecimals(balance)) + " g";
+        if (unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM) {
+            return new ShownMass(inGrams, List.of());
+        }
+        int decimals = Math.max(0, balance.step().value().stripTrailingZeros().scale());
+        String own = fixed(grams / unit.grams().doubleValue(), decimals) + " " + unit.symbol();
+        return new ShownMass(own, List.of(inGrams));
+    }
+
+    /** The same on one line, grams in brackets. */
+    public static String on(Balance balance, double grams) {
+        return shown(balance, grams).text();
+    }
+
+    /** The same for what was weighed. */
+    public static String on(Balance balance, Mass mass) {
+        return on(balance, mass.grams());
+    }
+
+    /** Decimals of a gram that a balance tells apart; a step that is no round number of grams needs one more. */
+    public static int gramDecimals(Balance balance) {
+        MassUnit unit = balance.step().unit();
+        if (unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM || unit == MassUnit.KILOGRAM) {
+            BigDecimal step = balance.step().value().multiply(unit.grams()).stripTrailingZeros();
+            return Math.max(0, Math.min(3, step.scale()));
+        }
+        double step = balance.step().grams();
+        return step >= 10 ? 0 : step >= 1 ? 1 : step >= 0.1 ? 2 : 3;
+    }
+
+    /** What several weighings come to, with the decimals of the finest balance among them. */
+    public static String sum(List<Weighing> weighings) {
+        double grams = 0;
+        int decimals = 0;
+        for (Weighing weighing : weighings) {
+            grams += weighing.weigh().grams();
+            decimals = Math.max(decimals, gramDecimals(weighing.balance()));
+        }
+        return fixed(grams, decimals) + " g";
+    }
+}

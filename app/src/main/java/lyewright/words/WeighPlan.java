@@ -1,0 +1,190 @@
+package lyewright.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lyewright.chemistry.BatchLine;
+import lyewright.formula.Disperse;
+import lyewright.formula.OilLine;
+import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.makingsheet.Vessel;
+import lyewright.makingsheet.Weighing;
+import lyewright.measure.MassUnit;
+
+/**
+ * What is ticked off at the balance, in order.
+ *
+ * @param portions whether the batter is shared out, so that some rows are for one portion
+ * @param vessels in the order of weighing, alkali last
+ * @param taring how to tare and which way to err, in sentences
+ * @param balances which balances are meant, in a sentence
+ * @param room vessels that must not be heavy
+ */
+public record WeighPlan(
+        boolean portions, List<WeighVessel> vessels, String taring, String balances, List<RoomLeft> room) {
+
+    /** Hardly a jug or a pot weighs less, grams; this project's own rule. */
+    private static final double LIGHT_VESSEL = 150;
+
+    /** Copies its lists. */
+    public WeighPlan {
+        vessels = List.copyOf(vessels);
+        room = List.copyOf(room);
+    }
+
+    /** The plan of a sheet. */
+    public static WeighPlan of(MakingSheet sheet) {
+        return new WeighPlan(
+                !sheet.formula().portions().isEmpty(),
+                vessels(sheet),
+                taring(sheet),
+                balances(sheet),
+                sheet.vessels().stream()
+                        .flatMap(vessel -> roomLeft(vessel).stream())
+                        .toList());
+    }
+
+    private static List<WeighVessel> vessels(MakingSheet sheet) {
+        List<WeighVessel> vessels = new ArrayList<>();
+        List<WeighRow> cups = new ArrayList<>();
+        for (int v = 0; v < sheet.vessels().size(); v++) {
+            Vessel vessel = sheet.vessels().get(v);
+            List<WeighRow> rows = rows(sheet, vessel, v);
+            if (isCupOfOne(vessel)) {
+                cups.addAll(rows);
+            } else {
+                addCups(vessels, cups);
+                vessels.add(vessel(sheet, vessel, rows));
+            }
+        }
+        addCups(vessels, cups);
+        return vessels;
+    }
+
+    /** Alkali in a cup of its own is told apart from powders. */
+    private static boolean isCupOfOne(Vessel vessel) {
+        return vessel.kind() == Vessel.Kind.CUP
+                && vessel.weighings().size() == 1
+                && vessel.weighings().get(0).line().kind() != BatchLine.Kind.ALKALI;
+    }
+
+    private static void addCups(List<WeighVessel> vessels, List<WeighRow> cups) {
+        if (!cups.isEmpty()) {
+            vessels.add(new WeighVessel(
+                    Vessel.Kind.CUP, "Cups, one for each line", true, Optional.empty(), Optional.empty(), cups));
+            cups.clear();
+        }
+    }
+
+    private static WeighVessel vessel(MakingSheet sheet, Vessel vessel, List<WeighRow> rows) {
+        String name = vessel.name();
+        Optional<ShownMass> empty = vessel.emptyGrams() > 0
+                ? Optional.of(Figures.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
+                : Optional.empty();
+        return new WeighVessel(
+                vessel.kind(),
+                Character.toUpperCase(name.charAt(0)) + name.substring(1),
+                false,
+                empty,
+                wettedOut(sheet, vessel),
+                rows);
+    }
+
+    private static Optional<String> wettedOut(MakingSheet sheet, Vessel vessel) {
+        if (vessel.kind() != Vessel.Kind.CUP || vessel.weighings().size() < 2) {
+            return Optional.empty();
+        }
+        BatchLine first = vessel.weighings().get(0).line();
+        if (first.kind() != BatchLine.Kind.ADDITION) {
+            return Optional.of("dry, and into the jug's water later");
+        }
+        Optional<Disperse> disperse =
+                sheet.formula().additions().get(first.place()).written().disperse();
+        return disperse.map(d -> d.ahead().isPresent()
+                ? "stir together " + d.ahead().get() + " ahead"
+                : "stir together before the lye is made");
+    }
+
+    private static List<WeighRow> rows(MakingSheet sheet, Vessel vessel, int place) {
+        List<WeighRow> rows = new ArrayList<>();
+        for (int i = 0; i < vessel.weighings().size(); i++) {
+            rows.add(row(sheet, vessel.weighings().get(i), "vessels[" + place + "].items[" + i + "]"));
+        }
+        return rows;
+    }
+
+    private static WeighRow row(MakingSheet sheet, Weighing weighing, String path) {
+        Balance balance = weighing.balance();
+        return new WeighRow(
+                path,
+                weighing.name(),
+                weighing.portion(),
+                weigh(sheet, weighing),
+                Figures.shown(balance, weighing.reading().grams()),
+                balance.name(),
+                Figures.fixed(weighing.percentOfOils(), 2),
+                Figures.fixed(weighing.exactGrams(), 3) + " g",
+                tolerance(sheet, weighing),
+                weighing);
+    }
+
+    private static String tolerance(MakingSheet sheet, Weighing weighing) {
+        var really = weighing.reallyWeighed(sheet.formula().tables());
+        int decimals = Math.min(3, Figures.gramDecimals(weighing.balance()) + 1);
+        return "± " + Figures.fixed(really.oneHalf() + really.otherHalf(), decimals) + " g";
+    }
+
+    /** An oil that was typed in ounces or pounds is shown in ounces too. */
+    private static ShownMass weigh(MakingSheet sheet, Weighing weighing) {
+        ShownMass weigh = Figures.shown(weighing.balance(), weighing.weigh().grams());
+        boolean typed = weighing.line().kind() == BatchLine.Kind.OIL
+                && sheet.formula().formula().oils().get(weighing.line().place()).amount()
+                        instanceof OilLine.Weight weight
+                && inOunces(weight.mass().unit());
+        if (!typed || inOunces(weighing.balance().step().unit())) {
+            return weigh;
+        }
+        double ounces = weighing.weigh().grams() / MassUnit.OUNCE.grams().doubleValue();
+        List<String> also = new ArrayList<>(weigh.also());
+        also.add(Figures.fixed(ounces, 2) + " oz");
+        return new ShownMass(weigh.shown(), also);
+    }
+
+    private static boolean inOunces(MassUnit unit) {
+        return unit == MassUnit.OUNCE || unit == MassUnit.POUND;
+    }
+
+    private static String taring(MakingSheet sheet) {
+        return (sheet.equipment().vesselGrams().isEmpty()
+                        ? "Tare each vessel empty."
+                        : "Tare each vessel empty, except where its weight is given.")
+                + " A vessel's own weight counts towards what its balance carries, tared or not. While weighing:"
+                + " oils rather over than under, alkali never over; it comes last and is rounded down.";
+    }
+
+    private static String balances(MakingSheet sheet) {
+        Set<Balance> used = new LinkedHashSet<>();
+        sheet.vessels().forEach(vessel -> vessel.weighings().forEach(weighing -> used.add(weighing.balance())));
+        return used.stream()
+                .map(balance -> balance.name() + ", " + balance.capacity() + " in steps of " + balance.step()
+                        + " (OIML class " + balance.classTaken()
+                        + (balance.accuracyClass().isPresent() ? ")" : " assumed)"))
+                .collect(Collectors.joining("; ", "Balances: ", "."));
+    }
+
+    private static Optional<RoomLeft> roomLeft(Vessel vessel) {
+        Weighing last = vessel.weighings().get(vessel.weighings().size() - 1);
+        double room = last.balance().capacity().grams() - last.reading().grams();
+        if (vessel.kind() == Vessel.Kind.CUP || vessel.emptyGrams() > 0 || room < 0 || room >= LIGHT_VESSEL) {
+            return Optional.empty();
+        }
+        return Optional.of(new RoomLeft(
+                vessel.name(),
+                Figures.fixed(Math.floor(room), 0) + " g",
+                last.balance().name()));
+    }
+}

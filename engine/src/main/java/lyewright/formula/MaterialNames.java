@@ -1,0 +1,169 @@
+package lyewright.formula;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lyewright.material.Additive;
+import lyewright.material.Alkali;
+import lyewright.material.Oil;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+
+/**
+ * What a maker means by a material's name as typed: a key, a common name, or enough of either to be one material and no
+ * other. Immutable; one for some tables is made once and shared.
+ */
+public final class MaterialNames {
+
+    private static final Set<String> OIL_KINDS =
+            Set.of(OwnMaterial.OIL, OwnMaterial.WAX, OwnMaterial.FATTY_ACID, OwnMaterial.OILS);
+
+    private final Tables tables;
+    private final NotebookNames names;
+    private final Map<String, OwnMaterial> own;
+
+    private MaterialNames(Tables tables, NotebookNames names, Map<String, OwnMaterial> own) {
+        this.tables = tables;
+        this.names = names;
+        this.own = own;
+    }
+
+    /** Where a material may stand. */
+    public enum Place {
+        /** Among the oils. */
+        OILS("an oil", "list it under additions"),
+        /** Among the additions. */
+        ADDITIONS("an addition", "list it under oils, so that its alkali is counted");
+
+        private final String what;
+        private final String elsewhere;
+
+        Place(String what, String elsewhere) {
+            this.what = what;
+            this.elsewhere = elsewhere;
+        }
+    }
+
+    /**
+     * A material that may be named.
+     *
+     * @param key its key
+     * @param name its common name; of the maker's own the key
+     */
+    public record Named(String key, String name) {}
+
+    /**
+     * The names of some tables.
+     *
+     * @param tables the tables
+     * @return cheap to call again
+     */
+    public static MaterialNames of(Tables tables) {
+        return new MaterialNames(tables, NotebookNames.of(tables), Map.of());
+    }
+
+    /**
+     * These names and the maker's own materials, which go before the tables'.
+     *
+     * @param materials the maker's own
+     * @return both together
+     */
+    public MaterialNames with(Collection<OwnMaterial> materials) {
+        if (materials.isEmpty()) {
+            return this;
+        }
+        Map<String, OwnMaterial> all = new LinkedHashMap<>(own);
+        materials.forEach(material -> all.put(material.key(), material));
+        return new MaterialNames(tables, names.with(all.keySet()), all);
+    }
+
+    /**
+     * The key of the one material that is meant. A key in full always means itself.
+     *
+     * @param typed what was typed
+     * @param place where it stands, so that cocoa among the oils is the butter
+     * @return its key, or which it may be
+     */
+    public Outcome<String> key(String typed, Place place) {
+        if (own.containsKey(typed) || tables.has(typed)) {
+            return Outcome.ok(typed);
+        }
+        Outcome<String> here = names.key(typed, key -> belongs(key, place));
+        if (here instanceof Outcome.Ok<String> || isAmong(typed, place)) {
+            return here;
+        }
+        Outcome<String> anywhere = names.key(typed);
+        return anywhere instanceof Outcome.Ok<String> other
+                ? Outcome.refused(
+                        Wording.quote(typed) + ", " + other.value() + ", is not " + place.what, place.elsewhere)
+                : here;
+    }
+
+    /** Whether several materials of the place go by what was typed. */
+    private boolean isAmong(String typed, Place place) {
+        return names.mayBe(typed, key -> belongs(key, place));
+    }
+
+    /**
+     * Which alkali a name of the trade means, such as caustic soda.
+     *
+     * @param typed what was typed
+     * @return sodium or potassium hydroxide, if it is a name of one
+     */
+    public static Optional<Alkali> alkali(String typed) {
+        return NotebookNames.alkali(typed);
+    }
+
+    /**
+     * All that may stand in a place: the maker's own first, then the tables'.
+     *
+     * @param place where
+     * @return in the tables' order
+     */
+    public List<Named> all(Place place) {
+        Map<String, Named> all = new LinkedHashMap<>();
+        own.keySet().stream()
+                .filter(key -> belongs(key, place))
+                .forEach(key -> all.put(key, new Named(key, name(key).orElse(key))));
+        if (place == Place.OILS) {
+            tables.oils().forEach(oil -> all.putIfAbsent(oil.key(), new Named(oil.key(), oil.name())));
+        } else {
+            tables.additives().forEach(add -> all.putIfAbsent(add.key(), new Named(add.key(), add.name())));
+        }
+        return List.copyOf(all.values());
+    }
+
+    /**
+     * A key's common name.
+     *
+     * @param key a key
+     * @return its name in the tables, if they have it
+     */
+    public Optional<String> name(String key) {
+        return tables.oil(key).map(Oil::name).or(() -> tables.additive(key).map(Additive::name));
+    }
+
+    /**
+     * One of the maker's own materials.
+     *
+     * @param key its key
+     * @return the material, if it is one
+     */
+    public Optional<OwnMaterial> own(String key) {
+        return Optional.ofNullable(own.get(key));
+    }
+
+    private boolean belongs(String key, Place place) {
+        OwnMaterial material = own.get(key);
+        if (material == null || material.kind().isEmpty()) {
+            return place == Place.OILS
+                    ? tables.oil(key).isPresent()
+                    : tables.additive(key).isPresent();
+        }
+        boolean oil = OIL_KINDS.contains(material.kind());
+        return place == Place.OILS ? oil : !oil && !material.kind().equals(OwnMaterial.LYE);
+    }
+}

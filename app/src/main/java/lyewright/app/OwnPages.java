@@ -10,6 +10,12 @@ import lyewright.records.Home;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.make.MakePages;
+import lyewright.web.photograph.PhotographPages;
+import lyewright.web.recipe.EditorPages;
+import lyewright.web.recipe.RecipePages;
+import lyewright.web.start.Start;
+import lyewright.web.stores.StoresPages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -51,7 +57,13 @@ final class OwnPages implements Pages {
     }
 
     private static List<Feature> features(Shop shop) {
-        return List.of();
+        return List.of(
+                new Start(shop),
+                new PhotographPages(shop),
+                new EditorPages(shop),
+                new RecipePages(shop),
+                new MakePages(shop),
+                new StoresPages(shop));
     }
 
     /** Pages that are there until the process is asked to end. */

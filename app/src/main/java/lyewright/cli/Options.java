@@ -40,8 +40,17 @@ final class Options {
         if (!has(option)) {
             return Optional.empty();
         }
-        String text = typed.matchedOptionValue(option, "");
-        return keep(option, parser.apply(text));
+        return keep(option, parser.apply(text(option)));
+    }
+
+    /**
+     * What was typed for an option.
+     *
+     * @param option its name
+     * @return its value as text; empty for one that takes none
+     */
+    String text(String option) {
+        return typed.matchedOption(option).stringValues().stream().findFirst().orElse("");
     }
 
     /**
@@ -83,25 +92,6 @@ final class Options {
      */
     void refuse(String option, String what, String remedy) {
         problems.add(new Problem(option, what, remedy));
-    }
-
-    /**
-     * Notes it if more than one of several options was typed.
-     *
-     * @param names the options that exclude each other
-     */
-    void onlyOneOf(String... names) {
-        String first = "";
-        for (String name : names) {
-            if (!has(name)) {
-                continue;
-            }
-            if (first.isEmpty()) {
-                first = name;
-            } else {
-                refuse(name, "cannot stand beside " + first, "keep one of the two");
-            }
-        }
     }
 
     /**

@@ -12,7 +12,6 @@ import lyewright.formula.Stage;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.UsualPractice;
 import lyewright.makingsheet.Weighing;
-import lyewright.measure.Temperature;
 import lyewright.measure.TimeSpan;
 
 /** What is done step by step once everything is weighed. */
@@ -30,7 +29,7 @@ public final class MakingSteps {
         this.view = view;
         this.sheet = view.sheet();
         this.process = sheet.formula().formula().process();
-        this.practices = new Practices(sheet.formula().tables(), inFahrenheit(process));
+        this.practices = Practices.of(sheet);
         this.kind = sheet.practice();
         this.portions = !sheet.formula().portions().isEmpty();
     }
@@ -43,13 +42,6 @@ public final class MakingSteps {
      */
     public static List<MakingStep> of(MakingSheet sheet) {
         return new MakingSteps(new SheetView(sheet)).all();
-    }
-
-    private static boolean inFahrenheit(Process process) {
-        return process.oils()
-                .or(process::lye)
-                .filter(t -> t.scale() == Temperature.Scale.F)
-                .isPresent();
     }
 
     private List<MakingStep> all() {

@@ -1,6 +1,8 @@
 package lyewright.words;
 
 import java.util.Optional;
+import lyewright.formula.Process;
+import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Temperature;
 
@@ -12,9 +14,19 @@ public final class Practices {
     private final Tables tables;
     private final boolean fahrenheit;
 
-    public Practices(Tables tables, boolean fahrenheit) {
+    private Practices(Tables tables, boolean fahrenheit) {
         this.tables = tables;
         this.fahrenheit = fahrenheit;
+    }
+
+    /** In degrees as the maker writes them. */
+    public static Practices of(MakingSheet sheet) {
+        Process process = sheet.formula().formula().process();
+        boolean fahrenheit = process.oils()
+                .or(process::lye)
+                .filter(t -> t.scale() == Temperature.Scale.F)
+                .isPresent();
+        return new Practices(sheet.formula().tables(), fahrenheit);
     }
 
     /** Stands behind every figure that nobody published; explained once beneath them. */

@@ -8,6 +8,12 @@ public final class Safety {
     /** What they stand under. */
     public static final String HEADING = "Before the alkali is opened";
 
+    /** That this is no assessment. */
+    public static final Labelled SELLING = new Labelled(
+            "Selling",
+            "this sheet is arithmetic, not an assessment. Soap that is sold needs the assessment, notification and"
+                    + " labelling that local law asks for, from qualified people.");
+
     /** In the order in which they matter. */
     public static final List<Labelled> LINES = List.of(
             new Labelled(
@@ -24,10 +30,7 @@ public final class Safety {
             new Labelled("On skin", "brush off dry beads, then running water for a long time; no vinegar."),
             new Labelled("In eyes", "running water at once, for at least 20 minutes, and call emergency help."),
             new Labelled("Fragrance", "essential oils have limits and can make skin react."),
-            new Labelled(
-                    "Selling",
-                    "this sheet is arithmetic, not an assessment. Soap that is sold needs the assessment, notification"
-                            + " and labelling that local law asks for, from qualified people."));
+            SELLING);
 
     private Safety() {}
 }

@@ -174,7 +174,7 @@ final class NotebookRecipe {
         stands("alkali", spot.at(amount));
         if (amount.isPercent() && NotebookNames.isSolutionToo(spot.text())) {
             miss(alkali.key());
-            miss("water");
+            shares.missAlkali();
             spot.at(amount)
                     .say(
                             findings,

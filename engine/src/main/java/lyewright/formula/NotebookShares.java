@@ -52,6 +52,11 @@ final class NotebookShares {
         additions.add(new Place(place, share, spot));
     }
 
+    /** Notes that the alkali is a share that cannot be read: what the others are of need not be said. */
+    void missAlkali() {
+        alkali = true;
+    }
+
     boolean areOfTheWhole() {
         return alkali;
     }
@@ -86,6 +91,7 @@ final class NotebookShares {
             Findings findings) {
         boolean readSoFar = findings.problems().isEmpty();
         if (readSoFar && isMixed(oils, more)) {
+            findings.expect("alkali");
             findings.add(
                     "oils",
                     "some of the recipe is in percent and some is not",

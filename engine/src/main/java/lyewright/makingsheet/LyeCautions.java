@@ -76,7 +76,7 @@ final class LyeCautions {
                     "purity-assumed",
                     Level.NOTE,
                     "The alkali's purity is not given; taken as {}.",
-                    "Read it off the tub or its certificate and give it, as in --purity naoh=98.5,koh=90.",
+                    "Read it off the tub or its certificate and give it.",
                     Caution.COMMON_PRACTICE,
                     List.of(what)));
         }

@@ -10,7 +10,7 @@ import lyewright.why.Term.Given;
 final class Bars {
 
     private static final String NONE =
-            "Nothing says how many bars there are: give --bars, --cavities, or a mould's measures with --cut.";
+            "Nothing says how many bars there are: ask for so many bars, or give cavities, or a mould's measures and its cut.";
 
     private final Ledger ledger;
     private final MakingSheet.Bars bars;

@@ -1,7 +1,9 @@
 package lyewright.records;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import lyewright.measure.Outcome;
+import lyewright.records.backup.Backups;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.file.Photographs;
 import lyewright.records.material.OwnMaterials;
@@ -37,6 +39,18 @@ public final class Records implements AutoCloseable {
         return Opening.toWrite(place, clock).then(database -> Outcome.ok(new Records(place, database)));
     }
 
+    /**
+     * Opens records only to be read, such as for a backup, beside an application that may be using them. Whatever writes is refused by
+     * the database.
+     *
+     * @param place where; there must be records
+     * @param clock the time
+     * @return the records, or why not
+     */
+    public static Outcome<Records> openToRead(Place place, Clock clock) {
+        return Opening.toRead(place, clock).then(database -> Outcome.ok(new Records(place, database)));
+    }
+
     /** The recipes. */
     public RecipeBook recipes() {
         return new RecipeBook(database);
@@ -65,6 +79,12 @@ public final class Records implements AutoCloseable {
     /** Photographs. */
     public Photographs photographs() {
         return new Photographs(database, place.files());
+    }
+
+    /** Backups. */
+    public Backups backups() {
+        Path workplace = place instanceof Place.Folder folder ? folder.home() : place.files();
+        return new Backups(database, place.files(), workplace);
     }
 
     /** Lets go of the database and the folder. Closing twice is harmless. */

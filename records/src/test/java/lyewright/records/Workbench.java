@@ -28,7 +28,7 @@ public abstract class Workbench {
 
     @BeforeEach
     void open() {
-        place = kind.place(folder);
+        place = kind.prepared(folder);
         records = Records.open(place, clock).orThrow();
     }
 

@@ -12,7 +12,6 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import lyewright.formula.Comments;
 import lyewright.measure.Problem;
 
 /** The fields of a form by name, as a browser sends them and a draft keeps them. */
@@ -24,6 +23,14 @@ final class FormFields {
     /** The longest notes, or oils of a premix. */
     static final int LONGEST_TEXT = 50_000;
 
+    /** The longest remarks, which nobody types into a form, and the longest file. */
+    static final int LONGEST_REMARKS = 200_000;
+
+    static final String REMARKS = "remarks";
+
+    /** The whole formula as a file, where somebody types that instead. */
+    static final String FILE = "file";
+
     private static final int UNREADABLE = 0xfffd;
 
     private static final Pattern ROW = Pattern.compile("(oils|additions|portions|materials)\\.([0-9]{1,6})\\..*");
@@ -34,7 +41,7 @@ final class FormFields {
     static Optional<Problem> tooMuch(Map<String, List<String>> parameters) {
         for (Map.Entry<String, List<String>> entry : parameters.entrySet()) {
             String name = entry.getKey();
-            int longest = isText(name) ? LONGEST_TEXT : LONGEST_LINE;
+            int longest = longest(name);
             if (entry.getValue().stream().anyMatch(value -> value.length() > longest)) {
                 return Optional.of(
                         new Problem(name, "this field holds at most " + longest + " characters", "write it shorter"));
@@ -50,8 +57,12 @@ final class FormFields {
         return Optional.empty();
     }
 
-    private static boolean isText(String name) {
-        return name.equals("notes") || name.endsWith("." + MaterialRow.OILS) && name.startsWith("materials.");
+    private static int longest(String name) {
+        if (name.equals(REMARKS) || name.equals(FILE)) {
+            return LONGEST_REMARKS;
+        }
+        boolean text = name.equals("notes") || (name.endsWith("." + MaterialRow.OILS) && name.startsWith("materials."));
+        return text ? LONGEST_TEXT : LONGEST_LINE;
     }
 
     static FormulaForm form(UnaryOperator<String> sent, Collection<String> names) {
@@ -78,7 +89,7 @@ final class FormFields {
                 list(rows, "additions", row -> addition(line, row)),
                 list(rows, "portions", row -> new PortionRow(line.apply(row + "name"), line.apply(row + "share"))),
                 list(rows, "materials", row -> material(line, text, row)),
-                Comments.NONE);
+                FormRemarks.read(clip(sent.apply(REMARKS), LONGEST_REMARKS)));
     }
 
     private static AdditionRow addition(UnaryOperator<String> line, String row) {
@@ -161,6 +172,10 @@ final class FormFields {
         put(fields, "additions", form.additions(), FormFields::texts);
         put(fields, "portions", form.portions(), row -> List.of("name", row.name(), "share", row.share()));
         put(fields, "materials", form.materials(), FormFields::texts);
+        String remarks = FormRemarks.write(form.remarks());
+        if (!remarks.isEmpty()) {
+            fields.put(REMARKS, remarks);
+        }
         return fields;
     }
 

@@ -1,5 +1,9 @@
 package lyewright.web.recipe;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,14 +13,54 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.formula.Comments;
 
-/** Moves the remarks of additions along with their rows. */
+/** The remarks of a form: as a field, and moved along with the rows of their additions. */
 final class FormRemarks {
 
     private static final String ADDITIONS = "additions";
 
     private static final Pattern ADDITION = Pattern.compile("(additions\\.[0-9]+)(.*)");
 
+    private static final ObjectMapper JSON = new ObjectMapper();
+
     private FormRemarks() {}
+
+    /** Remarks as the text of one field; empty without any. */
+    static String write(Comments remarks) {
+        if (remarks.equals(Comments.NONE)) {
+            return "";
+        }
+        ObjectNode root = JSON.createObjectNode();
+        root.set("before", JSON.valueToTree(new TreeMap<>(remarks.before())));
+        root.set("beside", JSON.valueToTree(new TreeMap<>(remarks.beside())));
+        root.set("after", JSON.valueToTree(remarks.after()));
+        return root.toString();
+    }
+
+    /** What {@link #write} wrote; no remarks where it is something else. */
+    static Comments read(String text) {
+        if (text.isBlank()) {
+            return Comments.NONE;
+        }
+        try {
+            JsonNode root = JSON.readTree(text);
+            Map<String, List<String>> before = new HashMap<>();
+            root.path("before").properties().forEach(entry -> before.put(entry.getKey(), list(entry.getValue())));
+            Map<String, String> beside = new HashMap<>();
+            root.path("beside")
+                    .properties()
+                    .forEach(
+                            entry -> beside.put(entry.getKey(), entry.getValue().asText("")));
+            return new Comments(before, beside, list(root.path("after")));
+        } catch (JsonProcessingException e) {
+            return Comments.NONE;
+        }
+    }
+
+    private static List<String> list(JsonNode array) {
+        List<String> list = new ArrayList<>();
+        array.forEach(item -> list.add(item.asText("")));
+        return list;
+    }
 
     /** The remarks at their new places; those of an addition that is gone stand above all additions. */
     static Comments moved(Comments remarks, Map<String, String> additions) {

@@ -88,7 +88,7 @@ public record FormulaForm(
                 parameters.keySet());
     }
 
-    /** Every field's name and text, in the order of the page; remarks apart. */
+    /** Every field's name and text, in the order of the page; remarks, where there are some, as one field. */
     public Map<String, String> fields() {
         return FormFields.of(this);
     }
@@ -96,25 +96,5 @@ public record FormulaForm(
     /** The formula it comes to, or what is wrong with which field. */
     public FormRead read(MaterialNames names) {
         return new FormReading(this, names).read();
-    }
-
-    /** The same fields with the remarks of another form. */
-    public FormulaForm withRemarks(Comments others) {
-        return new FormulaForm(
-                recipe,
-                version,
-                use,
-                notes,
-                oils,
-                alkali,
-                superfat,
-                water,
-                acids,
-                curedWater,
-                process,
-                additions,
-                portions,
-                materials,
-                others);
     }
 }

@@ -2,7 +2,11 @@ package lyewright.records.store;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.Function;
 import lyewright.measure.Outcome;
 import org.jdbi.v3.core.Handle;
@@ -17,17 +21,17 @@ public final class Database implements AutoCloseable {
 
     private final Dialect dialect;
     private final Readers readers;
-    private final Writer writer;
+    private final @Nullable Writer writer;
     private final Clock clock;
     private final TimeOrderedIds ids;
     private final @Nullable HomeLock lock;
 
-    Database(Dialect dialect, Clock clock, @Nullable HomeLock lock) {
+    Database(Dialect dialect, Clock clock, @Nullable HomeLock lock, boolean writing) {
         this.lock = lock;
         this.dialect = dialect;
         this.clock = clock;
         this.ids = new TimeOrderedIds(clock);
-        this.writer = new Writer(dialect);
+        this.writer = writing ? new Writer(dialect) : null;
         this.readers = new Readers(dialect);
     }
 
@@ -38,12 +42,19 @@ public final class Database implements AutoCloseable {
 
     /** Writes; whatever the work throws undoes all of it. */
     public <T> T write(Function<Handle, T> work) {
-        return writer.write(work, result -> true);
+        return writer().write(work, result -> true);
     }
 
     /** Writes what may be refused; a refusal undoes all of it. */
     public <T> Outcome<T> decide(Function<Handle, Outcome<T>> work) {
-        return writer.write(work, result -> result instanceof Outcome.Ok);
+        return writer().write(work, result -> result instanceof Outcome.Ok);
+    }
+
+    private Writer writer() {
+        if (writer == null) {
+            throw new IllegalStateException("these records were opened only to be read");
+        }
+        return writer;
     }
 
     /** The present moment, epoch milliseconds. */
@@ -56,9 +67,34 @@ public final class Database implements AutoCloseable {
         return ids.next();
     }
 
-    /** What this database does in its own way. */
-    Dialect dialect() {
-        return dialect;
+    /** Puts the rows of a staging in the place of all rows of these tables, which come after those they refer to. */
+    public void replaceAll(List<String> tables, Staging staging) {
+        write(handle -> {
+            try {
+                replace(handle.getConnection(), tables, staging);
+                return true;
+            } catch (SQLException e) {
+                throw meaning(e);
+            }
+        });
+    }
+
+    private void replace(Connection connection, List<String> tables, Staging staging) throws SQLException {
+        Dialect.Guards guards = dialect.unguard(connection);
+        try (Statement statement = connection.createStatement()) {
+            for (int i = tables.size() - 1; i >= 0; i--) {
+                statement.execute("DELETE FROM " + tables.get(i));
+            }
+        }
+        for (String table : tables) {
+            staging.copy(table, connection);
+        }
+        guards.restore();
+    }
+
+    /** What an error means to a person, or that it is a fault of ours. */
+    public RuntimeException meaning(SQLException error) {
+        return Troubles.of(dialect, error);
     }
 
     /** Lets go of everything. Closing twice is harmless. */
@@ -66,7 +102,9 @@ public final class Database implements AutoCloseable {
     public void close() {
         // readers first: who closes SQLite last tidies its log, and a reader may not
         readers.close();
-        writer.close();
+        if (writer != null) {
+            writer.close();
+        }
         if (lock != null) {
             try {
                 lock.close();

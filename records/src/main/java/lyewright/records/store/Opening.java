@@ -136,7 +136,7 @@ public final class Opening {
                 }
                 Schema.migrate(dialect, Schema.NEWEST);
             }
-            Database database = new Database(dialect, clock, lock);
+            Database database = new Database(dialect, clock, lock, writing);
             return writing ? proven(database) : Outcome.ok(database);
         } catch (SQLException e) {
             return refused(Troubles.of(dialect, e));

@@ -1,0 +1,30 @@
+package lyewright.print;
+
+import lyewright.makingsheet.MakingSheet;
+import lyewright.template.Templates;
+
+/** The making sheet on paper. */
+public final class SheetPaper {
+
+    private static final String TEMPLATE = "print/sheet.jte";
+
+    private SheetPaper() {}
+
+    /**
+     * Prints a sheet. A sheet that is not to be made is crossed on every page and says why.
+     *
+     * @param sheet what to make
+     * @param order on which paper, for whom, when
+     * @return a PDF
+     */
+    public static byte[] pdf(MakingSheet sheet, PaperOrder order) {
+        SheetLeaf leaf = SheetLeaf.of(sheet, order);
+        String page = Xhtml.clean(Templates.render(TEMPLATE, leaf));
+        String whole = Typeface.has(page) ? page : Xhtml.clean(Templates.render(TEMPLATE, leaf.lackingLetters()));
+        return Press.pdf(whole, document -> {
+            if (leaf.stopped()) {
+                Cross.over(document);
+            }
+        });
+    }
+}

@@ -1,0 +1,86 @@
+package lyewright.web.make;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the sheet's figures in sentences about it. A number is a link only if it is what a figure that belongs there rounds to, and
+ * the figure's unit stands behind it: a link that led to another figure would be worse than none.
+ */
+final class FigureLinks {
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])[+-]?[0-9]+(?:\\.[0-9]+)?(?![\\w.]*[0-9])");
+
+    private final MakeChoice choice;
+
+    FigureLinks(MakeChoice choice) {
+        this.choice = choice;
+    }
+
+    /** A figure by itself. */
+    Piece figure(String text, String path) {
+        return new Piece(text, choice.why(path));
+    }
+
+    /** A cell that holds one figure and nothing else; plain where it shows another number. */
+    List<Piece> cell(String text, Known known) {
+        Matcher number = NUMBER.matcher(text);
+        return List.of(
+                number.find() && shows(number.group(), known.value()) ? figure(text, known.path()) : Piece.plain(text));
+    }
+
+    /**
+     * A sentence with links.
+     *
+     * @param text the sentence
+     * @param known the figures that may stand in it, each once
+     */
+    List<Piece> sentence(String text, List<Known> known) {
+        List<Known> left = new ArrayList<>(known);
+        List<Piece> pieces = new ArrayList<>();
+        Matcher number = NUMBER.matcher(text);
+        int from = 0;
+        while (number.find()) {
+            Optional<Known> shown = left.stream()
+                    .filter(figure -> shows(number.group(), figure.value())
+                            && unitFollows(text.substring(number.end()), figure.unit()))
+                    .findFirst();
+            if (shown.isPresent()) {
+                left.remove(shown.get());
+                int to = number.end()
+                        + (shown.get().unit().isEmpty()
+                                ? 0
+                                : 1 + shown.get().unit().length());
+                // of a range the unit stands behind the second number only
+                int end = text.startsWith(" " + shown.get().unit(), number.end()) ? to : number.end();
+                plain(pieces, text.substring(from, number.start()));
+                pieces.add(
+                        figure(text.substring(number.start(), end), shown.get().path()));
+                from = end;
+            }
+        }
+        plain(pieces, text.substring(from));
+        return pieces;
+    }
+
+    private static void plain(List<Piece> pieces, String text) {
+        if (!text.isEmpty()) {
+            pieces.add(Piece.plain(text));
+        }
+    }
+
+    private static boolean shows(String number, double value) {
+        BigDecimal shown = new BigDecimal(number);
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(shown.scale(), RoundingMode.HALF_UP);
+        return rounded.compareTo(shown) == 0 || rounded.abs().compareTo(shown) == 0;
+    }
+
+    private static boolean unitFollows(String rest, String unit) {
+        return unit.isEmpty() || rest.startsWith(" " + unit) || rest.matches("(?s) and [0-9.]+ " + unit + ".*");
+    }
+}

@@ -1,0 +1,19 @@
+package lyewright.web.make;
+
+/**
+ * A figure of the sheet that has a reason.
+ *
+ * @param path as {@code why} knows it
+ * @param value unrounded
+ * @param unit that must stand behind it in a sentence; empty where none does
+ */
+record Known(String path, double value, String unit) {
+
+    static Known grams(String path, double value) {
+        return new Known(path, value, "g");
+    }
+
+    static Known percent(String path, double value) {
+        return new Known(path, value, "%");
+    }
+}

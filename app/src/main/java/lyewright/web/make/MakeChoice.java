@@ -1,0 +1,185 @@
+package lyewright.web.make;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What to make, as it was typed and as it stands in the address: a bookmark of it gives the same sheet again.
+ *
+ * @param texts by name, none blank
+ */
+public record MakeChoice(Map<String, String> texts) {
+
+    static final String RECIPE = "recipe";
+    static final String VERSION = "version";
+    static final String MOULD = "mould";
+    static final String INSIDE = "inside";
+    static final String MUCH = "much";
+    static final String AMOUNT = "amount";
+    static final String HOLD_BACK = "hold-back";
+    static final String CUT = "cut";
+    static final String BLADE = "blade";
+    static final String ENDS = "ends";
+    static final String TRIM = "trim";
+    static final String OUT = "out";
+    static final String IN = "in";
+
+    /** In front of a vessel's name, for the jug that was chosen for it. */
+    static final String JUG = "jug.";
+
+    /** The mould that is typed instead of taken from the register. */
+    static final String TYPED = "typed";
+
+    private static final List<String> NAMES =
+            List.of(RECIPE, VERSION, MOULD, INSIDE, MUCH, AMOUNT, HOLD_BACK, CUT, BLADE, ENDS, TRIM, OUT, IN);
+
+    private static final int LONGEST = 200;
+    private static final int MOST_JUGS = 20;
+
+    /** Ways of saying how much. */
+    enum Much {
+        FULL("full", "the mould full"),
+        TOTAL("total", "so much in the mould"),
+        OILS("oils", "so much oil"),
+        BARS("bars", "so many bars, as cut"),
+        CURED("cured", "so many bars, as cured"),
+        WRITTEN("written", "the recipe as it stands");
+
+        private final String word;
+        private final String label;
+
+        Much(String word, String label) {
+            this.word = word;
+            this.label = label;
+        }
+
+        /** As in the address. */
+        public String word() {
+            return word;
+        }
+
+        /** As it is chosen. */
+        public String label() {
+            return label;
+        }
+
+        /** Whether an amount has to be typed. */
+        boolean needsAmount() {
+            return this != FULL && this != WRITTEN;
+        }
+    }
+
+    /** Keeps the order of names, so that one choice has one address. */
+    public MakeChoice {
+        texts = ordered(texts);
+    }
+
+    private static Map<String, String> ordered(Map<String, String> given) {
+        Map<String, String> ordered = new LinkedHashMap<>();
+        NAMES.forEach(name -> keep(ordered, name, given.get(name)));
+        new TreeMap<>(given)
+                .entrySet().stream()
+                        .filter(entry -> entry.getKey().startsWith(JUG))
+                        .limit(MOST_JUGS)
+                        .forEach(entry -> keep(ordered, entry.getKey(), entry.getValue()));
+        return Collections.unmodifiableMap(ordered);
+    }
+
+    private static void keep(Map<String, String> kept, String name, @Nullable String text) {
+        if (text != null && (!text.isBlank() || name.equals(HOLD_BACK))) {
+            kept.put(name, text.length() > LONGEST ? text.substring(0, LONGEST) : text);
+        }
+    }
+
+    /**
+     * Of what a browser sent.
+     *
+     * @param sent the texts of each name, the first of which counts
+     * @return the choice
+     */
+    public static MakeChoice of(Map<String, List<String>> sent) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        sent.forEach((name, values) -> {
+            if (!values.isEmpty()) {
+                texts.put(name, values.get(0));
+            }
+        });
+        return new MakeChoice(texts);
+    }
+
+    /** A text; empty where nothing was typed. */
+    public String text(String name) {
+        return texts.getOrDefault(name, "");
+    }
+
+    Optional<String> typed(String name) {
+        return Optional.of(text(name)).filter(text -> !text.isBlank());
+    }
+
+    boolean has(String name) {
+        return texts.containsKey(name);
+    }
+
+    Optional<Much> much() {
+        return Arrays.stream(Much.values())
+                .filter(way -> way.word.equals(text(MUCH)))
+                .findFirst();
+    }
+
+    boolean mouldIsTyped() {
+        return text(MOULD).equals(TYPED);
+    }
+
+    /** Jugs by the vessel of the sheet that they are for. */
+    Map<String, String> jugs() {
+        Map<String, String> jugs = new LinkedHashMap<>();
+        texts.forEach((name, id) -> {
+            if (name.startsWith(JUG)) {
+                jugs.put(name.substring(JUG.length()), id);
+            }
+        });
+        return jugs;
+    }
+
+    /** The same with another text. */
+    public MakeChoice with(String name, String text) {
+        Map<String, String> changed = new LinkedHashMap<>(texts);
+        changed.put(name, text);
+        return new MakeChoice(changed);
+    }
+
+    /** The same without some texts. */
+    MakeChoice without(String... names) {
+        Map<String, String> changed = new LinkedHashMap<>(texts);
+        List.of(names).forEach(changed::remove);
+        return new MakeChoice(changed);
+    }
+
+    /** As it stands in an address, behind the question mark. */
+    public String query() {
+        StringBuilder query = new StringBuilder();
+        texts.forEach((name, text) -> query.append(query.isEmpty() ? "" : "&")
+                .append(encoded(name))
+                .append('=')
+                .append(encoded(text)));
+        return query.toString();
+    }
+
+    /** Where a figure of this sheet is explained. */
+    public String why(String path) {
+        return "/why?" + without(OUT, IN).query() + "&figure=" + encoded(path);
+    }
+
+    /** A text inside an address. */
+    public static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,128 @@
+package lyewright.web.make;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+import lyewright.records.recipe.RecipeVersion;
+import lyewright.records.recipe.Search;
+import lyewright.web.Answers;
+import lyewright.web.Feature;
+import lyewright.web.Frame;
+import lyewright.web.Notice;
+import lyewright.web.Refused;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+
+/**
+ * Make. Looking changes nothing: the sheet, its swap and its paper are all addresses. What was printed was made from, so printing is
+ * asked for by a form: it keeps the version as it is and then leads to the paper, whose address may be loaded again at will.
+ */
+public final class MakePages implements Feature {
+
+    static final String ADDRESS = "/make";
+    static final String PDF = ADDRESS + "/sheet.pdf";
+
+    /** Stands in an address after the page was printed from the browser. */
+    static final String KEPT = "kept";
+
+    private static final int SHOWN = 30;
+    private static final int LONGEST_QUERY = 200;
+
+    private final Shop shop;
+    private final Workbench workbench;
+
+    /**
+     * Make, in a workshop.
+     *
+     * @param shop the workshop that is shown
+     */
+    public MakePages(Shop shop) {
+        this.shop = shop;
+        this.workbench = new Workbench(shop);
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get(ADDRESS, this::show);
+        routes.post(ADDRESS + "/printed", this::printed);
+    }
+
+    private void show(Context ctx) {
+        MakeChoice choice = MakeChoice.of(ctx.queryParamMap());
+        if (choice.text(MakeChoice.RECIPE).isEmpty()) {
+            pick(ctx);
+            return;
+        }
+        Bench bench = workbench.lay(choice);
+        boolean inPlace = Answers.isInPlace(ctx);
+        MakeAnswer answer = MakeAnswer.of(bench, inPlace);
+        if (inPlace) {
+            ctx.header("HX-Replace-Url", ADDRESS + "?" + bench.choice().query());
+            if (answer.sheet().isEmpty()) {
+                // the last sheet stays, greyed, until this one can be read; only what is wrong is said
+                ctx.header("HX-Reswap", "none");
+            }
+            Answers.page(ctx, "make/answer.jte", answer);
+        } else {
+            Answers.page(ctx, "make/make.jte", MakePage.of(bench, answer, frame(ctx, bench)));
+        }
+    }
+
+    private Frame frame(Context ctx, Bench bench) {
+        Frame frame = shop.frame("Make " + bench.recipe().name(), Section.MAKE);
+        List<Notice> notices = ctx.queryParam(KEPT) == null
+                ? List.of()
+                : List.of(Notice.of("Version " + bench.version().number()
+                        + " is kept as it is. Changing the recipe later makes the next version."));
+        return new Frame(
+                frame.title(),
+                frame.section(),
+                frame.workshop(),
+                frame.demo(),
+                notices,
+                List.of("make.css", "why.css"),
+                List.of("make.js", "why.js"));
+    }
+
+    private void pick(Context ctx) {
+        String typed = Optional.ofNullable(ctx.queryParam("q")).orElse("");
+        String words = typed.length() > LONGEST_QUERY ? typed.substring(0, LONGEST_QUERY) : typed;
+        PickPage.Found found =
+                new PickPage.Found(words, shop.records().recipes().list(new Search(words, 1, SHOWN)));
+        if (Answers.isInPlace(ctx)) {
+            Answers.page(ctx, "make/found.jte", found);
+        } else {
+            Frame frame = shop.frame("Make", Section.MAKE).withStyle("make.css");
+            Answers.page(ctx, "make/pick.jte", new PickPage(frame, found));
+        }
+    }
+
+    /** The page itself goes to the printer: the browser is told to print once the version is kept. */
+    private void printed(Context ctx) {
+        MakeChoice choice = MakeChoice.of(ctx.formParamMap());
+        Bench bench = made(choice);
+        if (Answers.isInPlace(ctx)) {
+            ctx.header("HX-Trigger", "print-page").status(204);
+        } else {
+            Answers.seeOther(ctx, ADDRESS + "?" + bench.choice().query() + "&" + KEPT + "=yes");
+        }
+    }
+
+    /** A sheet that is not to be made is printed crossed, and nothing is made from it. */
+    private Bench made(MakeChoice choice) {
+        Bench bench = workbench.lay(choice);
+        if (bench.sheet() instanceof Outcome.Ok<lyewright.makingsheet.MakingSheet> sheet
+                && !sheet.value().stopped()) {
+            Outcome<RecipeVersion> kept = shop.records()
+                    .recipes()
+                    .markMade(bench.recipe().id(), bench.version().number());
+            if (!kept.problems().isEmpty()) {
+                throw Refused.notHere(
+                        kept.problems().get(0).what(), kept.problems().get(0).remedy());
+            }
+        }
+        return bench;
+    }
+}

@@ -1,0 +1,116 @@
+package lyewright.web.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import lyewright.makingsheet.CautionChange;
+import lyewright.makingsheet.Comparison;
+import lyewright.makingsheet.Comparison.Group;
+import lyewright.makingsheet.Comparison.Row;
+import lyewright.picture.ComparePicture;
+import lyewright.picture.Picture;
+import lyewright.words.CompareWords;
+import lyewright.words.Figures;
+
+/**
+ * What another oil would do, as it stands on the page.
+ *
+ * @param out name of the oil that goes
+ * @param in name of the oil that comes
+ * @param summary in sentences
+ * @param superfats how sure both superfats are
+ * @param acids both fatty acids
+ * @param cautions that come, go or change
+ * @param rows every figure that changes
+ * @param newest whether the recipe's newest version is shown, which alone can be gone on from
+ */
+public record SwapShown(
+        String out,
+        String in,
+        List<String> summary,
+        Picture superfats,
+        Picture acids,
+        List<Changed> cautions,
+        List<Figure> rows,
+        boolean newest) {
+
+    /** Copies its lists. */
+    public SwapShown {
+        summary = List.copyOf(summary);
+        cautions = List.copyOf(cautions);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * A caution that is not the same in both.
+     *
+     * @param how what becomes of it
+     * @param level how grave it is
+     * @param text what it says
+     */
+    public record Changed(String how, String level, String text) {}
+
+    /**
+     * A figure that changes.
+     *
+     * @param label what it is called
+     * @param unit its unit, or empty
+     * @param from as it is
+     * @param to as it would be
+     * @param by the change, with its sign
+     */
+    public record Figure(String label, String unit, String from, String to, String by) {}
+
+    static SwapShown of(Swap swap, boolean newest) {
+        Comparison comparison = swap.comparison();
+        List<Figure> rows = new ArrayList<>();
+        for (Group group : List.of(
+                Group.ALKALI_AND_WATER,
+                Group.SUPERFAT_AND_LYE,
+                Group.OIL_VALUES,
+                Group.FATTY_ACIDS,
+                Group.KEEPING,
+                Group.CURED_BAR,
+                Group.BATCH)) {
+            comparison.of(group).stream()
+                    .filter(Row::differs)
+                    .map(row -> figure(row, group))
+                    .forEach(rows::add);
+        }
+        return new SwapShown(
+                swap.out(),
+                swap.in(),
+                new CompareWords(comparison).summary(),
+                ComparePicture.superfats(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
+                ComparePicture.fattyAcids(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
+                comparison.cautions().stream()
+                        .filter(change -> change.change() != CautionChange.Change.STAYS)
+                        .map(SwapShown::changed)
+                        .toList(),
+                rows,
+                newest);
+    }
+
+    private static Changed changed(CautionChange change) {
+        String how = switch (change.change()) {
+            case COMES -> "Comes";
+            case GOES -> "Goes";
+            case GRAVER -> "Graver";
+            case MILDER -> "Milder";
+            case CHANGES, STAYS -> "Changes";
+        };
+        return new Changed(
+                how, change.caution().level().word(), change.caution().text());
+    }
+
+    private static Figure figure(Row row, Group group) {
+        String unit = group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit();
+        return new Figure(
+                row.label(),
+                unit,
+                row.a().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),
+                row.b().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),
+                row.shownDifference()
+                        .map(change -> Figures.signed(change.doubleValue(), row.decimals()))
+                        .orElse(""));
+    }
+}

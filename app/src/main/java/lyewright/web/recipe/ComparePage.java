@@ -1,0 +1,100 @@
+package lyewright.web.recipe;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.picture.Picture;
+import lyewright.web.Frame;
+
+/**
+ * Two versions, or two recipes, beside each other.
+ *
+ * @param frame around it
+ * @param sides the two; none where one of them makes no sheet
+ * @param troubles why there are none
+ * @param summary what it comes to
+ * @param pictures of both over one scale
+ * @param groups figures that differ
+ * @param same what does not
+ * @param cautions that come, go or stay
+ * @param choice which others may be compared
+ */
+public record ComparePage(
+        Frame frame,
+        List<CompareSide> sides,
+        List<String> troubles,
+        List<String> summary,
+        List<Picture> pictures,
+        List<Group> groups,
+        Optional<String> same,
+        List<CautionLine> cautions,
+        Choice choice) {
+
+    /** Copies its lists. */
+    public ComparePage {
+        sides = List.copyOf(sides);
+        troubles = List.copyOf(troubles);
+        summary = List.copyOf(summary);
+        pictures = List.copyOf(pictures);
+        groups = List.copyOf(groups);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * Figures that belong together.
+     *
+     * @param title what they are about
+     * @param rows those that differ
+     */
+    public record Group(String title, List<Row> rows) {
+
+        /** Copies its list. */
+        public Group {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * A figure of both.
+     *
+     * @param label what it is
+     * @param unit its unit, perhaps empty
+     * @param a of the first
+     * @param b of the second
+     * @param change from the first to the second
+     */
+    public record Row(String label, String unit, String a, String b, String change) {}
+
+    /**
+     * A caution of either.
+     *
+     * @param what comes, goes and so on
+     * @param level how grave
+     * @param text the caution
+     * @param remedy what to do; empty where it goes
+     */
+    public record CautionLine(String what, String level, String text, String remedy) {}
+
+    /**
+     * What may be chosen instead.
+     *
+     * @param action where the form goes
+     * @param options in order, newest first
+     * @param a chosen as the first
+     * @param b chosen as the second
+     */
+    public record Choice(String action, List<Option> options, String a, String b) {
+
+        /** Copies its list. */
+        public Choice {
+            options = List.copyOf(options);
+        }
+    }
+
+    /**
+     * One that may be chosen.
+     *
+     * @param value sent
+     * @param label shown
+     */
+    public record Option(String value, String label) {}
+}

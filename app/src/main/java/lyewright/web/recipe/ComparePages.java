@@ -1,0 +1,161 @@
+package lyewright.web.recipe;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lyewright.fill.Fill;
+import lyewright.formula.Formula;
+import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.Comparison;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.picture.ComparePicture;
+import lyewright.picture.Picture;
+import lyewright.picture.RecipeMark;
+import lyewright.records.recipe.Recipe;
+import lyewright.records.recipe.RecipeVersion;
+import lyewright.records.recipe.Search;
+import lyewright.records.recipe.VersionHeader;
+import lyewright.web.Answers;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+
+/** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
+final class ComparePages {
+
+    private static final double KILOGRAM = 1000;
+
+    private final Shop shop;
+    private final ShowPages show;
+
+    ComparePages(Shop shop, ShowPages show) {
+        this.shop = shop;
+        this.show = show;
+    }
+
+    private record Pick(Recipe recipe, RecipeVersion version, Formula formula) {
+
+        static Pick of(Recipe recipe, RecipeVersion version) {
+            return new Pick(recipe, version, version.formula());
+        }
+
+        String words() {
+            return formula.recipe() + ", version " + version.number();
+        }
+
+        String address() {
+            boolean newest = version.number() == recipe.newest().number();
+            return "/recipes/" + recipe.id() + (newest ? "" : "/versions/" + version.number());
+        }
+    }
+
+    /** The versions of one recipe; the newest and the one before it where none are named. */
+    void versions(Context ctx) {
+        Recipe recipe = show.recipe(ctx.pathParam("id"));
+        List<VersionHeader> all = shop.records().recipes().versions(recipe.id());
+        String before = String.valueOf(all.get(Math.min(1, all.size() - 1)).number());
+        String newest = String.valueOf(all.get(0).number());
+        String a = asked(ctx, "a").orElse(before);
+        String b = asked(ctx, "b").orElse(newest);
+        Pick first = Pick.of(recipe, show.version(recipe, a));
+        Pick second = Pick.of(recipe, show.version(recipe, b));
+        List<ComparePage.Option> options = all.stream()
+                .map(version -> new ComparePage.Option(
+                        String.valueOf(version.number()),
+                        "version " + version.number() + ", " + Dates.day(version.savedAt(), shop.clock())))
+                .toList();
+        Answers.page(
+                ctx,
+                "recipe/compare.jte",
+                page(
+                        recipe.name() + ": what changed",
+                        first,
+                        second,
+                        new ComparePage.Choice("/recipes/" + recipe.id() + "/compare", options, a, b)));
+    }
+
+    /** Two recipes in their newest versions, or one to which a second is to be chosen. */
+    void recipes(Context ctx) {
+        Recipe one = show.recipe(asked(ctx, "a").orElse(""));
+        Recipe other = asked(ctx, "b").map(show::recipe).orElse(one);
+        Pick first = Pick.of(one, one.newest());
+        Pick second = Pick.of(other, other.newest());
+        Answers.page(
+                ctx,
+                "recipe/compare.jte",
+                page(
+                        "Two recipes beside each other",
+                        first,
+                        second,
+                        new ComparePage.Choice("/recipes/compare", recipeOptions(one, other), one.id(), other.id())));
+    }
+
+    /** As many as a list can show; the two that are compared in any case. */
+    private List<ComparePage.Option> recipeOptions(Recipe one, Recipe other) {
+        List<ComparePage.Option> options = new ArrayList<>();
+        shop.records().recipes().list(Search.all(1, Search.LARGEST_PAGE)).items().stream()
+                .map(recipe -> new ComparePage.Option(recipe.id(), recipe.name()))
+                .forEach(options::add);
+        for (Recipe recipe : List.of(one, other)) {
+            ComparePage.Option own = new ComparePage.Option(recipe.id(), recipe.name());
+            if (options.stream().noneMatch(option -> option.value().equals(own.value()))) {
+                options.add(own);
+            }
+        }
+        return options;
+    }
+
+    private static Optional<String> asked(Context ctx, String name) {
+        return Optional.ofNullable(ctx.queryParam(name)).filter(text -> !text.isBlank());
+    }
+
+    private ComparePage page(String title, Pick a, Pick b, ComparePage.Choice choice) {
+        Outcome<MakingSheet> sheetA = sheet(a.formula());
+        Outcome<MakingSheet> sheetB = sheet(b.formula());
+        var frame = shop.frame(title, Section.RECIPES).withStyle("recipe.css");
+        if (!(sheetA instanceof Outcome.Ok<MakingSheet> okA) || !(sheetB instanceof Outcome.Ok<MakingSheet> okB)) {
+            List<String> troubles = new ArrayList<>();
+            sheetA.problems().forEach(problem -> troubles.add(a.words() + ": " + Sentences.whole(problem)));
+            sheetB.problems().forEach(problem -> troubles.add(b.words() + ": " + Sentences.whole(problem)));
+            return new ComparePage(
+                    frame, List.of(), troubles, List.of(), List.of(), List.of(), Optional.empty(), List.of(), choice);
+        }
+        CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()));
+        return new ComparePage(
+                frame,
+                List.of(side("A", a, okA.value()), side("B", b, okB.value())),
+                List.of(),
+                told.summary(),
+                pictures(okA.value(), okB.value()),
+                told.groups(),
+                told.same(),
+                told.cautions(),
+                choice);
+    }
+
+    private Outcome<MakingSheet> sheet(Formula formula) {
+        return ResolvedFormula.of(formula, Tables.bundled(), RecipeSheet.purities(shop.workshop()))
+                .then(resolved -> MakingSheet.of(
+                        resolved,
+                        Fill.oilMass(KILOGRAM),
+                        shop.records().equipment().equipment()));
+    }
+
+    private static CompareSide side(String letter, Pick pick, MakingSheet sheet) {
+        return new CompareSide(
+                letter,
+                pick.formula().recipe(),
+                pick.version().number(),
+                pick.address(),
+                WrittenWords.use(pick.formula().use()),
+                WrittenWords.oils(pick.formula()),
+                RecipeMark.of(pick.formula()),
+                sheet.stopped());
+    }
+
+    private static List<Picture> pictures(MakingSheet a, MakingSheet b) {
+        return List.of(ComparePicture.superfats(a, "A", b, "B"), ComparePicture.fattyAcids(a, "A", b, "B"));
+    }
+}

@@ -1,0 +1,172 @@
+package lyewright.web.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import lyewright.chemistry.BatchLine;
+import lyewright.chemistry.BatchLine.Kind;
+import lyewright.formula.Addition;
+import lyewright.formula.Formula;
+import lyewright.formula.OilLine;
+import lyewright.formula.OwnMaterial;
+import lyewright.formula.PortionLine;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.makingsheet.Vessel;
+import lyewright.makingsheet.Weighing;
+import lyewright.words.Figures;
+import lyewright.words.Labelled;
+
+/**
+ * What is in a recipe: as written, and how much that is.
+ *
+ * @param oils the oils
+ * @param lye water and alkali
+ * @param additions all else, in the order of making
+ * @param portions how the batter is shared
+ * @param own materials of the maker's own, each with what is known of it
+ * @param process how it is made
+ */
+public record Ingredients(
+        List<Ingredient> oils,
+        List<Ingredient> lye,
+        List<Ingredient> additions,
+        List<Ingredient> portions,
+        List<Labelled> own,
+        String process) {
+
+    /** Copies its lists. */
+    public Ingredients {
+        oils = List.copyOf(oils);
+        lye = List.copyOf(lye);
+        additions = List.copyOf(additions);
+        portions = List.copyOf(portions);
+        own = List.copyOf(own);
+    }
+
+    /** Of a formula; without masses where no sheet can be made of it. */
+    static Ingredients of(Formula formula, Optional<MakingSheet> sheet, Address address) {
+        return new Reading(formula, sheet, address).all();
+    }
+
+    /** Whose figures they are. */
+    record Address(String recipeId, int version, boolean inMasses) {
+
+        String why(String figure) {
+            return RecipeSheet.why(recipeId, version, inMasses, figure);
+        }
+    }
+
+    private record Reading(Formula formula, Optional<MakingSheet> sheet, Address address) {
+
+        Ingredients all() {
+            return new Ingredients(
+                    oils(), lye(), additions(), portions(), own(), WrittenWords.process(formula.process()));
+        }
+
+        private List<Ingredient> oils() {
+            List<Ingredient> oils = new ArrayList<>();
+            for (int i = 0; i < formula.oils().size(); i++) {
+                OilLine line = formula.oils().get(i);
+                int place = i;
+                oils.add(new Ingredient(
+                        WrittenWords.name(line.key()),
+                        "",
+                        WrittenWords.amount(line.amount()),
+                        masses(l -> l.kind() == Kind.OIL && l.place() == place)));
+            }
+            return oils;
+        }
+
+        private List<Ingredient> lye() {
+            String alkali = sheet.flatMap(s -> weighed(s, l -> l.kind() == Kind.ALKALI).stream()
+                            .map(Weighing::name)
+                            .reduce((one, other) -> one + " and " + other))
+                    .orElse("Alkali");
+            return List.of(
+                    new Ingredient(
+                            "Water", "", WrittenWords.water(formula.water()), masses(l -> l.kind() == Kind.WATER)),
+                    new Ingredient(alkali, "", WrittenWords.alkali(formula), masses(l -> l.kind() == Kind.ALKALI)));
+        }
+
+        private List<Ingredient> additions() {
+            List<Ingredient> additions = new ArrayList<>();
+            for (int i = 0; i < formula.additions().size(); i++) {
+                Addition addition = formula.additions().get(i);
+                int place = i;
+                additions.add(new Ingredient(
+                        WrittenWords.name(addition.of()),
+                        WrittenWords.how(addition),
+                        addition.amount().toString(),
+                        masses(l -> l.kind() == Kind.ADDITION && l.place() == place)));
+            }
+            return additions;
+        }
+
+        private List<Ingredient> portions() {
+            List<Ingredient> portions = new ArrayList<>();
+            for (int i = 0; i < formula.portions().size(); i++) {
+                PortionLine portion = formula.portions().get(i);
+                String path = "portions[" + i + "].baseBatterGrams";
+                int place = i;
+                portions.add(new Ingredient(
+                        portion.name(),
+                        "",
+                        portion.share().map(Object::toString).orElse("the rest") + " of the base batter",
+                        sheet.map(s -> List.of(new Ingredient.Part(
+                                        "",
+                                        Figures.about(s.portions().get(place).baseBatterGrams()),
+                                        address.why(path))))
+                                .orElse(List.of())));
+            }
+            return portions;
+        }
+
+        private List<Labelled> own() {
+            return formula.materials().stream()
+                    .map(material -> new Labelled(material.key(), ownWords(material)))
+                    .toList();
+        }
+
+        private static String ownWords(OwnMaterial own) {
+            List<String> words = new ArrayList<>();
+            own.saponificationValue().ifPresent(value -> words.add("saponification value " + value + " mg KOH/g"));
+            if (!own.inci().isEmpty()) {
+                words.add(own.inci());
+            }
+            if (!own.supplier().isEmpty()) {
+                words.add("from " + own.supplier());
+            }
+            words.add(own.source().isEmpty() ? "no source given" : "source: " + own.source());
+            return String.join("; ", words);
+        }
+
+        private List<Ingredient.Part> masses(Predicate<BatchLine> which) {
+            List<Ingredient.Part> parts = new ArrayList<>();
+            sheet.ifPresent(s -> {
+                for (int v = 0; v < s.vessels().size(); v++) {
+                    Vessel vessel = s.vessels().get(v);
+                    for (int i = 0; i < vessel.weighings().size(); i++) {
+                        Weighing weighing = vessel.weighings().get(i);
+                        if (which.test(weighing.line())) {
+                            parts.add(part(weighing, "vessels[" + v + "].items[" + i + "].weighGrams"));
+                        }
+                    }
+                }
+            });
+            return parts;
+        }
+
+        private Ingredient.Part part(Weighing weighing, String path) {
+            return new Ingredient.Part(
+                    weighing.portion(), Figures.on(weighing.balance(), weighing.weigh()), address.why(path));
+        }
+
+        private static List<Weighing> weighed(MakingSheet sheet, Predicate<BatchLine> which) {
+            return sheet.vessels().stream()
+                    .flatMap(vessel -> vessel.weighings().stream())
+                    .filter(weighing -> which.test(weighing.line()))
+                    .toList();
+        }
+    }
+}

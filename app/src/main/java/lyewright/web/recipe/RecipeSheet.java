@@ -1,0 +1,76 @@
+package lyewright.web.recipe;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import lyewright.fill.Fill;
+import lyewright.formula.Formula;
+import lyewright.formula.Purities;
+import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.records.setting.Workshop;
+import lyewright.web.Shop;
+import lyewright.words.Figures;
+
+/**
+ * The sheet that a recipe's page is about, and what asks why one of its figures is what it is: as written where the oils are
+ * masses, else for a kilogram of oils; on the workshop's balances, of its alkali.
+ */
+public final class RecipeSheet {
+
+    private static final double KILOGRAM = 1000;
+
+    private RecipeSheet() {}
+
+    /**
+     * Makes it.
+     *
+     * @param formula of a version
+     * @param shop whose balances and alkali it is made with
+     * @return the sheet, or why there is none
+     */
+    public static Outcome<MakingSheet> of(Formula formula, Shop shop) {
+        return ResolvedFormula.of(formula, Tables.bundled(), purities(shop.workshop()))
+                .then(resolved -> MakingSheet.of(
+                        resolved,
+                        formula.inMasses() ? Fill.AS_WRITTEN : Fill.oilMass(KILOGRAM),
+                        shop.records().equipment().equipment()));
+    }
+
+    /** How pure a workshop's alkali is; what is not set, or does not read, is assumed. */
+    static Purities purities(Workshop workshop) {
+        String sodium = workshop.sodiumPurity().map(text -> "naoh=" + text).orElse("");
+        String potassium = workshop.potassiumPurity().map(text -> "koh=" + text).orElse("");
+        String both = sodium.isEmpty() || potassium.isEmpty() ? sodium + potassium : sodium + "," + potassium;
+        return both.isEmpty() || !(Purities.parse(both) instanceof Outcome.Ok<Purities> ok)
+                ? Purities.ASSUMED
+                : ok.value();
+    }
+
+    /** For how much it is. */
+    static String basis(MakingSheet sheet) {
+        return sheet.fill().target() instanceof Fill.AsWritten
+                ? "as written: " + Figures.about(sheet.totals().oils()) + " of oils"
+                : "for 1 kg of oils";
+    }
+
+    /**
+     * Where it says why a figure of this sheet is what it is: beside the figure it is said how much was made.
+     *
+     * @param recipeId the recipe
+     * @param version which version of it
+     * @param inMasses whether its oils are masses
+     * @param figure its path
+     * @return the address
+     */
+    static String why(String recipeId, int version, boolean inMasses, String figure) {
+        String much = inMasses ? "&much=written" : "&much=oils&amount=1+kg";
+        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + much + "&hold-back=0+%25&figure="
+                + encoded(figure);
+    }
+
+    static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,103 @@
+package lyewright.web.start;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.Records;
+import lyewright.web.Answers;
+import lyewright.web.Feature;
+import lyewright.web.Frame;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+
+/** The first page and its other ways to begin; until one is taken, every page leads here. */
+public final class Start implements Feature {
+
+    static final String STYLE = "start.css";
+    static final String SCRIPT = "notebook.js";
+
+    private static final String ADDRESS = "/start";
+
+    /** What is there before any workshop is. */
+    private static final List<String> OPEN = List.of(ADDRESS, NotebookPages.ADDRESS, "/static");
+
+    private final Shop shop;
+
+    /**
+     * The pages of a shop.
+     *
+     * @param shop whose
+     */
+    public Start(Shop shop) {
+        this.shop = shop;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.before(this::leadHere);
+        routes.get("/", ctx -> ctx.redirect(Section.RECIPES.address()));
+        routes.get(ADDRESS, this::start);
+        routes.post(ADDRESS + "/mine", this::mine);
+        routes.post(ADDRESS + "/demo", this::demo);
+        routes.post(ADDRESS + "/back", this::back);
+        new NotebookPages(shop).routes(routes);
+    }
+
+    private void leadHere(Context ctx) {
+        if (OPEN.stream().noneMatch(open -> isBelow(ctx.path(), open)) && !shop.started()) {
+            Answers.seeOther(ctx, ADDRESS);
+            ctx.skipRemainingHandlers();
+        }
+    }
+
+    private static boolean isBelow(String path, String address) {
+        return path.equals(address) || path.startsWith(address + "/");
+    }
+
+    private void start(Context ctx) {
+        Answers.page(ctx, "start/start.jte", page(WorkshopForm.EMPTY));
+    }
+
+    private StartPage page(WorkshopForm mine) {
+        Bench bench = Bench.of(shop);
+        NotebookView notebook = NotebookView.of(NotebookForm.empty(bench.unit()), bench, !shop.started());
+        return new StartPage(frame(shop, "Begin"), notebook, mine, shop.hasMine(), shop.showsDemo());
+    }
+
+    static Frame frame(Shop shop, String title) {
+        Frame inside = shop.frame(title, Section.RECIPES);
+        return new Frame(
+                title, Optional.empty(), inside.workshop(), inside.demo(), List.of(), List.of(STYLE), List.of(SCRIPT));
+    }
+
+    private void mine(Context ctx) {
+        WorkshopForm form = new WorkshopForm(
+                Optional.ofNullable(ctx.formParam(WorkshopForm.FIELD)).orElse(""),
+                WorkshopForm.units(Optional.ofNullable(ctx.formParam("units")).orElse("")),
+                List.of());
+        Optional<Problem> trouble = form.trouble();
+        if (trouble.isPresent()) {
+            Answers.form(ctx, "start/start.jte", page(form.with(List.of(trouble.get()))));
+            return;
+        }
+        shop.startMine(form.workshop());
+        Answers.seeOther(ctx, Section.RECIPES.address());
+    }
+
+    private void demo(Context ctx) {
+        Outcome<Records> shown = shop.lookRound(DemoWorkshop::fill);
+        if (shown instanceof Outcome.Ok) {
+            Answers.seeOther(ctx, Section.RECIPES.address());
+        } else {
+            Answers.form(ctx, "start/start.jte", page(WorkshopForm.EMPTY));
+        }
+    }
+
+    private void back(Context ctx) {
+        shop.backToMine();
+        Answers.seeOther(ctx, "/");
+    }
+}

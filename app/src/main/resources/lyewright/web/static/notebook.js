@@ -1,0 +1,155 @@
+// The notebook: which line is being typed, its numbers, boxes that grow, and what was typed before the window was closed.
+"use strict";
+
+(function () {
+  const form = document.getElementById("notebook");
+  if (!form) {
+    return;
+  }
+  document.documentElement.classList.add("with-scripts");
+  const text = form.elements.namedItem("text");
+  const KEPT = "lyewright-notebook";
+  const SENT = "lyewright-notebook-sent";
+
+  function lineOf(place) {
+    return text.value.slice(0, place).split("\n").length;
+  }
+
+  // The server says of the line being typed what is wrong with it, but calmly.
+  document.addEventListener("htmx:configRequest", function (event) {
+    if (event.detail.elt === form && text && document.activeElement === text) {
+      event.detail.parameters.caret = String(lineOf(text.selectionStart));
+    }
+  });
+
+  function selectLine(number) {
+    const lines = text.value.split("\n");
+    const start = lines.slice(0, number - 1).join("\n").length + (number > 1 ? 1 : 0);
+    text.focus();
+    text.setSelectionRange(start, start + (lines[number - 1] || "").length);
+  }
+
+  if (text) {
+    const numbers = document.getElementById("lines");
+    const follow = function () {
+      numbers.scrollTop = text.scrollTop;
+    };
+    text.addEventListener("scroll", follow);
+    document.addEventListener("htmx:afterSettle", follow);
+
+    // Numbers at once; which of them are wrong comes with the answer.
+    text.addEventListener("input", function () {
+      const lines = Math.min(400, text.value.split("\n").length);
+      while (numbers.children.length > lines) {
+        numbers.lastElementChild.remove();
+      }
+      while (numbers.children.length < lines) {
+        const number = document.createElement("span");
+        number.textContent = String(numbers.children.length + 1);
+        numbers.append(number);
+      }
+      follow();
+    });
+
+    // Away from a line its trouble is no longer one that the next key may settle.
+    text.addEventListener("blur", function () {
+      if (document.querySelector("[data-typing]")) {
+        text.dispatchEvent(new Event("change", { bubbles: true }));
+      }
+    });
+
+    // From a trouble to its line.
+    document.addEventListener("click", function (event) {
+      const link = event.target.closest("[data-line]");
+      if (!link) {
+        return;
+      }
+      event.preventDefault();
+      selectLine(Number(link.dataset.line));
+    });
+
+    // What a line may have meant, taken with one click, and with the browser's own undo.
+    document.addEventListener("click", function (event) {
+      const choice = event.target.closest("[data-choose]");
+      if (!choice) {
+        return;
+      }
+      event.preventDefault();
+      const colon = choice.value.indexOf(":");
+      selectLine(Number(choice.value.slice(0, colon)));
+      const line = choice.value.slice(colon + 1);
+      if (!document.execCommand("insertText", false, line)) {
+        text.setRangeText(line);
+        text.dispatchEvent(new Event("input", { bubbles: true }));
+      }
+    });
+
+    // Closing the window loses nothing.
+    text.addEventListener("input", function () {
+      try {
+        localStorage.setItem(KEPT, text.value);
+        localStorage.removeItem(SENT);
+      } catch (full) {
+        // then it is only on the page
+      }
+    });
+    const bringBack = function (kept) {
+      text.value = kept;
+      text.dispatchEvent(new Event("input", { bubbles: true }));
+    };
+    try {
+      const kept = localStorage.getItem(KEPT);
+      if (kept && text.value === "" && form.elements.namedItem("before").value === "") {
+        if (localStorage.getItem(SENT)) {
+          const button = form.querySelector("[data-bring-back]");
+          button.hidden = false;
+          button.addEventListener("click", function () {
+            button.hidden = true;
+            bringBack(kept);
+          });
+        } else {
+          // once htmx listens
+          window.addEventListener("load", function () {
+            bringBack(kept);
+          });
+        }
+      }
+    } catch (refused) {
+      // a browser that keeps nothing
+    }
+  }
+
+  // What was kept as a recipe is only offered; whether it was kept is not known here.
+  form.addEventListener("submit", function (event) {
+    if (event.submitter && event.submitter.hasAttribute("formaction")) {
+      try {
+        localStorage.setItem(SENT, "yes");
+      } catch (refused) {
+        // nothing was kept
+      }
+    }
+  });
+
+  // There is always another empty box.
+  const boxes = document.getElementById("boxes");
+  if (boxes) {
+    boxes.addEventListener("input", function () {
+      const last = boxes.lastElementChild;
+      if (boxes.children.length < 100 && [...last.querySelectorAll("input")].some((box) => box.value !== "")) {
+        const number = boxes.children.length;
+        const row = last.cloneNode(true);
+        const [what, much] = row.querySelectorAll("input");
+        const trouble = row.querySelector(".trouble");
+        for (const box of [what, much]) {
+          box.value = "";
+          box.setAttribute("aria-describedby", "row-" + number + "-trouble");
+        }
+        what.setAttribute("aria-label", "What, row " + (number + 1));
+        much.setAttribute("aria-label", "How much, row " + (number + 1));
+        trouble.id = "row-" + number + "-trouble";
+        trouble.textContent = "";
+        boxes.append(row);
+      }
+    });
+  }
+})();

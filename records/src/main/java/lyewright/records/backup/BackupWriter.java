@@ -1,0 +1,154 @@
+package lyewright.records.backup;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import lyewright.records.file.FileShelf;
+
+/** Writes one backup: the tables a row to a line, the photographs, and last the manifest that vouches for them. */
+final class BackupWriter {
+
+    private static final JsonFactory JSON = JsonFactory.builder().build();
+
+    private final Connection connection;
+    private final FileShelf shelf;
+    private final ZipOutputStream zip;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<String> missing = new ArrayList<>();
+
+    BackupWriter(Connection connection, FileShelf shelf, OutputStream out) {
+        this.connection = connection;
+        this.shelf = shelf;
+        this.zip = new ZipOutputStream(out);
+    }
+
+    void write(int schema, long now) throws SQLException, IOException {
+        for (String table : TableOrder.TABLES) {
+            table(table);
+        }
+        for (String photograph : photographs()) {
+            file(photograph);
+        }
+        zip.putNextEntry(new ZipEntry(Manifest.NAME));
+        zip.write(new Manifest(Manifest.FORMAT, schema, now, parts, missing).bytes());
+        zip.closeEntry();
+        zip.finish();
+        zip.flush();
+    }
+
+    private void table(String table) throws SQLException, IOException {
+        String name = Part.ofTable(table);
+        zip.putNextEntry(new ZipEntry(name));
+        Measured out = new Measured(zip);
+        long rows = 0;
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT * FROM " + table + " ORDER BY 1, 2");
+                JsonGenerator json = JSON.createGenerator(out)) {
+            json.setRootValueSeparator(null);
+            while (row.next()) {
+                line(json, row);
+                json.writeRaw('\n');
+                rows++;
+            }
+        }
+        zip.closeEntry();
+        parts.add(out.part(name, rows));
+    }
+
+    private static void line(JsonGenerator json, ResultSet row) throws SQLException, IOException {
+        json.writeStartObject();
+        for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) {
+            Object value = row.getObject(i);
+            if (value == null) {
+                continue;
+            }
+            json.writeFieldName(row.getMetaData().getColumnName(i));
+            if (value instanceof Number number) {
+                json.writeNumber(number.longValue());
+            } else {
+                json.writeString(value.toString());
+            }
+        }
+        json.writeEndObject();
+    }
+
+    private List<String> photographs() throws SQLException {
+        List<String> names = new ArrayList<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT sha256 FROM photograph ORDER BY sha256")) {
+            while (row.next()) {
+                names.add(row.getString(1));
+            }
+        }
+        return names;
+    }
+
+    private void file(String hash) throws IOException {
+        try (InputStream content = Files.newInputStream(shelf.at(hash))) {
+            byte[] bytes = content.readAllBytes();
+            if (!FileShelf.nameOf(bytes).equals(hash)) {
+                // harmed on the disk: what it holds is no longer the photograph
+                missing.add(hash);
+                return;
+            }
+            zip.putNextEntry(new ZipEntry(Part.ofFile(hash)));
+            zip.write(bytes);
+            zip.closeEntry();
+            parts.add(new Part(Part.ofFile(hash), 0, bytes.length, hash));
+        } catch (NoSuchFileException e) {
+            missing.add(hash);
+        }
+    }
+
+    /** Counts and digests what goes through it, and leaves what is below open. */
+    private static final class Measured extends DigestOutputStream {
+
+        private long bytes;
+
+        Measured(OutputStream out) {
+            super(out, FileShelf.sha256());
+        }
+
+        @Override
+        public void write(int b) throws IOException {
+            super.write(b);
+            bytes++;
+        }
+
+        @Override
+        public void write(byte[] from, int start, int length) throws IOException {
+            super.write(from, start, length);
+            bytes += length;
+        }
+
+        @Override
+        public void close() {
+            // the file goes on
+        }
+
+        @Override
+        public void flush() {
+            // at the file's end
+        }
+
+        Part part(String name, long rows) {
+            MessageDigest digest = getMessageDigest();
+            return new Part(name, rows, bytes, HexFormat.of().formatHex(digest.digest()));
+        }
+    }
+}

@@ -1,0 +1,12 @@
+package lyewright.records.backup;
+
+import java.util.List;
+
+/** The tables that are kept, each after those that it refers to. */
+final class TableOrder {
+
+    static final List<String> TABLES = List.of(
+            "workshop", "photograph", "recipe", "recipe_version", "draft", "mould", "balance", "jug", "material");
+
+    private TableOrder() {}
+}

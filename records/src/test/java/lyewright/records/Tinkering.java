@@ -1,0 +1,51 @@
+package lyewright.records;
+
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Somebody at the database with a tool of their own. */
+public final class Tinkering {
+
+    private Tinkering() {}
+
+    /** Does it. */
+    public static void with(Place place, String sql) {
+        try (Connection connection = connect(place);
+                Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Asks for the first column's texts. */
+    public static List<String> texts(Place place, String sql) {
+        List<String> answers = new ArrayList<>();
+        try (Connection connection = connect(place);
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(sql)) {
+            while (row.next()) {
+                answers.add(row.getString(1));
+            }
+            return answers;
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A connection of one's own. */
+    public static Connection connect(Place place) throws SQLException {
+        if (place instanceof Place.Folder folder) {
+            return DriverManager.getConnection("jdbc:sqlite:" + folder.database());
+        }
+        Place.Server server = (Place.Server) place;
+        Connection connection = DriverManager.getConnection(server.jdbcUrl(), server.user(), server.password());
+        connection.setSchema(server.schema());
+        return connection;
+    }
+}

@@ -55,11 +55,7 @@ final class OwnPages implements Pages {
     }
 
     private static List<Feature> features(Shop shop) {
-        return List.of(
-                new PhotographPages(shop),
-                new EditorPages(shop),
-                new RecipePages(shop),
-                new Start(shop));
+        return List.of(new PhotographPages(shop), new EditorPages(shop), new RecipePages(shop), new Start(shop));
     }
 
     /** Pages that are there until the process is asked to end. */

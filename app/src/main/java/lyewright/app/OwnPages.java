@@ -12,6 +12,7 @@ import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
+import lyewright.web.recipe.EditorPages;
 import lyewright.web.recipe.RecipePages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
@@ -58,8 +59,9 @@ final class OwnPages implements Pages {
     private static List<Feature> features(Shop shop) {
         return List.of(
                 new Start(shop),
-                new RecipePages(shop),
                 new PhotographPages(shop),
+                new EditorPages(shop),
+                new RecipePages(shop),
                 new MakePages(shop),
                 new StoresPages(shop));
     }

@@ -75,6 +75,15 @@ final class Canvas {
         marks.add(new Mark.Text(style, x, y, anchor, size, text));
     }
 
+    /** Where lines would run together only some are drawn, and that is said; gives the foot. */
+    double everyFew(int step, double middle, double foot) {
+        if (step == 1) {
+            return foot;
+        }
+        small("t t-muted", middle, foot + 13, Anchor.MIDDLE, "not every cut is drawn");
+        return foot + 18;
+    }
+
     Drawing drawing(String kind, String title, String description, int width, double height) {
         return new Drawing(kind, title, description, width, (int) Math.ceil(height), marks);
     }

@@ -49,7 +49,7 @@ final class ImportPages {
                     List.of(whole("there is neither a file nor a text", "choose a file, or paste its text below")));
             return;
         }
-        keep(ctx, ImportText.read(text, shop.workshop()), text, "");
+        keep(ctx, ImportText.read(text, shop), text, "");
     }
 
     private void take(Context ctx, UploadedFile file) {
@@ -65,7 +65,7 @@ final class ImportPages {
                     List.of(whole(
                             "the file is " + kind.get(), "choose a formula file, a text that begins with recipe:")));
         } else {
-            keep(ctx, ImportText.read(bytes, text.orElse(""), shop.workshop()), text.orElse(""), name);
+            keep(ctx, ImportText.read(bytes, text.orElse(""), shop), text.orElse(""), name);
         }
     }
 
@@ -106,7 +106,7 @@ final class ImportPages {
     }
 
     private static ImportPage.Trouble whole(Problem problem) {
-        return new ImportPage.Trouble(0, 0, "", "", "", problem.sentence());
+        return new ImportPage.Trouble(0, 0, "", "", "", Sentences.whole(problem));
     }
 
     private Frame frame() {

@@ -57,6 +57,8 @@ final class SuperfatSaid {
         if (half < 1.25) {
             return "give or take a point";
         }
-        return half < 1.75 ? "give or take a point and a half" : "give or take " + Figures.fixed(half, 0) + " points";
+        return half < 1.75
+                ? "give or take a point and a half"
+                : "give or take " + Figures.upTo(Math.round(2 * half) / 2.0, 1) + " points";
     }
 }

@@ -15,6 +15,7 @@ import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.RecipePages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
+import lyewright.web.why.WhyPages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -61,6 +62,7 @@ final class OwnPages implements Pages {
                 new RecipePages(shop),
                 new PhotographPages(shop),
                 new MakePages(shop),
+                new WhyPages(shop),
                 new StoresPages(shop));
     }
 

@@ -16,6 +16,7 @@ import lyewright.web.recipe.EditorPages;
 import lyewright.web.recipe.RecipePages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
+import lyewright.web.why.WhyPages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -63,6 +64,7 @@ final class OwnPages implements Pages {
                 new EditorPages(shop),
                 new RecipePages(shop),
                 new MakePages(shop),
+                new WhyPages(shop),
                 new StoresPages(shop));
     }
 

@@ -12,9 +12,11 @@ import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
+import lyewright.web.recipe.EditorPages;
 import lyewright.web.recipe.RecipePages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
+import lyewright.web.why.WhyPages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -58,9 +60,11 @@ final class OwnPages implements Pages {
     private static List<Feature> features(Shop shop) {
         return List.of(
                 new Start(shop),
-                new RecipePages(shop),
                 new PhotographPages(shop),
+                new EditorPages(shop),
+                new RecipePages(shop),
                 new MakePages(shop),
+                new WhyPages(shop),
                 new StoresPages(shop));
     }
 

@@ -9,7 +9,7 @@ final class CavityView {
     private static final int MOST_ACROSS = 12;
     private static final double WIDE = 300;
     private static final double LARGEST = 56;
-    private static final double NUMBERED = 20;
+    private static final double NUMBERED = 28;
 
     private CavityView() {}
 
@@ -44,6 +44,9 @@ final class CavityView {
 
     /** Wider than tall, in full rows where that can be. */
     private static int across(int count) {
+        if (count < 4) {
+            return count;
+        }
         int usual = Math.min(MOST_ACROSS, Math.max(1, (int) Math.ceil(Math.sqrt(count * 1.5))));
         for (int across = usual; across * across >= count && across > 1; across--) {
             if (count % across == 0) {

@@ -7,7 +7,6 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -63,7 +62,6 @@ final class Press {
                 .usePdfUaAccessibility(true)
                 .useUriResolver((base, uri) -> null)
                 .useReplacementText(NO_SUCH_LETTER)
-                .useSVGDrawer(new BatikSVGDrawer())
                 .withProducer("Lyewright")
                 .withHtmlContent(xhtml, null)
                 .buildPdfRenderer();

@@ -2,7 +2,10 @@ package lyewright.web.stores;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lyewright.material.Additive;
 import lyewright.material.Oil;
@@ -18,6 +21,8 @@ import lyewright.web.Shop;
 final class TablesPages implements Feature {
 
     static final String ADDRESS = "/stores/tables";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private static final int LONGEST_QUERY = 200;
 
@@ -42,8 +47,13 @@ final class TablesPages implements Feature {
             Answers.page(ctx, "stores/tables-found.jte", found);
         } else {
             Frame frame = shop.frame("What the tables know", Section.STORES).withStyle("stores.css");
-            Answers.page(ctx, "stores/tables.jte", new TablesPage(frame, tables.edition(), found));
+            Answers.page(ctx, "stores/tables.jte", new TablesPage(frame, edition(), found));
         }
+    }
+
+    /** The edition as a date is written on paper. */
+    static String edition() {
+        return LocalDate.parse(Tables.bundled().edition()).format(DAY);
     }
 
     private void card(Context ctx) {
@@ -69,6 +79,6 @@ final class TablesPages implements Feature {
 
     private CardPage card(String key, String name, List<Fact> facts, List<AcidRow> acids, String acidSource) {
         Frame frame = shop.frame(name, Section.STORES).withStyle("stores.css");
-        return new CardPage(frame, key, name, facts, acids, acidSource, tables.edition(), "");
+        return new CardPage(frame, key, name, facts, acids, acidSource, edition(), "");
     }
 }

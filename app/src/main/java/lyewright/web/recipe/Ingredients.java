@@ -50,10 +50,10 @@ public record Ingredients(
     }
 
     /** Whose figures they are. */
-    record Address(String recipeId, int version, boolean inMasses) {
+    record Address(String recipeId, int version) {
 
         String why(String figure) {
-            return RecipeSheet.why(recipeId, version, inMasses, figure);
+            return RecipeSheet.why(recipeId, version, figure);
         }
     }
 

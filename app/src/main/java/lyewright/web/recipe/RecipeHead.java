@@ -65,6 +65,12 @@ public record RecipeHead(
         return number == newest;
     }
 
+    /** When and why it was saved, and when it was first made. */
+    public String history() {
+        return Sentences.whole("Saved " + saved + (why.isEmpty() ? "" : ": " + why))
+                + made.map(date -> " First made " + date + ".").orElse("");
+    }
+
     /** Where the recipe's page is. */
     public String address() {
         return "/recipes/" + id;

@@ -56,18 +56,15 @@ public final class RecipeSheet {
     }
 
     /**
-     * Where it says why a figure of this sheet is what it is: beside the figure it is said how much was made.
+     * Where it says why a figure of this sheet is what it is.
      *
      * @param recipeId the recipe
      * @param version which version of it
-     * @param inMasses whether its oils are masses
      * @param figure its path
      * @return the address
      */
-    static String why(String recipeId, int version, boolean inMasses, String figure) {
-        String much = inMasses ? "&much=written" : "&much=oils&amount=1+kg";
-        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + much + "&hold-back=0+%25&figure="
-                + encoded(figure);
+    static String why(String recipeId, int version, String figure) {
+        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + "&figure=" + encoded(figure);
     }
 
     static String encoded(String text) {

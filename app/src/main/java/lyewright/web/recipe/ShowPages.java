@@ -87,7 +87,7 @@ public final class ShowPages {
         Outcome<MakingSheet> made = RecipeSheet.of(formula, shop);
         Optional<MakingSheet> sheet =
                 made instanceof Outcome.Ok<MakingSheet> ok ? Optional.of(ok.value()) : Optional.empty();
-        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number(), formula.inMasses());
+        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number());
         RecipeHead head = RecipeHead.of(recipe, version, formula, shop.clock());
         String title = head.isNewest() ? head.name() : head.name() + ", version " + head.number();
         return new ShowPage(

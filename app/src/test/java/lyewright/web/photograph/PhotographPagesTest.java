@@ -162,8 +162,26 @@ class PhotographPagesTest {
     }
 
     @Test
-    void far_too_much_is_cut_off_before_it_is_read() {
-        assertThat(give(new byte[70 << 20]).statusCode()).isEqualTo(413);
+    void far_too_much_is_not_listened_to_until_its_end() {
+        int status;
+        try {
+            status = give(new byte[70 << 20]).statusCode();
+        } catch (IllegalStateException hungUp) {
+            assertThat(hungUp).hasCauseInstanceOf(IOException.class);
+            status = 413;
+        }
+        assertThat(status).isEqualTo(413);
+        assertThat(shop.book().find(recipe).orElseThrow().photograph()).isEmpty();
+    }
+
+    @Test
+    void a_form_that_is_put_together_wrongly_is_no_fault_of_ours() {
+        assertThat(shop.send(
+                                "/recipes/" + recipe + "/photograph",
+                                "multipart/form-data; boundary=seam",
+                                bytes("--seam\r\nContent-Disposition: form-data; name=\"photograph\""))
+                        .statusCode())
+                .isEqualTo(400);
     }
 
     @Test

@@ -28,6 +28,7 @@ import lyewright.records.setting.Units;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.photograph.PhotographPages;
+import lyewright.web.why.WhyPages;
 
 /** A workshop with recipe pages, and a browser of few words. Its recipes are invented. */
 public final class RecipeShop implements AutoCloseable {
@@ -58,7 +59,8 @@ public final class RecipeShop implements AutoCloseable {
         shop = Shop.open(new Place.Folder(home), new Place.Folder(home.resolve("demo")), clock)
                 .orThrow();
         shop.startMine(Shop.usual("Gannet Stair Soap", Units.GRAMS));
-        server = WebServer.start("127.0.0.1", 0, List.of(new RecipePages(shop), new PhotographPages(shop)))
+        server = WebServer.start(
+                        "127.0.0.1", 0, List.of(new RecipePages(shop), new PhotographPages(shop), new WhyPages(shop)))
                 .orThrow();
     }
 
@@ -148,6 +150,11 @@ public final class RecipeShop implements AutoCloseable {
         body.writeBytes("\r\n--seam--\r\n".getBytes(StandardCharsets.UTF_8));
         return sent(
                 write(path, "multipart/form-data; boundary=seam").POST(BodyPublishers.ofByteArray(body.toByteArray())));
+    }
+
+    /** Any bytes under any type. */
+    public HttpResponse<String> send(String path, String type, byte[] body) {
+        return sent(write(path, type).POST(BodyPublishers.ofByteArray(body)));
     }
 
     private HttpRequest.Builder write(String path, String type) {

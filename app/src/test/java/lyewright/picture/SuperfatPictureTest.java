@@ -46,7 +46,7 @@ class SuperfatPictureTest {
 
         static Scale of(Drawn drawn) {
             List<Element> ticks = drawn.all("text").stream()
-                    .filter(t -> t.getAttribute("font-size").equals("12")
+                    .filter(t -> t.getAttribute("font-size").equals("12.2")
                             && t.getTextContent().matches("-?[0-9.]+"))
                     .toList();
             Element first = ticks.get(0);

@@ -154,7 +154,7 @@ public final class Opening {
     /** What cannot be written to is found out now, not when the first recipe is saved. */
     private static Outcome<Database> proven(Database database) {
         try {
-            database.write(handle -> true);
+            database.write(handle -> handle.execute(Schema.NO_CHANGE));
             return Outcome.ok(database);
         } catch (RuntimeException e) {
             database.close();

@@ -91,7 +91,7 @@ public final class Workbench {
                 choice.with(MakeChoice.VERSION, Integer.toString(version.number())),
                 recipe,
                 version,
-                RecipeSheet.of(version.formula(), shop.workshop()));
+                RecipeSheet.of(version.formula(), shop));
     }
 
     /**

@@ -56,7 +56,10 @@ final class EditorBench implements AutoCloseable {
     }
 
     private Shop open() {
-        return Shop.open(new Place.Folder(home.resolve("mine")), new Place.Folder(home.resolve("demo")), Clock.systemUTC())
+        return Shop.open(
+                        new Place.Folder(home.resolve("mine")),
+                        new Place.Folder(home.resolve("demo")),
+                        Clock.systemUTC())
                 .orThrow();
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
 import lyewright.words.Figures;
@@ -126,6 +127,10 @@ public record TablesFound(String query, List<OilRow> oils, List<AdditionRow> add
     public List<Group> groups() {
         Map<String, List<AdditionRow>> byKind = additions.stream()
                 .collect(Collectors.groupingBy(AdditionRow::kind, LinkedHashMap::new, Collectors.toList()));
+        List<AdditionRow> rest = byKind.remove(AdditiveKind.OTHER.word());
+        if (rest != null) {
+            byKind.put(AdditiveKind.OTHER.word(), rest);
+        }
         return byKind.entrySet().stream()
                 .map(entry -> new Group(
                         MaterialKind.of(entry.getKey()).map(MaterialKind::label).orElse(entry.getKey()),

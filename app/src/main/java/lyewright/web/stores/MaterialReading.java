@@ -100,17 +100,31 @@ final class MaterialReading {
 
     /** What is wrong with this material; what is wrong with another is that one's own business. */
     private void take(List<Problem> found) {
-        String mine = "materials." + key;
+        boolean linesTold = problems.stream().anyMatch(p -> p.path().equals(MaterialField.OILS.path()));
         for (Problem problem : found) {
-            String path = problem.path();
-            if (path.startsWith(mine + ".oils.")) {
-                problems.add(new Problem(MaterialField.OILS.path(), problem.what(), problem.remedy()));
-            } else if (path.startsWith(mine + ".")) {
-                problems.add(new Problem(path.substring(mine.length() + 1), problem.what(), problem.remedy()));
-            } else if (path.equals(mine) || path.equals("materials")) {
-                problems.add(new Problem(namesAnAcid(problem) ? "acid" : "key", problem.what(), problem.remedy()));
+            String field = field(problem);
+            // what follows from lines that were not understood is not told as well
+            if (!field.isEmpty() && !(linesTold && field.equals(MaterialField.OILS.path()))) {
+                problems.add(new Problem(field, problem.what(), problem.remedy()));
             }
         }
+    }
+
+    /** The form's field that a problem belongs to; empty where it is not this material's, or told already. */
+    private String field(Problem problem) {
+        String mine = "materials." + key;
+        String path = problem.path();
+        if (path.equals(mine) || path.equals("materials")) {
+            return namesAnAcid(problem) ? MaterialField.ACID.path() : "key";
+        }
+        if (!path.startsWith(mine + ".")) {
+            return "";
+        }
+        String within = path.substring(mine.length() + 1);
+        if (within.equals("kind")) {
+            return form.kind() == MaterialKind.OF_TABLES ? "" : "key";
+        }
+        return within.startsWith(MaterialField.OILS.path() + ".") ? MaterialField.OILS.path() : within;
     }
 
     private static boolean namesAnAcid(Problem problem) {

@@ -58,7 +58,7 @@ final class OwnPages implements Pages {
         return Outcome.ok(new Running(server.address(), home, stopped));
     }
 
-    private static List<Feature> features(Shop shop, Path home) {
+    static List<Feature> features(Shop shop, Path home) {
         return List.of(
                 new Start(shop),
                 new PhotographPages(shop),

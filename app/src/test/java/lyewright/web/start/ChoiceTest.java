@@ -18,7 +18,6 @@ class ChoiceTest {
                 "olive\u00a0oil 350 g",
                 "castro 25 g",
                 "coconot oil 350 g",
-                "sunflower 100 g",
                 "wtaer 100 g"
             })
     void each_choice_makes_a_line_that_reads(String line) {

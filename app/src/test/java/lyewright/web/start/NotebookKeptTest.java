@@ -93,7 +93,7 @@ class NotebookKeptTest {
         for (String name : new String[] {"a\nb", "x".repeat(1000), "\u0007"}) {
             HttpResponse<String> page = server.post("/notebook/keep", "text", RECIPE, "workshop", "Quay", "name", name);
             assertThat(page.statusCode()).as(name).isEqualTo(422);
-            assertThat(page.body()).as(name).containsPattern("id=\"f-name-trouble\">[^<]+");
+            assertThat(page.body()).as(name).containsPattern("id=\"k-name-trouble\">[^<]+");
         }
         assertThat(server.shop.started()).isFalse();
     }

@@ -12,11 +12,16 @@ import java.time.Clock;
 import java.util.List;
 import lyewright.records.Place;
 import lyewright.web.Feature;
+import lyewright.web.Frame;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
 
 /** The pages of the start on a server of their own, with a plain page where the recipes will be. */
 final class StartServer implements AutoCloseable {
+
+    /** Names an icon, or a browser would look for one that is not there. */
+    private static final String HEAD = "<!DOCTYPE html><html lang=en><title>Recipes</title><link rel=icon href="
+            + Frame.outside("").file("mark.svg") + ">";
 
     final Shop shop;
     private final WebServer server;
@@ -31,11 +36,10 @@ final class StartServer implements AutoCloseable {
         Feature recipes = routes -> {
             routes.get(
                     "/recipes",
-                    ctx -> ctx.html("<!DOCTYPE html><html lang=en><title>Recipes</title><h1>Recipes of "
-                            + shop.workshop().name() + "</h1>"));
+                    ctx -> ctx.html(HEAD + "<h1>Recipes of " + shop.workshop().name() + "</h1>"));
             routes.get(
                     "/recipes/{id}",
-                    ctx -> ctx.html("<!DOCTYPE html><html lang=en><title>Recipe</title><h1>"
+                    ctx -> ctx.html(HEAD + "<h1>"
                             + shop.records()
                                     .recipes()
                                     .find(ctx.pathParam("id"))

@@ -41,8 +41,12 @@ final class BandRow {
         }
         canvas.box("f-clear o", low, y, high - low, BAR);
         canvas.line("zero", zero, y - 5, zero, y + BAR + 5);
-        worst(scale.at(band.worstPercent()), y + BAR / 2);
-        sheet(scale.at(band.sheetPercent()), y);
+        if (!scale.before(band.worstPercent())) {
+            worst(scale.at(band.worstPercent()), y + BAR / 2);
+        }
+        if (!scale.before(band.sheetPercent())) {
+            sheet(scale.at(band.sheetPercent()), y);
+        }
         if (scale.before(band.lowPercent())) {
             arrow(y + BAR / 2);
         }

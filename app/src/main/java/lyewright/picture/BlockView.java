@@ -212,6 +212,9 @@ final class BlockView {
                 Math.max((foot + view.y(width, 0)) / 2 + 9, MARGIN + 12),
                 Anchor.START,
                 facts.say(width));
-        return foot + 31;
+        int steps = Math.max(
+                along.map(p -> p.step(view.scale(), APART)).orElse(1),
+                across.map(p -> p.step(view.scale() * view.up(), APART)).orElse(1));
+        return canvas.everyFew(steps, MouldPicture.WIDTH / 2.0, foot + 31);
     }
 }

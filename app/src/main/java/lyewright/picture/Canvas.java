@@ -10,8 +10,8 @@ final class Canvas {
     /** Letters that are read, in units of a view box 360 wide. */
     static final double TEXT = 13;
 
-    /** Letters of scales and notes. */
-    static final double SMALL = 12;
+    /** Letters of scales and notes; not 12, of which the paper's SVG reader makes letters of no size. */
+    static final double SMALL = 12.2;
 
     /** Letters of marks beside words. */
     static final double TINY = 11;
@@ -73,6 +73,15 @@ final class Canvas {
 
     private void text(String style, double x, double y, Anchor anchor, double size, String text) {
         marks.add(new Mark.Text(style, x, y, anchor, size, text));
+    }
+
+    /** Where lines would run together only some are drawn, and that is said; gives the foot. */
+    double everyFew(int step, double middle, double foot) {
+        if (step == 1) {
+            return foot;
+        }
+        small("t t-muted", middle, foot + 13, Anchor.MIDDLE, "not every cut is drawn");
+        return foot + 18;
     }
 
     Drawing drawing(String kind, String title, String description, int width, double height) {

@@ -9,7 +9,7 @@ final class CavityView {
     private static final int MOST_ACROSS = 12;
     private static final double WIDE = 300;
     private static final double LARGEST = 56;
-    private static final double NUMBERED = 20;
+    private static final double NUMBERED = 28;
 
     private CavityView() {}
 
@@ -23,7 +23,8 @@ final class CavityView {
         canvas.box("f-none mould", left - 6, 6, cell * across + 12, cell * rows + 12);
         for (int i = 0; i < drawn; i++) {
             double x = left + cell * (i % across + 0.5);
-            double y = 12 + cell * (i / across + 0.5);
+            int row = i / across;
+            double y = 12 + cell * (row + 0.5);
             canvas.path("f-soft o", circle(x, y, cell * 0.42));
             if (cell >= NUMBERED) {
                 canvas.tiny("t", x, y + 4, Anchor.MIDDLE, Integer.toString(i + 1));
@@ -44,6 +45,9 @@ final class CavityView {
 
     /** Wider than tall, in full rows where that can be. */
     private static int across(int count) {
+        if (count < 4) {
+            return count;
+        }
         int usual = Math.min(MOST_ACROSS, Math.max(1, (int) Math.ceil(Math.sqrt(count * 1.5))));
         for (int across = usual; across * across >= count && across > 1; across--) {
             if (count % across == 0) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.formula.Process;
 import lyewright.makingsheet.FadingPour.Layer;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.measure.MassUnit;
 import lyewright.picture.Mark.Anchor;
 import lyewright.words.Figures;
 
@@ -21,7 +22,11 @@ public final class FadePicture {
     private static final double TOP = 22;
     private static final double HUNDRED = 100;
 
-    private FadePicture() {}
+    private final Masses masses;
+
+    private FadePicture(Masses masses) {
+        this.masses = masses;
+    }
 
     /**
      * Of a sheet.
@@ -30,13 +35,24 @@ public final class FadePicture {
      * @return its picture; empty where nothing is poured so, or the jug would run dry
      */
     public static Optional<Picture> of(MakingSheet sheet) {
+        return of(sheet, MassUnit.GRAM);
+    }
+
+    /**
+     * The same in another unit.
+     *
+     * @param sheet whose fading pour
+     * @param unit grams or ounces
+     * @return its picture; empty where nothing is poured so, or the jug would run dry
+     */
+    public static Optional<Picture> of(MakingSheet sheet, MassUnit unit) {
         Optional<Process.Pour> pour = sheet.formula().formula().process().pour();
         return sheet.fade().isEmpty() || pour.isEmpty()
                 ? Optional.empty()
-                : Optional.of(picture(sheet.fade(), pour.get()));
+                : Optional.of(new FadePicture(new Masses(unit)).picture(sheet.fade(), pour.get()));
     }
 
-    private static Picture picture(List<Layer> layers, Process.Pour pour) {
+    private Picture picture(List<Layer> layers, Process.Pour pour) {
         Canvas canvas = new Canvas();
         double high = Math.min(TALLEST, ALL / layers.size());
         int step = Math.max(1, (int) Math.ceil(LINE / high));
@@ -53,7 +69,7 @@ public final class FadePicture {
             double y = foot - high * (i + 1);
             canvas.box("f-none", LEFT, y, WIDE, high);
             canvas.tone("f-full", LEFT, y, WIDE, high, Math.max(0, Math.min(1, layer.colourPercent() / HUNDRED)));
-            if (i % step == 0 || i == layers.size() - 1 && high * ((layers.size() - 1) % step) >= LINE) {
+            if (i % step == 0 || (i == layers.size() - 1 && high * (i % step) >= LINE)) {
                 label(canvas, layer, y + high / 2 + 4.5);
             }
         }
@@ -74,26 +90,26 @@ public final class FadePicture {
                 table(layers, pour));
     }
 
-    private static void label(Canvas canvas, Layer layer, double y) {
+    private void label(Canvas canvas, Layer layer, double y) {
         canvas.text("t t-muted", LEFT - 8, y, Anchor.END, Integer.toString(layer.layer()));
         canvas.text("t t-strong", LEFT + WIDE + 12, y, Anchor.START, Figures.percent(layer.colourPercent(), 0));
-        canvas.text("t", WIDTH - 1.0, y, Anchor.END, Masses.grams(layer.pourGrams()));
+        canvas.text("t", WIDTH - 1.0, y, Anchor.END, masses.say(layer.pourGrams()));
     }
 
-    private static String described(List<Layer> layers, Process.Pour pour) {
-        return layers.size() + " layers of " + Masses.grams(layers.get(0).pourGrams()) + ", from "
+    private String described(List<Layer> layers, Process.Pour pour) {
+        return layers.size() + " layers of " + masses.say(layers.get(0).pourGrams()) + ", from "
                 + Figures.percent(layers.get(0).colourPercent(), 0) + " of " + pour.coloured() + " in the first to "
                 + Figures.percent(layers.get(layers.size() - 1).colourPercent(), 0) + " in the last.";
     }
 
-    private static FigureTable table(List<Layer> layers, Process.Pour pour) {
+    private FigureTable table(List<Layer> layers, Process.Pour pour) {
         List<List<String>> rows = new ArrayList<>();
         for (Layer layer : layers) {
             rows.add(List.of(
                     Integer.toString(layer.layer()),
-                    Masses.grams(layer.pourGrams()),
+                    masses.say(layer.pourGrams()),
                     Figures.percent(layer.colourPercent(), 1),
-                    layer.addPlainGrams() > 0 ? Masses.grams(layer.addPlainGrams()) : "none"));
+                    layer.addPlainGrams() > 0 ? masses.say(layer.addPlainGrams()) : "none"));
         }
         return new FigureTable(
                 "Layers of the pour",

@@ -1,6 +1,7 @@
 package lyewright.picture;
 
 import java.util.List;
+import java.util.function.Predicate;
 import lyewright.picture.Mark.Anchor;
 
 /** Masses one on top of another, each with its words beside it. */
@@ -15,14 +16,16 @@ final class MassColumn {
     private final double wide;
     private final double foot;
     private final double scale;
+    private final Masses masses;
 
-    MassColumn(Canvas canvas, List<MassPart> parts, double x, double wide, double foot, double scale) {
+    MassColumn(Canvas canvas, List<MassPart> parts, double x, double wide, double foot, double scale, Masses masses) {
         this.canvas = canvas;
         this.parts = parts;
         this.x = x;
         this.wide = wide;
         this.foot = foot;
         this.scale = scale;
+        this.masses = masses;
     }
 
     void draw() {
@@ -45,7 +48,7 @@ final class MassColumn {
                                 .sum();
     }
 
-    int count(java.util.function.Predicate<MassStyle> test) {
+    int count(Predicate<MassStyle> test) {
         return (int) parts.stream().filter(part -> test.test(part.style())).count();
     }
 
@@ -75,7 +78,7 @@ final class MassColumn {
                     edge + out * 14,
                     placed[i] + 4.5,
                     left ? Anchor.END : Anchor.START,
-                    part.words() + " " + Masses.grams(part.grams()));
+                    part.words() + " " + masses.say(part.grams()));
         }
     }
 

@@ -103,7 +103,8 @@ public final class MouldPicture {
             return facts.say(tube.length()) + " long, " + facts.say(tube.diameter()) + " across.";
         }
         Shape.Cavities cavities = (Shape.Cavities) shape;
-        return cavities.count() + " cavities of " + Figures.upTo(cavities.each(), 1) + " ml.";
+        return cavities.count() + (cavities.count() == 1 ? " cavity of " : " cavities of ")
+                + Figures.upTo(cavities.each(), 1) + " ml.";
     }
 
     private String sides(double length, double width, double height) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.PortionSheet;
+import lyewright.measure.MassUnit;
 import lyewright.picture.Mark.Anchor;
 import lyewright.words.Figures;
 
@@ -19,7 +20,11 @@ public final class PortionsPicture {
     private static final double FULL = WIDTH - 2.0;
     private static final double BAR = 14;
 
-    private PortionsPicture() {}
+    private final Masses masses;
+
+    private PortionsPicture(Masses masses) {
+        this.masses = masses;
+    }
 
     /**
      * Of a sheet.
@@ -28,10 +33,23 @@ public final class PortionsPicture {
      * @return their picture; empty for a single batter
      */
     public static Optional<Picture> of(MakingSheet sheet) {
-        return sheet.portions().isEmpty() ? Optional.empty() : Optional.of(picture(sheet.portions()));
+        return of(sheet, MassUnit.GRAM);
     }
 
-    private static Picture picture(List<PortionSheet> portions) {
+    /**
+     * The same in another unit.
+     *
+     * @param sheet whose portions
+     * @param unit grams or ounces
+     * @return their picture; empty for a single batter
+     */
+    public static Optional<Picture> of(MakingSheet sheet, MassUnit unit) {
+        return sheet.portions().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PortionsPicture(new Masses(unit)).picture(sheet.portions()));
+    }
+
+    private Picture picture(List<PortionSheet> portions) {
         Canvas canvas = new Canvas();
         double y = 0;
         double from = 0;
@@ -45,9 +63,8 @@ public final class PortionsPicture {
             y += LINE;
         }
         String told = portions.stream()
-                .map(p ->
-                        p.name() + " " + Figures.upTo(p.sharePercent(), 1) + " %, " + Masses.grams(p.baseBatterGrams())
-                                + " of batter, " + Masses.grams(p.totalGrams()) + " with what goes in")
+                .map(p -> p.name() + " " + Figures.upTo(p.sharePercent(), 1) + " %, " + masses.say(p.baseBatterGrams())
+                        + " of batter, " + masses.say(p.totalGrams()) + " with what goes in")
                 .collect(Collectors.joining("; "));
         return new Picture(
                 canvas.drawing("pic-portions", "Portions of the batter", told + ".", WIDTH, y),
@@ -57,9 +74,9 @@ public final class PortionsPicture {
     }
 
     /** Each bar begins where the one above ends, so that they read as one batter. */
-    private static void row(Canvas canvas, PortionSheet portion, double from, double y) {
+    private void row(Canvas canvas, PortionSheet portion, double from, double y) {
         String share =
-                Figures.upTo(portion.sharePercent(), 1) + " %, " + Masses.grams(portion.totalGrams()) + " in its jug";
+                Figures.upTo(portion.sharePercent(), 1) + " %, " + masses.say(portion.totalGrams()) + " in its jug";
         double room = FULL - TextWidth.of(share, Canvas.TEXT) - 12;
         canvas.text("t t-strong", 1, y + 13, Anchor.START, TextWidth.fit(portion.name(), Canvas.TEXT, room));
         canvas.text("t", WIDTH - 1.0, y + 13, Anchor.END, share);
@@ -70,14 +87,14 @@ public final class PortionsPicture {
         canvas.box("f-clear o", 1, y + 19, FULL, BAR);
     }
 
-    private static FigureTable table(List<PortionSheet> portions) {
+    private FigureTable table(List<PortionSheet> portions) {
         List<List<String>> rows = new ArrayList<>();
         for (PortionSheet p : portions) {
             rows.add(List.of(
                     p.name(),
                     Figures.upTo(p.sharePercent(), 1) + " %",
-                    Masses.grams(p.baseBatterGrams()),
-                    Masses.grams(p.totalGrams()),
+                    masses.say(p.baseBatterGrams()),
+                    masses.say(p.totalGrams()),
                     Figures.percent(p.superfatPercent(), 1)));
         }
         return new FigureTable(

@@ -50,7 +50,7 @@ public final class SuperfatPicture {
                 band.highPercent(),
                 band.sheetPercent(),
                 asked.orElse(0.0));
-        double axis = BandRow.HEIGHT + 4;
+        double axis = BandRow.HEIGHT + 8;
         BandRow row = new BandRow(canvas, scale, 0);
         row.side(axis);
         asked.filter(a -> differs(a, band)).ifPresent(a -> asked(canvas, scale.at(a), axis));

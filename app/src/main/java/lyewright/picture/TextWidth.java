@@ -1,26 +1,25 @@
 package lyewright.picture;
 
 /**
- * How wide words come out, so that they can be kept apart before anything is drawn: of the heavier of the pages' two weights,
- * so that the lighter fits too.
+ * How wide words come out, so that they can be kept apart before anything is drawn: each letter in the wider of the pages' two
+ * weights, so that both fit.
  */
 final class TextWidth {
 
-    /** Of IBM Plex Sans SemiBold, thousandths of its size, from the space to the tilde. */
+    /** Of IBM Plex Sans, thousandths of its size, from the space to the tilde. */
     private static final int[] ASCII = {
-        236, 309, 471, 656, 600, 960, 713, 260, 337, 337, 556, 600, 299, 402, 299, 437, 600, 600, 600, 600, 600, 600,
-                600,
-        600, 600, 600, 319, 319, 600, 600, 600, 493, 899, 672, 663, 642, 689, 600, 577, 712, 719, 423, 545, 678, 521,
-                817,
-        719, 712, 641, 712, 664, 611, 580, 689, 638, 949, 655, 632, 599, 329, 437, 329, 600, 559, 600, 559, 600, 513,
-                600,
-        558, 350, 545, 588, 275, 275, 562, 294, 888, 588, 563, 600, 600, 393, 499, 374, 588, 524, 819, 544, 524, 502,
-                363,
-        376, 363, 600
+        236, 309, 471, 713, 600, 960, 713, 260, 337, 337, 556, 600, 299, 402, 299, 437, 600, 600, 600, 600, 600, 600,
+        600, 600, 600, 600, 319, 319, 600, 600, 600, 493, 899, 672, 663, 642, 689, 600, 577, 712, 719, 423, 545, 678,
+        521, 817, 719, 712, 641, 712, 664, 611, 580, 689, 638, 949, 655, 632, 599, 329, 437, 329, 600, 565, 600, 559,
+        600, 513, 600, 558, 350, 545, 588, 275, 275, 562, 294, 888, 588, 563, 600, 600, 393, 499, 374, 588, 524, 819,
+        544, 524, 502, 363, 376, 363, 600
     };
 
     /** As wide as small letters of any script of that font. */
-    private static final int SMALL_LETTER = 920;
+    private static final int SMALL_LETTER = 940;
+
+    /** As wide as signs for thousandths, small pictures and the like. */
+    private static final int SIGN = 1400;
 
     /** As wide as anything else. */
     private static final int OTHER = 1100;
@@ -40,6 +39,9 @@ final class TextWidth {
         }
         if (Character.getType(c) == Character.NON_SPACING_MARK) {
             return 0;
+        }
+        if ((c >= 0x2030 && c < 0x2c00) || c >= 0x10000) {
+            return SIGN;
         }
         return Character.isLowerCase(c) && c < 0x600 ? SMALL_LETTER : OTHER;
     }

@@ -124,6 +124,9 @@ final class TubeView {
                         + Canvas.line(left - 11, MARGIN, left - 3, MARGIN)
                         + Canvas.line(left - 11, foot, left - 3, foot));
         canvas.small("t", left - 13, (MARGIN + foot) / 2 + 4, Anchor.END, facts.say(tube.diameter()));
-        return foot + 31;
+        int step = facts.along()
+                .map(p -> p.step(scale * soap / tube.length(), APART))
+                .orElse(1);
+        return canvas.everyFew(step, MouldPicture.WIDTH / 2.0, foot + 31);
     }
 }

@@ -2,10 +2,12 @@ package lyewright.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.Composition;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.measure.MassUnit;
 import lyewright.picture.Mark.Anchor;
 import lyewright.words.Figures;
 
@@ -23,8 +25,10 @@ public final class WhereMassGoesPicture {
     private final List<MassPart> cured;
     private final double pouredGrams;
     private final double curedGrams;
+    private final Masses masses;
 
-    private WhereMassGoesPicture(MakingSheet sheet, BatchComposition composition) {
+    private WhereMassGoesPicture(MakingSheet sheet, BatchComposition composition, Masses masses) {
+        this.masses = masses;
         Composition bar = composition.at(Composition.Moment.CURED);
         this.poured = Weighed.of(sheet);
         this.cured = new ArrayList<>(Becomes.of(bar));
@@ -53,7 +57,19 @@ public final class WhereMassGoesPicture {
      * @return its picture
      */
     public static Picture of(MakingSheet sheet, BatchComposition composition) {
-        return new WhereMassGoesPicture(sheet, composition).picture();
+        return of(sheet, composition, MassUnit.GRAM);
+    }
+
+    /**
+     * The same in another unit.
+     *
+     * @param sheet whose whole batch, toppings included
+     * @param composition of that sheet
+     * @param unit grams or ounces
+     * @return its picture
+     */
+    public static Picture of(MakingSheet sheet, BatchComposition composition, MassUnit unit) {
+        return new WhereMassGoesPicture(sheet, composition, new Masses(unit)).picture();
     }
 
     private Picture picture() {
@@ -61,15 +77,15 @@ public final class WhereMassGoesPicture {
         double high = Math.max(LEAST_HIGH, MassColumn.LINE * Math.max(poured.size(), cured.size()));
         double foot = TOP + high;
         double scale = high / Math.max(pouredGrams, Math.max(sum(poured), sum(cured)));
-        MassColumn left = new MassColumn(canvas, poured, POURED, COLUMN, foot, scale);
-        MassColumn right = new MassColumn(canvas, cured, CURED, COLUMN, foot, scale);
+        MassColumn left = new MassColumn(canvas, poured, POURED, COLUMN, foot, scale, masses);
+        MassColumn right = new MassColumn(canvas, cured, CURED, COLUMN, foot, scale, masses);
         flows(canvas, left, right);
         left.draw();
         right.draw();
         left.label(true, TOP, foot);
         right.label(false, TOP, foot);
-        canvas.text("t t-strong", POURED + COLUMN, 14, Anchor.END, "Poured " + Masses.grams(pouredGrams));
-        canvas.text("t t-strong", CURED, 14, Anchor.START, "Cured " + Masses.grams(curedGrams));
+        canvas.text("t t-strong", POURED + COLUMN, 14, Anchor.END, "Poured " + masses.say(pouredGrams));
+        canvas.text("t t-strong", CURED, 14, Anchor.START, "Cured " + masses.say(curedGrams));
         return new Picture(
                 canvas.drawing("pic-mass", "Where the mass goes", described(), WIDTH, foot + 4),
                 "",
@@ -102,35 +118,35 @@ public final class WhereMassGoesPicture {
     }
 
     private String described() {
-        return "Poured " + Masses.grams(pouredGrams) + ": " + told(poured) + ". Cured " + Masses.grams(curedGrams)
-                + ": " + told(cured) + ".";
+        return "Poured " + masses.say(pouredGrams) + ": " + told(poured) + ". Cured " + masses.say(curedGrams) + ": "
+                + told(cured) + ".";
     }
 
-    private static String told(List<MassPart> parts) {
+    private String told(List<MassPart> parts) {
         return parts.stream()
-                .map(part -> part.words() + " " + Masses.grams(part.grams()))
+                .map(part -> part.words() + " " + masses.say(part.grams()))
                 .collect(Collectors.joining(", "));
     }
 
     private FigureTable table() {
         List<List<String>> rows = new ArrayList<>();
         poured.forEach(part -> rows.add(row("Poured: ", part, pouredGrams)));
-        rows.add(List.of("All that is poured", Masses.grams(pouredGrams), "100 %"));
+        rows.add(List.of("All that is poured", masses.say(pouredGrams), "100 %"));
         cured.forEach(part -> rows.add(
                 part.style() == MassStyle.DRIES
-                        ? List.of(part.words(), Masses.grams(part.grams()), "")
+                        ? List.of(part.words(), masses.say(part.grams()), "")
                         : row("Cured: ", part, curedGrams)));
-        rows.add(List.of("All that is cured", Masses.grams(curedGrams), "100 %"));
+        rows.add(List.of("All that is cured", masses.say(curedGrams), "100 %"));
         return new FigureTable(
                 "Where the mass goes",
                 List.of(FigureTable.words("What"), FigureTable.figures("Mass"), FigureTable.figures("Share")),
                 rows);
     }
 
-    private static List<String> row(String when, MassPart part, double all) {
+    private List<String> row(String when, MassPart part, double all) {
         return List.of(
-                when + part.words().toLowerCase(java.util.Locale.ROOT),
-                Masses.grams(part.grams()),
+                when + part.words().toLowerCase(Locale.ROOT),
+                masses.say(part.grams()),
                 Figures.percent(100 * part.grams() / all, 1));
     }
 }

@@ -3,6 +3,7 @@ package lyewright.picture;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -67,7 +68,16 @@ final class Cases {
         return pictures;
     }
 
+    static MakingSheet sheet(String name) {
+        return Objects.requireNonNull(SHEETS.get(name), name);
+    }
+
+    /** By name, in order. */
     static Map<String, MakingSheet> sheets() {
+        return SHEETS;
+    }
+
+    private static Map<String, MakingSheet> made() {
         Map<String, MakingSheet> sheets = new LinkedHashMap<>();
         for (Path example : Sheets.examples()) {
             MakingSheet sheet = Sheets.inLoaf(Sheets.text(example));
@@ -78,7 +88,7 @@ final class Cases {
         sheets.put("superfat off any scale", Sheets.of(HOPELESS, Fill.AS_WRITTEN));
         sheets.put("superfat of 95", Sheets.of(CAUSTIC.replace("205", "8.6"), Fill.AS_WRITTEN));
         sheets.put("names with tags", Sheets.inLoaf(SCRIPT));
-        sheets.put("forty oils", Sheets.inLoaf(manyOils()));
+        sheets.put("forty oils", Sheets.inLoaf(manyOilsOf(40)));
         sheets.put("forty portions", Sheets.inLoaf(manyPortions()));
         sheets.put("beeswax and citric acid", Sheets.inLoaf(EVERYTHING));
         sheets.put("one gram", Sheets.of(PLAIN, Fill.mouldMass(1)));
@@ -112,6 +122,9 @@ final class Cases {
               - {of: rosemary-oil, amount: 2 % of oils, stage: trace}
             """;
 
+    /** Made once: a band is drawn by many draws. */
+    private static final Map<String, MakingSheet> SHEETS = made();
+
     private static Fill inLoaf(double grams) {
         return new Fill(new Fill.MouldMass(grams), mould("300x80x65mm"), Optional.of(cut("25mm", 1, 5, 3)), 0);
     }
@@ -120,15 +133,16 @@ final class Cases {
         return new Mould(Optional.of(Shape.parseLoaf(box).orThrow()), Optional.empty(), Optional.empty());
     }
 
-    private static String manyOils() {
-        String own = IntStream.range(0, 40)
+    /** So many oils in equal parts, none of them in the tables. */
+    static String manyOilsOf(int count) {
+        String own = IntStream.range(0, count)
                 .mapToObj(i -> "  an-oil-with-a-name-longer-than-any-" + i
                         + ": {kind: oil, saponification value: 190 mg KOH/g, source: a jar (invented)}")
                 .collect(Collectors.joining("\n"));
-        String oils = IntStream.range(0, 40)
-                .mapToObj(i -> "  an-oil-with-a-name-longer-than-any-" + i + ": 2.5 %")
+        String oils = IntStream.range(0, count)
+                .mapToObj(i -> "  an-oil-with-a-name-longer-than-any-" + i + ": 10 g")
                 .collect(Collectors.joining("\n"));
-        return "recipe: Forty\noils:\n" + oils + "\nalkali: sodium\nsuperfat: 5 %\nwater: 33 % lye\nmaterials:\n" + own
+        return "recipe: Many\noils:\n" + oils + "\nalkali: sodium\nsuperfat: 5 %\nwater: 33 % lye\nmaterials:\n" + own
                 + "\n";
     }
 

@@ -22,6 +22,11 @@ public record AdditionRow(
         return of.isBlank() && amount.isBlank() && replaces.isBlank() && !isDispersed();
     }
 
+    /** Whether it says more than what, how much and when. */
+    public boolean isTold() {
+        return isDispersed() || !replaces.isBlank();
+    }
+
     boolean isDispersed() {
         return !in.isBlank() || !ratio.isBlank() || !ahead.isBlank();
     }

@@ -8,7 +8,6 @@ import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Moment;
 import lyewright.chemistry.Composition.Substance;
-import lyewright.makingsheet.MakingSheet;
 import lyewright.words.CompositionWords;
 import lyewright.words.Figures;
 
@@ -22,9 +21,8 @@ final class BarTold {
     private final Composition cured;
     private final String path;
 
-    BarTold(MakingSheet sheet, Ingredients.Address address) {
+    BarTold(BatchComposition composition, Ingredients.Address address) {
         this.address = address;
-        BatchComposition composition = sheet.composition();
         this.cured = composition.at(Moment.CURED);
         this.path = "composition[" + composition.moments().indexOf(cured) + "]";
     }

@@ -2,6 +2,7 @@ package lyewright.web.recipe;
 
 import java.util.List;
 import java.util.Optional;
+import lyewright.picture.Picture;
 import lyewright.web.Frame;
 
 /**
@@ -11,6 +12,7 @@ import lyewright.web.Frame;
  * @param sides the two; none where one of them makes no sheet
  * @param troubles why there are none
  * @param summary what it comes to
+ * @param pictures of both over one scale
  * @param groups figures that differ
  * @param same what does not
  * @param cautions that come, go or stay
@@ -21,6 +23,7 @@ public record ComparePage(
         List<CompareSide> sides,
         List<String> troubles,
         List<String> summary,
+        List<Picture> pictures,
         List<Group> groups,
         Optional<String> same,
         List<CautionLine> cautions,
@@ -31,6 +34,7 @@ public record ComparePage(
         sides = List.copyOf(sides);
         troubles = List.copyOf(troubles);
         summary = List.copyOf(summary);
+        pictures = List.copyOf(pictures);
         groups = List.copyOf(groups);
         cautions = List.copyOf(cautions);
     }

@@ -8,13 +8,12 @@ import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Comparison;
-import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
-import lyewright.picture.FattyAcidsPicture;
+import lyewright.picture.ComparePicture;
+import lyewright.picture.Picture;
 import lyewright.picture.RecipeMark;
-import lyewright.picture.SuperfatPicture;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.recipe.Search;
@@ -22,7 +21,6 @@ import lyewright.records.recipe.VersionHeader;
 import lyewright.web.Answers;
 import lyewright.web.Section;
 import lyewright.web.Shop;
-import lyewright.words.Figures;
 
 /** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
 final class ComparePages {
@@ -119,10 +117,10 @@ final class ComparePages {
         var frame = shop.frame(title, Section.RECIPES).withStyle("recipe.css");
         if (!(sheetA instanceof Outcome.Ok<MakingSheet> okA) || !(sheetB instanceof Outcome.Ok<MakingSheet> okB)) {
             List<String> troubles = new ArrayList<>();
-            sheetA.problems().forEach(problem -> troubles.add(a.words() + ": " + problem.sentence()));
-            sheetB.problems().forEach(problem -> troubles.add(b.words() + ": " + problem.sentence()));
+            sheetA.problems().forEach(problem -> troubles.add(a.words() + ": " + Sentences.whole(problem)));
+            sheetB.problems().forEach(problem -> troubles.add(b.words() + ": " + Sentences.whole(problem)));
             return new ComparePage(
-                    frame, List.of(), troubles, List.of(), List.of(), Optional.empty(), List.of(), choice);
+                    frame, List.of(), troubles, List.of(), List.of(), List.of(), Optional.empty(), List.of(), choice);
         }
         CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()));
         return new ComparePage(
@@ -130,6 +128,7 @@ final class ComparePages {
                 List.of(side("A", a, okA.value()), side("B", b, okB.value())),
                 List.of(),
                 told.summary(),
+                pictures(okA.value(), okB.value()),
                 told.groups(),
                 told.same(),
                 told.cautions(),
@@ -138,7 +137,10 @@ final class ComparePages {
 
     private Outcome<MakingSheet> sheet(Formula formula) {
         return ResolvedFormula.of(formula, Tables.bundled(), RecipeSheet.purities(shop.workshop()))
-                .then(resolved -> MakingSheet.of(resolved, Fill.oilMass(KILOGRAM), Equipment.USUAL));
+                .then(resolved -> MakingSheet.of(
+                        resolved,
+                        Fill.oilMass(KILOGRAM),
+                        shop.records().equipment().equipment()));
     }
 
     private static CompareSide side(String letter, Pick pick, MakingSheet sheet) {
@@ -150,9 +152,10 @@ final class ComparePages {
                 WrittenWords.use(pick.formula().use()),
                 WrittenWords.oils(pick.formula()),
                 RecipeMark.of(pick.formula()),
-                Figures.percent(sheet.sheetSuperfatPercent(), 1),
-                sheet.stopped(),
-                SuperfatPicture.of(sheet),
-                FattyAcidsPicture.of(sheet));
+                sheet.stopped());
+    }
+
+    private static List<Picture> pictures(MakingSheet a, MakingSheet b) {
+        return List.of(ComparePicture.superfats(a, "A", b, "B"), ComparePicture.fattyAcids(a, "A", b, "B"));
     }
 }

@@ -1,8 +1,6 @@
 package lyewright.web.recipe;
 
-import java.util.Optional;
 import lyewright.picture.Drawing;
-import lyewright.picture.Picture;
 
 /**
  * One of two that are compared.
@@ -14,10 +12,7 @@ import lyewright.picture.Picture;
  * @param use what it is for
  * @param oils on a line
  * @param mark drawn of its oils
- * @param superfat of a kilogram's sheet, percent
  * @param stopped whether it is not to be made as it stands
- * @param band how sure its superfat is
- * @param acids its fatty acids
  */
 public record CompareSide(
         String letter,
@@ -27,13 +22,4 @@ public record CompareSide(
         String use,
         String oils,
         Drawing mark,
-        String superfat,
-        boolean stopped,
-        Picture band,
-        Picture acids) {
-
-    /** Its page's address and words; the letter is said before it. */
-    public Optional<String> warning() {
-        return stopped ? Optional.of("Not to be made as it stands.") : Optional.empty();
-    }
-}
+        boolean stopped) {}

@@ -18,6 +18,7 @@ import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Uploads;
 
 /** Takes formula files in. */
 final class ImportPages {
@@ -35,9 +36,9 @@ final class ImportPages {
     }
 
     void take(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file != null && file.size() > 0) {
-            take(ctx, file);
+        Optional<UploadedFile> file = Uploads.file(ctx, "file");
+        if (file.isPresent()) {
+            take(ctx, file.get());
             return;
         }
         String text = Optional.ofNullable(ctx.formParam("text")).orElse("");
@@ -49,7 +50,7 @@ final class ImportPages {
                     List.of(whole("there is neither a file nor a text", "choose a file, or paste its text below")));
             return;
         }
-        keep(ctx, ImportText.read(text, shop.workshop()), text, "");
+        keep(ctx, ImportText.read(text, shop), text, "");
     }
 
     private void take(Context ctx, UploadedFile file) {
@@ -65,7 +66,7 @@ final class ImportPages {
                     List.of(whole(
                             "the file is " + kind.get(), "choose a formula file, a text that begins with recipe:")));
         } else {
-            keep(ctx, ImportText.read(bytes, text.orElse(""), shop.workshop()), text.orElse(""), name);
+            keep(ctx, ImportText.read(bytes, text.orElse(""), shop), text.orElse(""), name);
         }
     }
 
@@ -106,7 +107,7 @@ final class ImportPages {
     }
 
     private static ImportPage.Trouble whole(Problem problem) {
-        return new ImportPage.Trouble(0, 0, "", "", "", problem.sentence());
+        return new ImportPage.Trouble(0, 0, "", "", "", Sentences.whole(problem));
     }
 
     private Frame frame() {

@@ -10,7 +10,7 @@ import lyewright.formula.Places.Place;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.setting.Workshop;
+import lyewright.web.Shop;
 
 /**
  * A formula file on its way in: read, looked up, and made up on paper, so that nothing is kept that cannot be made.
@@ -21,18 +21,19 @@ import lyewright.records.setting.Workshop;
 record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) {
 
     private static final int LONGEST_LINE = 160;
+    private static final int LONGEST_MARK = 40;
 
     /** Copies its list. */
     ImportText {
         troubles = List.copyOf(troubles);
     }
 
-    static ImportText read(byte[] bytes, String text, Workshop workshop) {
-        return new Lines(text).judge(FormulaFile.read(bytes), workshop);
+    static ImportText read(byte[] bytes, String text, Shop shop) {
+        return new Lines(text).judge(FormulaFile.read(bytes), shop);
     }
 
-    static ImportText read(String text, Workshop workshop) {
-        return new Lines(text).judge(FormulaFile.read(text), workshop);
+    static ImportText read(String text, Shop shop) {
+        return new Lines(text).judge(FormulaFile.read(text), shop);
     }
 
     /** The text by lines, as the reader of the file counts them. */
@@ -46,10 +47,10 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         }
 
-        ImportText judge(FormulaFile.Read read, Workshop workshop) {
+        ImportText judge(FormulaFile.Read read, Shop shop) {
             List<Problem> problems = new ArrayList<>(read.problems());
             read.formula().ifPresent(formula -> {
-                Outcome<MakingSheet> sheet = RecipeSheet.of(formula, workshop);
+                Outcome<MakingSheet> sheet = RecipeSheet.of(formula, shop);
                 problems.addAll(sheet.problems());
             });
             List<ImportPage.Trouble> troubles = problems.stream()
@@ -66,7 +67,7 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
             int from = Math.max(0, at - LONGEST_LINE / 2);
             int to = Math.min(line.length(), at + LONGEST_LINE);
             int end = at;
-            while (end < to && !Character.isWhitespace(line.charAt(end))) {
+            while (end < Math.min(to, at + LONGEST_MARK) && !Character.isWhitespace(line.charAt(end))) {
                 end++;
             }
             return new ImportPage.Trouble(
@@ -75,7 +76,7 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
                     (from > 0 ? "…" : "") + whole(line.substring(from, at)),
                     whole(line.substring(at, end)),
                     whole(line.substring(end, to)) + (to < line.length() ? "…" : ""),
-                    problem.sentence());
+                    Sentences.whole(problem));
         }
 
         private static int offset(String line, int codePoints) {

@@ -50,10 +50,10 @@ public record Ingredients(
     }
 
     /** Whose figures they are. */
-    record Address(String recipeId, int version) {
+    record Address(String recipeId, int version, boolean inMasses) {
 
         String why(String figure) {
-            return RecipeSheet.why(recipeId, version, figure);
+            return RecipeSheet.why(recipeId, version, inMasses, figure);
         }
     }
 

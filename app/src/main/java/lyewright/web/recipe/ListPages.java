@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import lyewright.records.recipe.DeletedRecipe;
+import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.Page;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeSummary;
@@ -18,6 +19,8 @@ import lyewright.web.Shop;
 final class ListPages {
 
     private static final int ON_A_PAGE = 24;
+
+    private static final int MOST_DRAFTS = 12;
 
     /** More than anybody types into a search. */
     private static final int LONGEST_SEARCH = 200;
@@ -39,10 +42,30 @@ final class ListPages {
                 page.items().stream()
                         .map(summary -> RecipeCard.of(summary, shop.clock()))
                         .toList(),
-                List.of(),
+                drafts(asked, page.number()),
                 new ListPage.Pager(page.number(), page.pages(), page.total(), address));
         boolean part = Answers.isInPlace(ctx) && ctx.header("HX-History-Restore-Request") == null;
         Answers.page(ctx, part ? "recipe/found.jte" : "recipe/list.jte", model);
+    }
+
+    /** Of recipes that have never been saved; those of a kept recipe stand with it. */
+    private List<ListPage.DraftCard> drafts(String words, int page) {
+        if (!words.isEmpty() || page > 1) {
+            return List.of();
+        }
+        return shop.records().drafts().all().stream()
+                .filter(draft -> draft.recipeId().isEmpty())
+                .limit(MOST_DRAFTS)
+                .map(draft -> new ListPage.DraftCard(
+                        "/recipes/new?draft=" + draft.id(), name(draft), Dates.day(draft.changedAt(), shop.clock())))
+                .toList();
+    }
+
+    private static String name(Draft draft) {
+        return Drafted.read(draft.form())
+                .map(drafted -> drafted.form().recipe())
+                .filter(name -> !name.isBlank())
+                .orElse("A recipe without a name");
     }
 
     private static int pageNumber(Context ctx) {

@@ -2,12 +2,16 @@ package lyewright.web.recipe;
 
 import java.util.List;
 import java.util.Optional;
+import lyewright.chemistry.BatchComposition;
 import lyewright.chemistry.Keeping;
 import lyewright.chemistry.OilPhaseAcids;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.picture.FadePicture;
 import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
+import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
+import lyewright.picture.WhereMassGoesPicture;
 import lyewright.words.BandWords;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
@@ -24,7 +28,9 @@ import lyewright.words.SheetCautions;
  * @param hangsOn what its width hangs on
  * @param certificate what would narrow it
  * @param cautions gravest first
- * @param mass where the mass goes; empty until it can be drawn
+ * @param mass where the mass goes
+ * @param portions how the batter is shared; empty for a single batter
+ * @param fade the layers of a fading pour; empty without one
  * @param bar what the cured bar consists of
  * @param barTold more of the bar
  * @param acids the fatty acids
@@ -43,7 +49,9 @@ public record Look(
         Optional<String> hangsOn,
         Optional<String> certificate,
         SheetCautions cautions,
-        Optional<Picture> mass,
+        Picture mass,
+        Optional<Picture> portions,
+        Optional<Picture> fade,
         List<Told> bar,
         List<Told> barTold,
         Picture acids,
@@ -63,12 +71,18 @@ public record Look(
         lyeTold = List.copyOf(lyeTold);
     }
 
+    /** Whether a caution asks for more than to be known. */
+    public boolean grave() {
+        return cautions.face().stream().anyMatch(caution -> !SheetCautions.isNote(caution));
+    }
+
     /** Of a sheet. */
     static Look of(MakingSheet sheet, Ingredients.Address address) {
+        BatchComposition composition = sheet.composition();
         BandWords words = new BandWords(sheet.band());
         OilPhaseAcids acids = OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
         Optional<Keeping> keeping = Keeping.of(acids);
-        BarTold bar = new BarTold(sheet, address);
+        BarTold bar = new BarTold(composition, address);
         LookTold told = new LookTold(sheet, address);
         return new Look(
                 RecipeSheet.basis(sheet),
@@ -82,7 +96,9 @@ public record Look(
                 words.hangsOn(),
                 words.certificate(),
                 SheetCautions.of(sheet),
-                Optional.empty(),
+                WhereMassGoesPicture.of(sheet, composition),
+                PortionsPicture.of(sheet),
+                FadePicture.of(sheet),
                 bar.substances(),
                 bar.facts(),
                 FattyAcidsPicture.of(acids),

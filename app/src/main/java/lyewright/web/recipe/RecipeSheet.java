@@ -6,16 +6,16 @@ import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
-import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.records.setting.Workshop;
+import lyewright.web.Shop;
 import lyewright.words.Figures;
 
 /**
  * The sheet that a recipe's page is about, and what asks why one of its figures is what it is: as written where the oils are
- * masses, else for a kilogram of oils; the usual balances, the workshop's own alkali.
+ * masses, else for a kilogram of oils; on the workshop's balances, of its alkali.
  */
 public final class RecipeSheet {
 
@@ -27,16 +27,15 @@ public final class RecipeSheet {
      * Makes it.
      *
      * @param formula of a version
-     * @param workshop whose alkali it is
+     * @param shop whose balances and alkali it is made with
      * @return the sheet, or why there is none
      */
-    public static Outcome<MakingSheet> of(Formula formula, Workshop workshop) {
-        return ResolvedFormula.of(formula, Tables.bundled(), purities(workshop)).then(RecipeSheet::of);
-    }
-
-    private static Outcome<MakingSheet> of(ResolvedFormula formula) {
-        Fill fill = formula.writtenOilsGrams().isPresent() ? Fill.AS_WRITTEN : Fill.oilMass(KILOGRAM);
-        return MakingSheet.of(formula, fill, Equipment.USUAL);
+    public static Outcome<MakingSheet> of(Formula formula, Shop shop) {
+        return ResolvedFormula.of(formula, Tables.bundled(), purities(shop.workshop()))
+                .then(resolved -> MakingSheet.of(
+                        resolved,
+                        formula.inMasses() ? Fill.AS_WRITTEN : Fill.oilMass(KILOGRAM),
+                        shop.records().equipment().equipment()));
     }
 
     /** How pure a workshop's alkali is; what is not set, or does not read, is assumed. */
@@ -57,15 +56,18 @@ public final class RecipeSheet {
     }
 
     /**
-     * Where it says why a figure is what it is.
+     * Where it says why a figure of this sheet is what it is: beside the figure it is said how much was made.
      *
      * @param recipeId the recipe
      * @param version which version of it
+     * @param inMasses whether its oils are masses
      * @param figure its path
      * @return the address
      */
-    public static String why(String recipeId, int version, String figure) {
-        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + "&figure=" + encoded(figure);
+    static String why(String recipeId, int version, boolean inMasses, String figure) {
+        String much = inMasses ? "&much=written" : "&much=oils&amount=1+kg";
+        return "/why?recipe=" + encoded(recipeId) + "&version=" + version + much + "&hold-back=0+%25&figure="
+                + encoded(figure);
     }
 
     static String encoded(String text) {

@@ -81,10 +81,6 @@ final class RecipeWrites {
             return ok.value();
         }
         Problem problem = outcome.problems().get(0);
-        throw new Refused(409, upperFirst(problem.what()) + ".", upperFirst(problem.remedy()) + ".");
-    }
-
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        throw new Refused(409, Sentences.whole(problem.what()), Sentences.whole(problem.remedy()));
     }
 }

@@ -46,7 +46,7 @@ public final class ShowPages {
     /** The recipe's page again, because a photograph that was given is none. */
     public void withPhotographTroubles(Context ctx, String id, List<Problem> problems) {
         Recipe recipe = recipe(id);
-        List<String> sentences = problems.stream().map(Problem::sentence).toList();
+        List<String> sentences = problems.stream().map(Sentences::whole).toList();
         Answers.form(ctx, "recipe/show.jte", page(recipe, recipe.newest(), sentences));
     }
 
@@ -84,17 +84,17 @@ public final class ShowPages {
 
     private ShowPage page(Recipe recipe, RecipeVersion version, List<String> photographTroubles) {
         Formula formula = version.formula();
-        Outcome<MakingSheet> made = RecipeSheet.of(formula, shop.workshop());
+        Outcome<MakingSheet> made = RecipeSheet.of(formula, shop);
         Optional<MakingSheet> sheet =
                 made instanceof Outcome.Ok<MakingSheet> ok ? Optional.of(ok.value()) : Optional.empty();
-        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number());
+        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number(), formula.inMasses());
         RecipeHead head = RecipeHead.of(recipe, version, formula, shop.clock());
         String title = head.isNewest() ? head.name() : head.name() + ", version " + head.number();
         return new ShowPage(
                 shop.frame(title, Section.RECIPES).withStyle("recipe.css"),
                 head,
                 sheet.map(s -> Look.of(s, address)),
-                made.problems().stream().map(Problem::sentence).toList(),
+                made.problems().stream().map(Sentences::whole).toList(),
                 Ingredients.of(formula, sheet, address),
                 VersionLine.all(book().versions(recipe.id()), shop.clock()),
                 photographTroubles);

@@ -1,5 +1,6 @@
 package lyewright.web.recipe;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,10 +37,18 @@ final class WrittenWords {
                 .orElse(key);
     }
 
-    /** All oils on a line, the first ones first: {@code coconut oil 80 %, castor oil the rest}. */
+    /** All oils on a line, the first ones first: {@code coconut oil 80 %, castor oil 20 %}. */
     static String oils(Formula formula) {
+        BigDecimal left = BigDecimal.valueOf(100);
+        for (OilLine line : formula.oils()) {
+            left = line.amount() instanceof OilLine.Percent percent
+                    ? left.subtract(percent.share().percent())
+                    : left;
+        }
+        String rest = left.stripTrailingZeros().toPlainString() + " %";
         return formula.oils().stream()
-                .map(line -> Names.inSentence(name(line.key())) + " " + amount(line.amount()))
+                .map(line -> Names.inSentence(name(line.key())) + " "
+                        + (line.amount() instanceof OilLine.Rest ? rest : amount(line.amount())))
                 .collect(Collectors.joining(", "));
     }
 

@@ -1,5 +1,7 @@
 package lyewright.web.start;
 
+import java.util.List;
+
 /**
  * Something wrong with what was typed, beside where it stands.
  *
@@ -7,14 +9,20 @@ package lyewright.web.start;
  * @param line the line as typed, shortened
  * @param sentence what is wrong and what to do
  * @param typing whether that line is just being typed, so that this may be settled by the next key
+ * @param choices what it may have meant
  */
-public record LineTrouble(int number, String line, String sentence, boolean typing) {
+public record LineTrouble(int number, String line, String sentence, boolean typing, List<Choice> choices) {
 
     private static final int SHOWN = 60;
 
-    /** Shortens the line. */
+    /** Shortens the line and copies the list. */
     public LineTrouble {
         line = shortened(line.strip());
+        choices = List.copyOf(choices);
+    }
+
+    static LineTrouble ofTheWhole(String sentence) {
+        return new LineTrouble(0, "", sentence, false, List.of());
     }
 
     private static String shortened(String line) {

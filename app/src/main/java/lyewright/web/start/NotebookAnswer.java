@@ -72,7 +72,7 @@ public record NotebookAnswer(
 
     private static List<LineTrouble> ofTheWhole(List<Problem> problems) {
         return problems.stream()
-                .map(problem -> new LineTrouble(0, "", Sentences.of(problem.what(), problem.remedy()), false))
+                .map(problem -> LineTrouble.ofTheWhole(Sentences.of(problem.what(), problem.remedy())))
                 .toList();
     }
 

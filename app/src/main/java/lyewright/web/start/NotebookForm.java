@@ -117,6 +117,22 @@ public record NotebookForm(
         return with(false, before, NotebookRows.EMPTY, "");
     }
 
+    /**
+     * One line of the text as another.
+     *
+     * @param chosen the line's number, a colon and the line; anything else changes nothing
+     */
+    NotebookForm withChosen(String chosen) {
+        int colon = chosen.indexOf(':');
+        int number = colon < 0 ? 0 : number(chosen.substring(0, colon));
+        List<String> lines = new ArrayList<>(text.lines().toList());
+        if (inRows || number < 1 || number > lines.size()) {
+            return this;
+        }
+        lines.set(number - 1, chosen.substring(colon + 1).replaceAll("\\R", " "));
+        return with(false, String.join("\n", lines), rows, before);
+    }
+
     private NotebookForm with(boolean asRows, String newText, NotebookRows newRows, String newBefore) {
         return new NotebookForm(asRows, newText, newRows, unit, mould, mouldText, newBefore, 0, keep);
     }

@@ -52,21 +52,26 @@ final class NotebookPages implements Feature {
 
     /** By a button: answered as a whole page, turned from text to boxes or back, or with the example. */
     private void turned(Context ctx) {
-        NotebookForm typed = NotebookForm.of(ctx);
-        String turn = Optional.ofNullable(ctx.formParam("turn")).orElse("");
-        NotebookForm form = switch (turn) {
-            case "rows" -> typed.asRows();
-            case "text" -> typed.asText();
-            case "example" -> typed.withExample(NotebookView.EXAMPLE);
-            case "back" -> typed.withoutExample();
-            default -> typed;
-        };
+        NotebookForm form = turned(
+                NotebookForm.of(ctx),
+                Optional.ofNullable(ctx.formParam("turn")).orElse(""),
+                Optional.ofNullable(ctx.formParam("choose")).orElse(""));
         NotebookView view = view(form);
         if (view.hasTroubles()) {
             Answers.form(ctx, PAGE, page(view));
         } else {
             Answers.page(ctx, PAGE, page(view));
         }
+    }
+
+    private static NotebookForm turned(NotebookForm typed, String turn, String chosen) {
+        return switch (turn) {
+            case "rows" -> typed.asRows();
+            case "text" -> typed.asText();
+            case "example" -> typed.withExample(NotebookView.EXAMPLE);
+            case "back" -> typed.withoutExample();
+            default -> typed.withChosen(chosen);
+        };
     }
 
     private void answer(Context ctx) {

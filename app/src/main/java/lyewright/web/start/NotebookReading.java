@@ -84,11 +84,11 @@ public record NotebookReading(
 
     private static LineTrouble told(Trouble trouble, int caret) {
         int line = trouble.line().isEmpty() ? 0 : trouble.place().line();
-        return new LineTrouble(
-                line,
-                trouble.line(),
-                Sentences.of(trouble.problem().what(), trouble.problem().remedy()),
-                line > 0 && line == caret);
+        List<Choice> choices = line > 0 ? Choice.of(trouble.problem(), trouble.line()) : List.of();
+        String sentence = choices.size() > 1
+                ? Choice.question(trouble.problem())
+                : Sentences.of(trouble.problem().what(), trouble.problem().remedy());
+        return new LineTrouble(line, trouble.line(), sentence, line > 0 && line == caret, choices);
     }
 
     /** Nothing wrong so far, but not all there. */

@@ -26,7 +26,7 @@ public record NotebookView(
             Harbour trial
 
             coconut oil    350 g
-            olive oil      350 g
+            olive (virgin) 350 g
             castor          50 g
             soda           108 g
             water          215 g
@@ -56,6 +56,23 @@ public record NotebookView(
     /** Whether there is nothing to answer yet. */
     public boolean isBlank() {
         return form.isBlank();
+    }
+
+    /** Lines as a notebook may have them. */
+    public List<String> helpLines() {
+        return List.of(
+                "coconut oil 350 g",
+                "350g olive (virgin)",
+                "castor 1.75 oz",
+                "soda 71 g, or superfat 5 %",
+                "water 155 g",
+                "lavender 15 g at trace",
+                "# a remark of yours");
+    }
+
+    /** Whether it is asked under what name to keep it. */
+    public boolean asksToKeep() {
+        return result().isPresent() || !problems.isEmpty();
     }
 
     /** What stands where the answer comes. */

@@ -2,6 +2,7 @@ package lyewright.web.stores;
 
 import io.javalin.config.RoutesConfig;
 import java.util.List;
+import java.util.Map;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 
@@ -16,7 +17,13 @@ public final class StoresPages implements Feature {
      * @param shop the workshop that is shown
      */
     public StoresPages(Shop shop) {
-        parts = List.of(new TablesPages(shop));
+        MouldPages moulds = new MouldPages(shop);
+        BalancePages balances = new BalancePages(shop);
+        JugPages jugs = new JugPages(shop);
+        MaterialPages materials = new MaterialPages(shop);
+        Map<Thing, ThingPages<?, ?>> all =
+                Map.of(Thing.MOULD, moulds, Thing.BALANCE, balances, Thing.JUG, jugs, Thing.MATERIAL, materials);
+        parts = List.of(new Overview(shop, all), new TablesPages(shop), moulds, balances, jugs, materials);
     }
 
     @Override

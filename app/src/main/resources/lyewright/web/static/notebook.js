@@ -22,6 +22,13 @@
     }
   });
 
+  function selectLine(number) {
+    const lines = text.value.split("\n");
+    const start = lines.slice(0, number - 1).join("\n").length + (number > 1 ? 1 : 0);
+    text.focus();
+    text.setSelectionRange(start, start + (lines[number - 1] || "").length);
+  }
+
   if (text) {
     const numbers = document.getElementById("lines");
     const follow = function () {
@@ -58,11 +65,23 @@
         return;
       }
       event.preventDefault();
-      const lines = text.value.split("\n");
-      const number = Number(link.dataset.line);
-      const start = lines.slice(0, number - 1).join("\n").length + (number > 1 ? 1 : 0);
-      text.focus();
-      text.setSelectionRange(start, start + (lines[number - 1] || "").length);
+      selectLine(Number(link.dataset.line));
+    });
+
+    // What a line may have meant, taken with one click, and with the browser's own undo.
+    document.addEventListener("click", function (event) {
+      const choice = event.target.closest("[data-choose]");
+      if (!choice) {
+        return;
+      }
+      event.preventDefault();
+      const colon = choice.value.indexOf(":");
+      selectLine(Number(choice.value.slice(0, colon)));
+      const line = choice.value.slice(colon + 1);
+      if (!document.execCommand("insertText", false, line)) {
+        text.setRangeText(line);
+        text.dispatchEvent(new Event("input", { bubbles: true }));
+      }
     });
 
     // Closing the window loses nothing.

@@ -1,0 +1,110 @@
+package lyewright.web.recipe;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lyewright.fill.Fill;
+import lyewright.formula.Formula;
+import lyewright.formula.MaterialNames;
+import lyewright.formula.OwnMaterial;
+import lyewright.formula.Purities;
+import lyewright.formula.ResolvedFormula;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.records.Records;
+import lyewright.records.material.KeptMaterial;
+import lyewright.records.setting.Units;
+import lyewright.records.setting.Workshop;
+import lyewright.web.Shop;
+
+/** What the editor reckons with: the names that may be typed, the balances and the alkali at hand. Safe for several threads. */
+final class Workbench {
+
+    /** Between two keystrokes nobody adds a material. */
+    private static final Duration FRESH = Duration.ofSeconds(2);
+
+    private static final double ONE_KILOGRAM = 1000;
+
+    private final Shop shop;
+    private volatile Looked looked;
+
+    Workbench(Shop shop) {
+        this.shop = shop;
+        this.looked = look();
+    }
+
+    /** The names as they were when last looked at. */
+    private record Looked(Records records, Instant at, MaterialNames names) {}
+
+    /**
+     * What a form comes to.
+     *
+     * @param read the form, with what is wrong
+     * @param figures what it comes to, if it can be reckoned
+     */
+    record Reckoned(FormRead read, Optional<EditorFigures> figures) {}
+
+    /** The names that may be typed. */
+    MaterialNames names() {
+        Looked last = looked;
+        Duration age = Duration.between(last.at(), shop.clock().instant());
+        if (last.records() != shop.records() || age.compareTo(FRESH) > 0 || age.isNegative()) {
+            last = look();
+            looked = last;
+        }
+        return last.names();
+    }
+
+    private Looked look() {
+        Records records = shop.records();
+        List<OwnMaterial> own = new ArrayList<>();
+        for (KeptMaterial kept : records.materials().list()) {
+            own.add(kept.material());
+        }
+        return new Looked(
+                records,
+                shop.clock().instant(),
+                MaterialNames.of(Tables.bundled()).with(own));
+    }
+
+    /** What a form comes to; a recipe that has no name yet is reckoned all the same. */
+    Reckoned reckon(FormRead read, Drafted drafted) {
+        if (read.problems().keySet().equals(Set.of("recipe")) && !drafted.isFile()) {
+            FormRead named = drafted.form().called("a recipe").read(names());
+            return new Reckoned(read, reckon(named).figures());
+        }
+        return reckon(read);
+    }
+
+    private Reckoned reckon(FormRead read) {
+        if (read.formula().isEmpty()) {
+            return new Reckoned(read, Optional.empty());
+        }
+        Workshop workshop = shop.workshop();
+        Formula formula = read.formula().get();
+        Fill fill = formula.inMasses() ? Fill.AS_WRITTEN : Fill.oilMass(ONE_KILOGRAM);
+        Outcome<MakingSheet> sheet = ResolvedFormula.of(formula, Tables.bundled(), purities(workshop))
+                .then(resolved -> MakingSheet.of(
+                        resolved, fill, shop.records().equipment().equipment()));
+        return sheet instanceof Outcome.Ok<MakingSheet> ok
+                ? new Reckoned(
+                        read,
+                        Optional.of(EditorFigures.of(ok.value(), read.places(), workshop.units() == Units.OUNCES)))
+                : new Reckoned(read.and(sheet.problems()), Optional.empty());
+    }
+
+    private static Purities purities(Workshop workshop) {
+        List<String> given = new ArrayList<>();
+        workshop.sodiumPurity().ifPresent(purity -> given.add("naoh=" + purity));
+        workshop.potassiumPurity().ifPresent(purity -> given.add("koh=" + purity));
+        return given.isEmpty()
+                ? Purities.ASSUMED
+                : Purities.parse(String.join(",", given)) instanceof Outcome.Ok<Purities> ok
+                        ? ok.value()
+                        : Purities.ASSUMED;
+    }
+}

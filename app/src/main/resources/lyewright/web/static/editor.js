@@ -1,0 +1,148 @@
+// The editor: puts what came back beside the fields it is of. No input is ever written to but those nobody sees.
+"use strict";
+
+(function () {
+  const PAUSE = 800;
+  let waiting = 0;
+  let telling = 0;
+
+  function editor() {
+    return document.getElementById("editor");
+  }
+
+  function field(name) {
+    return editor().elements.namedItem(name);
+  }
+
+  function say(slot, text) {
+    if (slot.textContent !== text) {
+      slot.textContent = text;
+    }
+    const input = field(slot.dataset.trouble);
+    if (input instanceof HTMLElement) {
+      if (text) {
+        input.setAttribute("aria-invalid", "true");
+      } else {
+        input.removeAttribute("aria-invalid");
+      }
+    }
+  }
+
+  // What is wrong in the field that is being typed in is said once the typing pauses, elsewhere at once.
+  function troubles(answers) {
+    const wrong = new Map();
+    for (const trouble of answers.querySelectorAll("[data-trouble-of]")) {
+      wrong.set(trouble.dataset.troubleOf, trouble.textContent);
+    }
+    const typing = document.activeElement && document.activeElement.name;
+    clearTimeout(waiting);
+    for (const slot of editor().querySelectorAll("[data-trouble]")) {
+      const text = wrong.get(slot.dataset.trouble) || "";
+      if (text && slot.dataset.trouble === typing && !slot.textContent) {
+        waiting = setTimeout(say, PAUSE, slot, text);
+      } else {
+        say(slot, text);
+      }
+    }
+  }
+
+  function rows(answers) {
+    const says = new Map();
+    for (const row of answers.querySelectorAll("[data-says-of]")) {
+      says.set(row.dataset.saysOf, row.textContent);
+    }
+    for (const slot of editor().querySelectorAll("[data-says]")) {
+      const text = says.get(slot.dataset.says) || "";
+      if (slot.textContent !== text) {
+        slot.textContent = text;
+      }
+    }
+  }
+
+  function stale(yes) {
+    for (const part of editor().querySelectorAll("#strip .figure-part, #figures, [data-says]")) {
+      part.classList.toggle("stale", yes);
+    }
+  }
+
+  function tell(answers) {
+    const said = answers.querySelector("[data-said]");
+    clearTimeout(telling);
+    if (said) {
+      telling = setTimeout(function (text) {
+        document.getElementById("said").textContent = text;
+      }, 2 * PAUSE, said.textContent);
+    }
+  }
+
+  function answered(answers) {
+    const kept = answers.querySelector("#kept");
+    if (!kept) {
+      return;
+    }
+    if (Number(kept.dataset.revision) >= Number(field("revision").value)) {
+      field("draft").value = kept.dataset.draft;
+      field("revision").value = kept.dataset.revision;
+    }
+    troubles(answers);
+    const reckoned = kept.dataset.reckoned === "yes";
+    if (reckoned) {
+      rows(answers);
+    }
+    stale(!reckoned);
+    const missing = answers.querySelector("[data-missing]");
+    if (missing) {
+      document.getElementById("missing").textContent = missing.textContent;
+    }
+    tell(answers);
+  }
+
+  document.addEventListener("htmx:configRequest", function (event) {
+    const serial = field("serial");
+    if (serial && event.detail.headers["X-Serial"]) {
+      serial.value = event.detail.headers["X-Serial"];
+    }
+  });
+
+  document.addEventListener("htmx:afterSwap", function (event) {
+    if (event.detail.target.id === "answers") {
+      answered(event.detail.target);
+    }
+  });
+
+  // What was folded open stays open when the figures change.
+  let open = [];
+  document.addEventListener("htmx:oobBeforeSwap", function (event) {
+    if (event.detail.target.id === "figures") {
+      open = Array.from(event.detail.target.querySelectorAll("details"), function (fold) {
+        return fold.open ? fold.querySelector("summary").textContent : "";
+      });
+    }
+  });
+  document.addEventListener("htmx:oobAfterSwap", function (event) {
+    if (event.detail.target.id === "figures") {
+      for (const fold of document.querySelectorAll("#figures details")) {
+        fold.open = open.includes(fold.querySelector("summary").textContent);
+      }
+    }
+  });
+
+  // Enter goes on to the next field; after the last amount it begins a new oil.
+  document.addEventListener("keydown", function (event) {
+    const input = event.target;
+    if (event.key !== "Enter" || !(input instanceof HTMLInputElement) || !input.closest("#editor") || input.type === "checkbox") {
+      return;
+    }
+    event.preventDefault();
+    const inputs = Array.from(editor().querySelectorAll("input:not([type=hidden]), select, textarea")).filter(function (other) {
+      return other.offsetParent !== null;
+    });
+    const next = inputs[inputs.indexOf(input) + 1];
+    const rows = input.closest("ol.rows");
+    if (rows && !(next && rows.contains(next)) && input.value) {
+      rows.parentElement.querySelector("button[value$='.add']").click();
+    } else if (next) {
+      next.focus();
+    }
+  });
+})();

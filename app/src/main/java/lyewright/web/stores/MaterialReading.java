@@ -17,6 +17,7 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.store.Typed;
 
 /**
  * Reads a material's form as the file of a formula that holds nothing else, so that the engine's own rules judge it. Problems
@@ -25,6 +26,8 @@ import lyewright.measure.Problem;
 final class MaterialReading {
 
     private static final String NAMELESS = "this material";
+
+    private static final int LONGEST = 20_000;
 
     /** A name, then how much of it. */
     private static final Pattern PART =
@@ -74,8 +77,17 @@ final class MaterialReading {
                     "the tables have no '" + key + "'",
                     near.isEmpty() ? "look it up in the tables" : "did you mean " + String.join(" or ", near) + "?"));
         }
+        List<Problem> notText = notText();
+        if (!notText.isEmpty()) {
+            problems.addAll(notText);
+            return new Read(Optional.empty(), Optional.empty(), problems);
+        }
         FormulaFile.Read file = FormulaFile.read(text());
         take(file.problems());
+        if (file.formula().isEmpty() && problems.isEmpty()) {
+            // a file that cannot be taken apart has no place to tell it at
+            problems.addAll(file.problems());
+        }
         if (file.formula().isEmpty() || !problems.isEmpty()) {
             return new Read(Optional.empty(), Optional.empty(), problems);
         }
@@ -88,6 +100,18 @@ final class MaterialReading {
                 sound ? Optional.of(own) : Optional.empty(),
                 sound && isOil() ? Optional.of(resolved.orThrow()) : Optional.empty(),
                 problems);
+    }
+
+    /** What no file can hold, told at its field before a file is made of it. */
+    private List<Problem> notText() {
+        List<Problem> found = new ArrayList<>();
+        if (!form.key().isBlank()) {
+            Typed.name("key", "its name", form.key().strip()).ifPresent(found::add);
+        }
+        for (MaterialField field : MaterialField.values()) {
+            Typed.text(field.path(), "this", form.text(field), LONGEST).ifPresent(found::add);
+        }
+        return found;
     }
 
     private boolean isOil() {

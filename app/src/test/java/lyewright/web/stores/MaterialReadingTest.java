@@ -135,7 +135,21 @@ class MaterialReadingTest {
         if (read.material().isPresent()) {
             assertThat(read.material().get().key()).isEqualTo(key.strip());
         } else {
-            assertThat(read.problems()).allMatch(p -> p.path().equals("key"));
+            assertThat(read.problems()).isNotEmpty().allMatch(p -> p.path().equals("key"));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(MaterialField.class)
+    void what_is_no_text_is_told_at_its_field(MaterialField field) {
+        MaterialKind kind = Arrays.stream(MaterialKind.values())
+                .filter(k -> k.asked().contains(field) || k.folded().contains(field))
+                .findFirst()
+                .orElseThrow();
+        for (String text : List.of("5\u0000", "\u0007", "a\ud800", "\ufffe")) {
+            MaterialReading.Read read = MaterialReading.read(with(kind, "mine", field, text), List.of(), TABLES);
+            assertThat(read.material()).isEmpty();
+            assertThat(read.problems()).extracting(Problem::path).contains(field.path());
         }
     }
 

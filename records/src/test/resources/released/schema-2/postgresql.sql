@@ -48,7 +48,7 @@ CREATE TABLE recipe (
     changed_epoch_ms  BIGINT  NOT NULL,
     deleted_epoch_ms  BIGINT
 );
-CREATE INDEX recipe_by_name_sort ON recipe (name_sort, id) WHERE deleted_epoch_ms IS NULL;
+CREATE INDEX recipe_by_name_sort ON recipe (name_sort, id, deleted_epoch_ms) WHERE deleted_epoch_ms IS NULL;
 CREATE INDEX recipe_by_name ON recipe (name);
 CREATE INDEX recipe_deleted ON recipe (deleted_epoch_ms) WHERE deleted_epoch_ms IS NOT NULL;
 
@@ -182,22 +182,22 @@ CREATE TRIGGER recipe_version_made_is_not_deleted BEFORE DELETE ON recipe_versio
     FOR EACH ROW WHEN (OLD.made_epoch_ms IS NOT NULL)
     EXECUTE FUNCTION refuse_change('a version that was made from is not deleted');
 
-INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (0, NULL, '<< Flyway Schema Creation >>', 'SCHEMA', '"workshop_1"', NULL, 'postgres', '2026-11-28 08:00:26.677832', 0, 't');
-INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (1, '1', 'what is kept', 'SQL', 'V1__what_is_kept.sql', 454395770, 'postgres', '2026-11-28 08:00:27.101833', 724, 't');
-INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (2, '2', 'what was made stays', 'SQL', 'V2__what_was_made_stays.sql', -901060262, 'postgres', '2026-11-28 08:00:28.244392', 83, 't');
+INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (0, NULL, '<< Flyway Schema Creation >>', 'SCHEMA', '"workshop_1"', NULL, 'postgres', '2026-11-28 08:30:12.86585', 0, 't');
+INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (1, '1', 'what is kept', 'SQL', 'V1__what_is_kept.sql', 1558161802, 'postgres', '2026-11-28 08:30:13.312654', 511, 't');
+INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum, installed_by, installed_on, execution_time, success) VALUES (2, '2', 'what was made stays', 'SQL', 'V2__what_was_made_stays.sql', -901060262, 'postgres', '2026-11-28 08:30:14.257516', 113, 't');
 
-INSERT INTO workshop (id, name, units, degrees, currency, market, paper, sodium_purity, potassium_purity, hold_back, changed_epoch_ms) VALUES (1, 'Gannet Stair Soap', 'grams', 'celsius', 'GBP', 'gb', 'a4', '98.5 ± 0.5', NULL, '1 %', 1795852803002);
+INSERT INTO workshop (id, name, units, degrees, currency, market, paper, sodium_purity, potassium_purity, hold_back, changed_epoch_ms) VALUES (1, 'Gannet Stair Soap', 'grams', 'celsius', 'GBP', 'gb', 'a4', '98.5 ± 0.5', NULL, '1 %', 1795854568935);
 
-INSERT INTO photograph (sha256, size_bytes, kept_epoch_ms) VALUES ('bf697562615787bba44b517ed5b52f2b7c311f4f4cd3a175a57af0bf5c9e70fa', 7, 1795852806535);
+INSERT INTO photograph (sha256, size_bytes, kept_epoch_ms) VALUES ('bf697562615787bba44b517ed5b52f2b7c311f4f4cd3a175a57af0bf5c9e70fa', 7, 1795854574440);
 
-INSERT INTO recipe (id, name, name_sort, search_text, newest_version, photograph_sha256, added_epoch_ms, changed_epoch_ms, deleted_epoch_ms) VALUES ('01a2212b-24ce-75d0-99f3-931c3a0fcc3a', 'Tideline', '0067005c00560058005f005c00610058000000010001000100010001000100010001000000020001000100010001000100010001', 'tideline
+INSERT INTO recipe (id, name, name_sort, search_text, newest_version, photograph_sha256, added_epoch_ms, changed_epoch_ms, deleted_epoch_ms) VALUES ('01a22146-1ca5-7076-8bc9-ab0dc8f6099a', 'Tideline', '0067005c00560058005f005c00610058000000010001000100010001000100010001000000020001000100010001000100010001', 'tideline
 olive-virgin coconut
-', 2, 'bf697562615787bba44b517ed5b52f2b7c311f4f4cd3a175a57af0bf5c9e70fa', 1795852805184, 1795852806560, NULL);
-INSERT INTO recipe (id, name, name_sort, search_text, newest_version, photograph_sha256, added_epoch_ms, changed_epoch_ms, deleted_epoch_ms) VALUES ('01a2212b-28e9-72a8-9138-ede7558885db', 'Rope Walk Charcoal', '0065006200630058006a0053005f005e0055005b00530065005500620053005f000000010001000100010077000100010001000100770001000100010001000100010001000100000002000100010001000200010001000100020001000100010001000100010001', 'rope walk charcoal
+', 2, 'bf697562615787bba44b517ed5b52f2b7c311f4f4cd3a175a57af0bf5c9e70fa', 1795854572297, 1795854574572, NULL);
+INSERT INTO recipe (id, name, name_sort, search_text, newest_version, photograph_sha256, added_epoch_ms, changed_epoch_ms, deleted_epoch_ms) VALUES ('01a22146-2217-7282-b9ef-59da6d5144ad', 'Rope Walk Charcoal', '0065006200630058006a0053005f005e0055005b00530065005500620053005f000000010001000100010077000100010001000100770001000100010001000100010001000100000002000100010001000200010001000100020001000100010001000100010001', 'rope walk charcoal
 olive-virgin coconut
-', 1, NULL, 1795852806376, 1795852806376, 1795852806457);
+', 1, NULL, 1795854574103, 1795854574103, 1795854574222);
 
-INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a2212b-24ce-75d0-99f3-931c3a0fcc3a', 1, 'own', 'recipe: Tideline
+INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a22146-1ca5-7076-8bc9-ab0dc8f6099a', 1, 'own', 'recipe: Tideline
 version: 1
 use: own
 notes: "Sea-salt bar.\n''; DROP TABLE recipe; -- 石鹸 \\ \" \t end"
@@ -207,8 +207,8 @@ oils:
 alkali: sodium
 superfat: 5 %
 water: 33 % lye
-', '', 1795852805184, 1795852805990);
-INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a2212b-24ce-75d0-99f3-931c3a0fcc3a', 2, 'own', 'recipe: Tideline
+', '', 1795854572297, 1795854573461);
+INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a22146-1ca5-7076-8bc9-ab0dc8f6099a', 2, 'own', 'recipe: Tideline
 version: 2
 use: own
 oils:
@@ -217,8 +217,8 @@ oils:
 alkali: sodium
 superfat: 6 %
 water: 33 % lye
-', 'milder', 1795852806082, NULL);
-INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a2212b-28e9-72a8-9138-ede7558885db', 1, 'own', 'recipe: Rope Walk Charcoal
+', 'milder', 1795854573567, NULL);
+INSERT INTO recipe_version (recipe_id, number, made_for, formula_text, why, saved_epoch_ms, made_epoch_ms) VALUES ('01a22146-2217-7282-b9ef-59da6d5144ad', 1, 'own', 'recipe: Rope Walk Charcoal
 version: 1
 use: own
 oils:
@@ -227,18 +227,18 @@ oils:
 alkali: sodium
 superfat: 5 %
 water: 33 % lye
-', '', 1795852806376, NULL);
+', '', 1795854574103, NULL);
 
-INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms) VALUES ('01a2212b-2a10-7734-a26a-e6bb1f2ac5b1', '01a2212b-24ce-75d0-99f3-931c3a0fcc3a', 2, '{"superfat":"7,5","x":"\u0000 <script>"}', 1, 1795852806673);
-INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms) VALUES ('01a2212b-2a60-7405-8337-8ac6fac4b32b', NULL, 0, '{}', 1, 1795852806752);
+INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms) VALUES ('01a22146-24ea-703c-986c-504bf2139bce', '01a22146-1ca5-7076-8bc9-ab0dc8f6099a', 2, '{"superfat":"7,5","x":"\u0000 <script>"}', 1, 1795854574826);
+INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms) VALUES ('01a22146-2556-75a5-a5bd-50d7f119712e', NULL, 0, '{}', 1, 1795854574934);
 
-INSERT INTO mould (id, name, name_sort, kind, length_micrometres, length_unit, width_micrometres, width_unit, height_micrometres, height_unit, diameter_micrometres, diameter_unit, cavity_count, cavity_microlitres, cavity_unit, water_fill_milligrams, water_fill_unit, usual_milligrams, usual_unit, usual_recipe_id, usual_version, thickness_micrometres, thickness_unit, across_micrometres, across_unit, blade_micrometres, blade_unit, ends_micrometres, ends_unit, trim_micrometres, trim_unit, changed_epoch_ms, removed_epoch_ms) VALUES ('01a2212b-2b84-7472-a8d1-8a0bce911799', 'Long loaf', '005f00620061005a005f0062005300590000000100010001000100770001000100010001000000020001000100010001000100010001', 'loaf', 304800, 'in', 80000, 'cm', 65000, 'mm', NULL, NULL, NULL, NULL, NULL, NULL, NULL, 1520000, 'g', '01a2212b-24ce-75d0-99f3-931c3a0fcc3a', 1, 25000, 'mm', NULL, NULL, 1000, 'mm', NULL, NULL, NULL, NULL, 1795852807044, NULL);
+INSERT INTO mould (id, name, name_sort, kind, length_micrometres, length_unit, width_micrometres, width_unit, height_micrometres, height_unit, diameter_micrometres, diameter_unit, cavity_count, cavity_microlitres, cavity_unit, water_fill_milligrams, water_fill_unit, usual_milligrams, usual_unit, usual_recipe_id, usual_version, thickness_micrometres, thickness_unit, across_micrometres, across_unit, blade_micrometres, blade_unit, ends_micrometres, ends_unit, trim_micrometres, trim_unit, changed_epoch_ms, removed_epoch_ms) VALUES ('01a22146-2620-7338-a63d-63d8770fe698', 'Long loaf', '005f00620061005a005f0062005300590000000100010001000100770001000100010001000000020001000100010001000100010001', 'loaf', 304800, 'in', 80000, 'cm', 65000, 'mm', NULL, NULL, NULL, NULL, NULL, NULL, NULL, 1520000, 'g', '01a22146-1ca5-7076-8bc9-ab0dc8f6099a', 1, 25000, 'mm', NULL, NULL, 1000, 'mm', NULL, NULL, NULL, NULL, 1795854575136, NULL);
 
-INSERT INTO balance (id, name, name_sort, capacity_milligrams, capacity_unit, step_milligrams, step_unit, accuracy_class, changed_epoch_ms, removed_epoch_ms) VALUES ('01a2212b-2d27-704a-a7e8-64dacb02bdf2', 'fine', '0059005c006100580000000100010001000100000001000100010001', 200000, 'g', 10, 'g', 'II', 1795852807463, NULL);
+INSERT INTO balance (id, name, name_sort, capacity_milligrams, capacity_unit, step_milligrams, step_unit, accuracy_class, changed_epoch_ms, removed_epoch_ms) VALUES ('01a22146-2985-76bb-bc83-d9f4d975376f', 'fine', '0059005c006100580000000100010001000100000001000100010001', 200000, 'g', 10, 'g', 'II', 1795854576005, NULL);
 
-INSERT INTO jug (id, name, name_sort, empty_milligrams, empty_unit, used_for, changed_epoch_ms, removed_epoch_ms) VALUES ('01a2212b-2d98-7086-b663-fb70dea39045', 'white jug', '006a005b005c00670058005d0068005a0000000100010001000100010077000100010001000000010001000100010001000100010001', 311845, 'oz', 'lye jug', 1795852807610, NULL);
+INSERT INTO jug (id, name, name_sort, empty_milligrams, empty_unit, used_for, changed_epoch_ms, removed_epoch_ms) VALUES ('01a22146-2a90-70e4-b920-a995a91fb661', 'white jug', '006a005b005c00670058005d0068005a0000000100010001000100010077000100010001000000010001000100010001000100010001', 311845, 'oz', 'lye jug', 1795854576272, NULL);
 
-INSERT INTO material (id, key, key_sort, kind, material_text, changed_epoch_ms, removed_epoch_ms) VALUES ('01a2212b-2e38-766f-a260-cfa47269dd3f', 'house-olive', '005b00620068006600580062005f005c0069005800000001000100010001000100e300010001000100010001000000010001000100010001000300010001000100010001', 'oil', 'recipe: material
+INSERT INTO material (id, key, key_sort, kind, material_text, changed_epoch_ms, removed_epoch_ms) VALUES ('01a22146-2c96-7552-b4e2-f2ca587d8b1d', 'house-olive', '005b00620068006600580062005f005c0069005800000001000100010001000100e300010001000100010001000000010001000100010001000300010001000100010001', 'oil', 'recipe: material
 version: 1
 use: own
 oils:
@@ -251,4 +251,4 @@ materials:
     kind: oil
     saponification value: 189.5 ± 1.0 mg KOH/g
     source: certificate L-204
-', 1795852807793, NULL);
+', 1795854576995, NULL);

@@ -1,0 +1,190 @@
+package lyewright.web.setting;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import jakarta.servlet.ServletException;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.text.Normalizer;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
+import lyewright.records.backup.BackupContents;
+import lyewright.records.backup.Backups;
+import lyewright.records.backup.Restored;
+import lyewright.web.Answers;
+import lyewright.web.Feature;
+import lyewright.web.Frame;
+import lyewright.web.Refused;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+import lyewright.web.setting.SettingPage.About;
+
+/** A backup to download while the workshop runs, and one to put back. */
+final class BackupPages implements Feature {
+
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
+    private static final DateTimeFormatter SAID = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+
+    private final Shop shop;
+    private final SettingView view;
+    private final SentBackups sent = new SentBackups();
+
+    BackupPages(Shop shop, SettingView view) {
+        this.shop = shop;
+        this.view = view;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get(SettingPages.ADDRESS + "/backup", this::download);
+        routes.post(SettingPages.ADDRESS + "/restore", this::look);
+        routes.post(SettingPages.ADDRESS + "/restore/{token}", this::restore);
+        routes.post(SettingPages.ADDRESS + "/restore/{token}/leave", this::leave);
+    }
+
+    /** Written to a file first, so that what is downloaded is whole or not there at all. */
+    private void download(Context ctx) throws IOException {
+        Path file = Files.createTempFile("lyewright-backup-", ".zip");
+        try {
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+                shop.records().backups().write(out);
+            }
+            long size = Files.size(file);
+            InputStream content = Files.newInputStream(file, StandardOpenOption.DELETE_ON_CLOSE);
+            ctx.contentType("application/zip");
+            ctx.header("Content-Disposition", "attachment; filename=\"" + fileName() + "\"");
+            ctx.header("Content-Length", Long.toString(size));
+            ctx.result(content);
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(file);
+            throw e;
+        }
+    }
+
+    private String fileName() {
+        String name = Normalizer.normalize(shop.workshop().name(), Normalizer.Form.NFD)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        String when = LocalDateTime.now(shop.clock()).format(MINUTE);
+        String who = name.length() > 60 ? name.substring(0, 60) : name;
+        return "lyewright-" + (who.isEmpty() ? "" : who + "-") + when + ".zip";
+    }
+
+    /** Looks into what was sent; nothing is put back yet. */
+    private void look(Context ctx) throws IOException {
+        refuseInDemo();
+        Outcome<String> received = received(ctx);
+        if (!(received instanceof Outcome.Ok<String> kept)) {
+            refuse(ctx, received.problems());
+            return;
+        }
+        String token = kept.value();
+        Outcome<BackupContents> checked = Backups.check(sent.file(token).orElseThrow());
+        if (checked instanceof Outcome.Ok<BackupContents> ok) {
+            Frame frame = shop.frame("Put a backup back", Section.SETTINGS).withStyle("setting.css");
+            Answers.page(ctx, "setting/restore.jte", new RestorePage(frame, token, said(ok.value()), view.holds()));
+        } else {
+            sent.forget(token);
+            refuse(ctx, checked.problems());
+        }
+    }
+
+    private Outcome<String> received(Context ctx) throws IOException {
+        UploadedFile file;
+        try {
+            file = ctx.uploadedFile("backup");
+        } catch (Exception e) {
+            // the server's own way of saying that a part is larger than it takes, or that the end is missing
+            if (e instanceof ServletException) {
+                return Outcome.refused(
+                        "the file is larger than 64 MB, or it did not come whole",
+                        "send it once more, or put a larger one back with ./lyewright restore; nothing was touched");
+            }
+            throw e;
+        }
+        if (file == null || file.size() == 0) {
+            return Outcome.refused("no file was chosen", "choose a backup that was downloaded here");
+        }
+        try (InputStream content = file.content()) {
+            return Outcome.ok(sent.keep(content));
+        }
+    }
+
+    private void refuseInDemo() {
+        if (shop.showsDemo()) {
+            throw new Refused(
+                    409,
+                    "You are looking round the demo workshop, so nothing was put back.",
+                    "Go back to your own workshop under Settings, then put the backup back there.");
+        }
+    }
+
+    private void refuse(Context ctx, List<Problem> problems) {
+        SettingForm form = SettingForm.of(shop.workshop());
+        Frame frame = shop.frame("Settings", Section.SETTINGS).withStyle("setting.css");
+        Answers.form(ctx, "setting/settings.jte", view.page(frame, form, form.seen(), List.of(), problems));
+    }
+
+    private List<About> said(BackupContents contents) {
+        List<About> said = new ArrayList<>();
+        said.add(new About("Workshop", contents.workshop().orElse("not named yet")));
+        said.add(new About(
+                "Made",
+                ZonedDateTime.ofInstant(contents.madeAt(), shop.clock().getZone())
+                        .format(SAID)));
+        said.add(new About(
+                "Recipes",
+                SettingView.count(contents.recipes(), "recipe") + " in "
+                        + SettingView.count(contents.versions(), "version")
+                        + ", those that were deleted among them"));
+        said.add(new About(
+                "Photographs",
+                SettingView.count(contents.photographs(), "photograph")
+                        + (contents.missingPhotographs() > 0
+                                ? "; " + contents.missingPhotographs() + " had gone when it was made"
+                                : "")));
+        return said;
+    }
+
+    private void restore(Context ctx) {
+        refuseInDemo();
+        String token = ctx.pathParam("token");
+        Path file = sent.file(token)
+                .orElseThrow(() -> new Refused(
+                        409,
+                        "The file that was sent is not here any more, so nothing was put back.",
+                        "Choose it once more under Settings."));
+        Outcome<Restored> restored;
+        try {
+            restored = shop.records().backups().restore(file);
+        } catch (RecordsTrouble e) {
+            refuse(ctx, List.of(e.problem()));
+            return;
+        }
+        sent.forget(token);
+        if (restored instanceof Outcome.Ok<Restored>) {
+            Answers.seeOther(ctx, SettingPages.ADDRESS + "?done=restored");
+        } else {
+            refuse(ctx, restored.problems());
+        }
+    }
+
+    private void leave(Context ctx) {
+        sent.forget(ctx.pathParam("token"));
+        Answers.seeOther(ctx, SettingPages.ADDRESS);
+    }
+}

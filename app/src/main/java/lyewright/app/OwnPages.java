@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import lyewright.cli.Pages;
 import lyewright.measure.Outcome;
 import lyewright.records.Home;
+import lyewright.records.Places;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
@@ -17,6 +18,7 @@ import lyewright.web.recipe.RecipePages;
 import lyewright.web.setting.SettingPages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
+import lyewright.web.why.WhyPages;
 
 /** The workshop's pages, shown by this process until it is stopped. */
 final class OwnPages implements Pages {
@@ -57,13 +59,14 @@ final class OwnPages implements Pages {
         return Outcome.ok(new Running(server.address(), home, stopped));
     }
 
-    private static List<Feature> features(Shop shop, Path home) {
+    static List<Feature> features(Shop shop, Path home) {
         return List.of(
                 new Start(shop),
                 new PhotographPages(shop),
                 new EditorPages(shop),
                 new RecipePages(shop),
                 new MakePages(shop),
+                new WhyPages(shop),
                 new StoresPages(shop),
                 new SettingPages(shop, home));
     }

@@ -10,8 +10,8 @@ final class Canvas {
     /** Letters that are read, in units of a view box 360 wide. */
     static final double TEXT = 13;
 
-    /** Letters of scales and notes. */
-    static final double SMALL = 12;
+    /** Letters of scales and notes; not 12, of which the paper's SVG reader makes letters of no size. */
+    static final double SMALL = 12.2;
 
     /** Letters of marks beside words. */
     static final double TINY = 11;

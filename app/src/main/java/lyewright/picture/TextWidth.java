@@ -16,9 +16,9 @@ final class TextWidth {
     };
 
     /** As wide as small letters of any script of that font. */
-    private static final int SMALL_LETTER = 920;
+    private static final int SMALL_LETTER = 940;
 
-    /** As wide as signs for thousandths and the like. */
+    /** As wide as signs for thousandths, small pictures and the like. */
     private static final int SIGN = 1400;
 
     /** As wide as anything else. */
@@ -40,7 +40,7 @@ final class TextWidth {
         if (Character.getType(c) == Character.NON_SPACING_MARK) {
             return 0;
         }
-        if (c >= 0x2000 && c < 0x2c00) {
+        if ((c >= 0x2030 && c < 0x2c00) || c >= 0x10000) {
             return SIGN;
         }
         return Character.isLowerCase(c) && c < 0x600 ? SMALL_LETTER : OTHER;

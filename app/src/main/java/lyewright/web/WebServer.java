@@ -20,7 +20,7 @@ public final class WebServer implements AutoCloseable {
     /** A form of a hundred oils and additions is far smaller; files are sent in parts and have a limit of their own. */
     private static final long LARGEST_FORM = 4L << 20;
 
-    private static final long LARGEST_UPLOAD = 64L << 20;
+    static final long LARGEST_UPLOAD = 64L << 20;
 
     private final Javalin javalin;
 

@@ -98,6 +98,9 @@ public record Fill(Target target, Mould mould, Optional<CutPlan> cut, double hol
         if (x < 0) {
             return Outcome.refused("'" + text + "' does not say how many bars", "write it as 10x110g");
         }
+        if (text.substring(x + 1).isBlank()) {
+            return Outcome.refused("'" + text + "' does not say what a bar weighs", "write it as 10x110g");
+        }
         return Shape.count(text.substring(0, x))
                 .then(count -> WrittenMass.parse(text.substring(x + 1))
                         .then(mass -> mass.grams() > 0

@@ -27,6 +27,7 @@ class FillTest {
             delimiter = '|',
             value = {
                 "110g | does not say how many bars",
+                "10x | does not say what a bar weighs",
                 "10x0g | weighs nothing",
                 "0x110g | is no count",
                 "2.5x110g | is no count",

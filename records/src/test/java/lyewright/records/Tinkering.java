@@ -7,6 +7,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Somebody at the database with a tool of their own. */
 public final class Tinkering {
@@ -36,6 +38,36 @@ public final class Tinkering {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** Every row of some tables, as text by the table's name. */
+    public static Map<String, String> rows(Place place, List<String> tables) {
+        Map<String, String> rows = new TreeMap<>();
+        try (Connection connection = connect(place);
+                Statement statement = connection.createStatement()) {
+            for (String table : tables) {
+                try (ResultSet row = statement.executeQuery("SELECT * FROM " + table + " ORDER BY 1, 2")) {
+                    rows.put(table, text(row));
+                }
+            }
+            return rows;
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String text(ResultSet row) throws SQLException {
+        StringBuilder text = new StringBuilder();
+        while (row.next()) {
+            for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) {
+                text.append(row.getMetaData().getColumnName(i))
+                        .append('=')
+                        .append(row.getString(i))
+                        .append('|');
+            }
+            text.append('\n');
+        }
+        return text.toString();
     }
 
     /** A connection of one's own. */

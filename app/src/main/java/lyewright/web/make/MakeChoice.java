@@ -138,6 +138,11 @@ public record MakeChoice(Map<String, String> texts) {
         return text(MOULD).equals(TYPED);
     }
 
+    /** Whether it is said what to make of the recipe; else it is the recipe alone. */
+    public boolean asksForASheet() {
+        return has(MUCH) || has(MOULD);
+    }
+
     /** Jugs by the vessel of the sheet that they are for. */
     Map<String, String> jugs() {
         Map<String, String> jugs = new LinkedHashMap<>();

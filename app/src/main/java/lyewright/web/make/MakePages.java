@@ -2,11 +2,16 @@ package lyewright.web.make;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Names;
 import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.recipe.Search;
+import lyewright.records.setting.Paper;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
@@ -14,6 +19,8 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.recipe.BegunDraft;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Make. Looking changes nothing: the sheet, its swap and its paper are all addresses. What was printed was made from, so printing is
@@ -26,6 +33,12 @@ public final class MakePages implements Feature {
 
     /** Stands in an address after the page was printed from the browser. */
     static final String KEPT = "kept";
+
+    private static final String PAPER = "paper";
+
+    /** A browser's own reader of PDFs styles the page that it builds around them. */
+    private static final String FOR_A_READER =
+            "default-src 'none'; object-src 'self'; style-src 'unsafe-inline'; frame-ancestors 'none'";
 
     private static final int SHOWN = 30;
     private static final int LONGEST_QUERY = 200;
@@ -46,7 +59,10 @@ public final class MakePages implements Feature {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get(ADDRESS, this::show);
+        routes.get(PDF, this::paper);
+        routes.post(PDF, this::printPaper);
         routes.post(ADDRESS + "/printed", this::printed);
+        routes.post(ADDRESS + "/draft", this::draft);
     }
 
     private void show(Context ctx) {
@@ -99,6 +115,59 @@ public final class MakePages implements Feature {
         }
     }
 
+    private void paper(Context ctx) {
+        Bench bench = workbench.lay(MakeChoice.of(ctx.queryParamMap()));
+        SheetFile file = SheetFile.of(bench, sheet(bench), paper(ctx.queryParam(PAPER), bench), shop.clock());
+        ctx.header("Content-Security-Policy", FOR_A_READER);
+        ctx.header("Content-Disposition", "inline; filename=\"" + file.name() + "\"");
+        ctx.contentType("application/pdf").result(file.pdf());
+    }
+
+    private void printPaper(Context ctx) {
+        Bench bench = made(MakeChoice.of(ctx.formParamMap()));
+        Paper paper = paper(ctx.formParam(PAPER), bench);
+        MakeChoice sheet = bench.choice().without(MakeChoice.OUT, MakeChoice.IN);
+        Answers.seeOther(ctx, PDF + "?" + sheet.query() + "&" + PAPER + "=" + paper.name());
+    }
+
+    private static Paper paper(@Nullable String typed, Bench bench) {
+        return Arrays.stream(Paper.values())
+                .filter(paper -> paper.name().equals(typed))
+                .findFirst()
+                .orElse(bench.workshop().paper());
+    }
+
+    private static MakingSheet sheet(Bench bench) {
+        if (bench.sheet() instanceof Outcome.Ok<MakingSheet> ok) {
+            return ok.value();
+        }
+        throw refused("There is no such sheet", bench.sheet().problems().get(0));
+    }
+
+    private static Refused refused(String what, Problem problem) {
+        return new Refused(422, what + ": " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
+    }
+
+    private static String upperFirst(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** The recipe with the other oil, to be gone on with in the editor. */
+    private void draft(Context ctx) {
+        Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()));
+        Outcome<String> editor = Swap.of(bench, sheet(bench))
+                .then(swap -> BegunDraft.of(
+                        shop.records(),
+                        bench.recipe(),
+                        swap.formula(),
+                        swap.in() + " in place of " + Names.inSentence(swap.out())));
+        if (editor instanceof Outcome.Ok<String> ok) {
+            Answers.seeOther(ctx, ok.value());
+        } else {
+            throw refused("Nothing was kept", editor.problems().get(0));
+        }
+    }
+
     /** The page itself goes to the printer: the browser is told to print once the version is kept. */
     private void printed(Context ctx) {
         MakeChoice choice = MakeChoice.of(ctx.formParamMap());
@@ -113,14 +182,12 @@ public final class MakePages implements Feature {
     /** A sheet that is not to be made is printed crossed, and nothing is made from it. */
     private Bench made(MakeChoice choice) {
         Bench bench = workbench.lay(choice);
-        if (bench.sheet() instanceof Outcome.Ok<lyewright.makingsheet.MakingSheet> sheet
-                && !sheet.value().stopped()) {
+        if (!sheet(bench).stopped()) {
             Outcome<RecipeVersion> kept = shop.records()
                     .recipes()
                     .markMade(bench.recipe().id(), bench.version().number());
             if (!kept.problems().isEmpty()) {
-                throw Refused.notHere(
-                        kept.problems().get(0).what(), kept.problems().get(0).remedy());
+                throw refused("Nothing was kept", kept.problems().get(0));
             }
         }
         return bench;

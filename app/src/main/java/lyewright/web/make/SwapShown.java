@@ -6,6 +6,7 @@ import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.Comparison.Group;
 import lyewright.makingsheet.Comparison.Row;
+import lyewright.material.Names;
 import lyewright.picture.ComparePicture;
 import lyewright.picture.Picture;
 import lyewright.words.CompareWords;
@@ -77,7 +78,7 @@ public record SwapShown(
                     .forEach(rows::add);
         }
         return new SwapShown(
-                swap.out(),
+                Names.inSentence(swap.out()),
                 swap.in(),
                 new CompareWords(comparison).summary(),
                 ComparePicture.superfats(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),

@@ -27,6 +27,7 @@ import lyewright.records.setting.Workshop;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
 import lyewright.web.make.MakeChoice.Much;
+import lyewright.web.recipe.RecipeSheet;
 
 /** Turns a choice into a sheet, with the balances, jugs and purities of the workshop that is shown. */
 public final class Workbench {
@@ -75,6 +76,33 @@ public final class Workbench {
                 equipment,
                 sheet(whole, formula, moulds, purities, equipment));
     }
+
+    /**
+     * The figures of a recipe alone, where neither a mould nor an amount is chosen: those that its own page shows.
+     *
+     * @param choice which recipe and version
+     * @return the recipe and its sheet
+     * @throws Refused if there is no such recipe or version
+     */
+    public OfRecipe recipe(MakeChoice choice) {
+        Recipe recipe = recipe(shop.records(), choice.text(MakeChoice.RECIPE));
+        RecipeVersion version = version(shop.records(), recipe, choice.text(MakeChoice.VERSION));
+        return new OfRecipe(
+                choice.with(MakeChoice.VERSION, Integer.toString(version.number())),
+                recipe,
+                version,
+                RecipeSheet.of(version.formula(), shop));
+    }
+
+    /**
+     * A recipe with the figures that its own page shows.
+     *
+     * @param choice which recipe and version
+     * @param recipe the recipe
+     * @param version which version
+     * @param sheet the sheet, or why there is none
+     */
+    public record OfRecipe(MakeChoice choice, Recipe recipe, RecipeVersion version, Outcome<MakingSheet> sheet) {}
 
     private static Recipe recipe(Records records, String id) {
         return records.recipes()

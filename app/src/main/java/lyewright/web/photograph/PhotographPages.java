@@ -18,6 +18,7 @@ import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
+import lyewright.web.Uploads;
 import lyewright.web.recipe.ShowPages;
 
 /** Takes photographs in and shows them. One is read at a time, so that two large ones do not meet in memory. */
@@ -50,10 +51,9 @@ public final class PhotographPages implements Feature {
 
     private void take(Context ctx) {
         String id = living(ctx);
-        UploadedFile file = ctx.uploadedFile(PhotographReader.PATH);
-        Outcome<Photograph> read = file == null || file.size() == 0
-                ? refused("no photograph was chosen", "choose one, then press the button")
-                : read(file);
+        Outcome<Photograph> read = Uploads.file(ctx, PhotographReader.PATH)
+                .map(this::read)
+                .orElseGet(() -> refused("no photograph was chosen", "choose one, then press the button"));
         if (read instanceof Outcome.Ok<Photograph> ok) {
             String hash = shop.records().photographs().keep(ok.value().large());
             thumbnails.put(hash, ok.value().small());

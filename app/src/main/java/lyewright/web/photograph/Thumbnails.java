@@ -40,8 +40,9 @@ final class Thumbnails {
 
     /** Of a photograph that we made ourselves. */
     private static byte[] small(byte[] large) {
-        try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(large))) {
-            BufferedImage picture = ImageIO.read(in);
+        try {
+            // closed by who reads it
+            BufferedImage picture = ImageIO.read(new MemoryCacheImageInputStream(new ByteArrayInputStream(large)));
             return Redraw.jpeg(Redraw.within(picture, Photograph.SMALL, 1));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

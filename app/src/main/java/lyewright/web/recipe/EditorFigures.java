@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.chemistry.BatchLine;
+import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Weighing;
+import lyewright.material.Names;
 import lyewright.measure.MassUnit;
 import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
@@ -30,7 +32,9 @@ import lyewright.words.SheetView;
  * @param masses the same and more, each with its label
  * @param band the superfat as a picture
  * @param acids the fatty acids as a picture
- * @param cautions at most three at first
+ * @param stopped whether it is not to be made as it stands
+ * @param cautions what to take care of, the gravest first
+ * @param notes what is only good to know
  * @param says what each row comes to, by the row
  */
 public record EditorFigures(
@@ -43,7 +47,9 @@ public record EditorFigures(
         List<Labelled> masses,
         Picture band,
         Picture acids,
-        SheetCautions cautions,
+        boolean stopped,
+        List<Caution> cautions,
+        List<Caution> notes,
         Map<String, String> says) {
 
     /** The figures of a sheet. */
@@ -76,7 +82,11 @@ public record EditorFigures(
                     masses(),
                     SuperfatPicture.of(sheet),
                     FattyAcidsPicture.of(sheet),
-                    SheetCautions.of(sheet),
+                    sheet.stopped(),
+                    sheet.cautions().stream()
+                            .filter(caution -> !SheetCautions.isNote(caution))
+                            .toList(),
+                    sheet.cautions().stream().filter(SheetCautions::isNote).toList(),
                     says(places));
         }
 
@@ -88,9 +98,8 @@ public record EditorFigures(
         }
 
         private static String small(String name) {
-            return name.length() > 1 && Character.isLowerCase(name.charAt(1))
-                    ? Character.toLowerCase(name.charAt(0)) + name.substring(1)
-                    : name;
+            int bracket = name.indexOf(" (");
+            return Names.inSentence(bracket < 0 ? name : name.substring(0, bracket));
         }
 
         private List<Labelled> masses() {
@@ -172,11 +181,10 @@ public record EditorFigures(
 
     /** How many cautions there are, in words; empty without any. */
     public String cautionCount() {
-        int count = cautions.face().size() + cautions.beyondFace();
-        if (cautions.stopped()) {
+        if (stopped) {
             return "not to be made";
         }
-        return count == 0 ? "" : count == 1 ? "1 caution" : count + " cautions";
+        return cautions.isEmpty() ? "" : cautions.size() == 1 ? "1 caution" : cautions.size() + " cautions";
     }
 
     /** What can be heard of it. */

@@ -28,6 +28,7 @@ import lyewright.words.Labelled;
  * @param note what another window did, if it did anything
  * @param names what may be typed
  * @param focus the field to go on in
+ * @param strict whether what is missing is said too, as when somebody wants to save
  * @param unfinished other recipes that were begun and not saved
  */
 public record EditorPage(
@@ -44,6 +45,7 @@ public record EditorPage(
         Optional<Note> note,
         MaterialNames names,
         String focus,
+        boolean strict,
         List<Unfinished> unfinished) {
 
     /** What the bars are for. */
@@ -101,7 +103,7 @@ public record EditorPage(
             "strength", "of a lye: 50 % sodium",
             "source", "certificate L-204");
 
-    private static final List<String> GROUPS = List.of("oils", "additions", "portions", "materials", "why", "file");
+    private static final List<String> GROUPS = List.of("oils", "additions", "portions", "materials");
 
     /**
      * What is being changed.
@@ -152,15 +154,15 @@ public record EditorPage(
 
     /** The same with more that is wrong. */
     EditorPage refused(List<Problem> problems) {
-        return with(read.and(problems), focus);
+        return with(read.and(problems), focus, strict);
     }
 
     /** The same, going on in the first field that something is wrong in. */
     EditorPage atFirstTrouble() {
-        return with(read, read.problems().keySet().stream().findFirst().orElse(""));
+        return with(read, read.problems().keySet().stream().findFirst().orElse(""), true);
     }
 
-    private EditorPage with(FormRead other, String goOn) {
+    private EditorPage with(FormRead other, String goOn, boolean all) {
         return new EditorPage(
                 frame,
                 address,
@@ -175,6 +177,7 @@ public record EditorPage(
                 note,
                 names,
                 goOn,
+                all,
                 unfinished);
     }
 
@@ -193,9 +196,39 @@ public record EditorPage(
         return fields.getOrDefault(field, "");
     }
 
-    /** What is wrong in a field, on one line. */
+    /** What is wrong in a field, on one line; that it is still empty is no fault of somebody who is still typing. */
     public String trouble(String field) {
-        return sentences(read.at(field));
+        return strict || !isStillEmpty(field) ? sentences(read.at(field)) : "";
+    }
+
+    private boolean isStillEmpty(String field) {
+        return GROUPS.contains(field)
+                ? fields.entrySet().stream()
+                        .noneMatch(entry -> entry.getKey().startsWith(field + ".")
+                                && !entry.getValue().isBlank())
+                : fields.getOrDefault(field, "").isBlank()
+                        && (fields.containsKey(field) || field.startsWith("materials."));
+    }
+
+    /** What is still missing before it can be reckoned, in a sentence; empty where something else is wrong. */
+    public String missing() {
+        List<String> missing = read.problems().entrySet().stream()
+                .filter(entry -> !entry.getKey().equals("recipe"))
+                .flatMap(entry -> entry.getValue().stream().map(problem -> missing(entry.getKey(), problem)))
+                .distinct()
+                .limit(2)
+                .toList();
+        return missing.isEmpty() ? "" : "Before it can be reckoned: " + String.join("; ", missing) + ".";
+    }
+
+    private String missing(String field, Problem problem) {
+        if (!isStillEmpty(field) || GROUPS.contains(field)) {
+            return problem.what();
+        }
+        int end = field.lastIndexOf('.');
+        String row = end < 0 ? "" : fields.getOrDefault(field.substring(0, end) + ".name", "");
+        String of = end < 0 ? "" : fields.getOrDefault(field.substring(0, end) + ".of", row);
+        return of.isBlank() ? problem.what() : of.strip() + ": " + problem.what();
     }
 
     private static String sentences(List<Problem> problems) {
@@ -206,6 +239,9 @@ public record EditorPage(
     public Map<String, String> troubles() {
         Map<String, String> shown = new LinkedHashMap<>();
         read.problems().forEach((field, some) -> {
+            if (!strict && isStillEmpty(field)) {
+                return;
+            }
             String slot = hasSlot(field) ? field : "";
             shown.merge(slot, sentences(some), (a, b) -> a + ". " + b);
         });
@@ -219,7 +255,10 @@ public record EditorPage(
 
     private boolean hasSlot(String field) {
         return file.isEmpty()
-                ? fields.containsKey(field) || GROUPS.contains(field) || field.startsWith("materials.")
+                ? fields.containsKey(field)
+                        || GROUPS.contains(field)
+                        || field.startsWith("materials.")
+                        || field.equals("why")
                 : field.equals(FormFields.FILE);
     }
 

@@ -272,7 +272,7 @@ public final class EditorPages implements Feature {
         FormRead read = drafted.isFile()
                 ? FileReading.read(drafted.file())
                 : drafted.form().read(workbench.names());
-        Workbench.Reckoned reckoned = workbench.reckon(read);
+        Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
         Of of = recipe.map(r ->
                         new Of(r.name(), typed.basedOn(), r.newest().madeAt().isPresent()))
                 .orElse(Of.NEW);
@@ -297,6 +297,7 @@ public final class EditorPages implements Feature {
                 note,
                 workbench.names(),
                 focus,
+                false,
                 recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of());
     }
 

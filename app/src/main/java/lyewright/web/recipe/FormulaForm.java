@@ -97,4 +97,24 @@ public record FormulaForm(
     public FormRead read(MaterialNames names) {
         return new FormReading(this, names).read();
     }
+
+    /** The same under another name. */
+    FormulaForm called(String name) {
+        return new FormulaForm(
+                name,
+                version,
+                use,
+                notes,
+                oils,
+                alkali,
+                superfat,
+                water,
+                acids,
+                curedWater,
+                process,
+                additions,
+                portions,
+                materials,
+                remarks);
+    }
 }

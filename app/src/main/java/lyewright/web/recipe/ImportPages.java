@@ -18,6 +18,7 @@ import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Uploads;
 
 /** Takes formula files in. */
 final class ImportPages {
@@ -35,9 +36,9 @@ final class ImportPages {
     }
 
     void take(Context ctx) {
-        UploadedFile file = ctx.uploadedFile("file");
-        if (file != null && file.size() > 0) {
-            take(ctx, file);
+        Optional<UploadedFile> file = Uploads.file(ctx, "file");
+        if (file.isPresent()) {
+            take(ctx, file.get());
             return;
         }
         String text = Optional.ofNullable(ctx.formParam("text")).orElse("");

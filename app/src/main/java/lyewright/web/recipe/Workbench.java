@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.MaterialNames;
@@ -70,7 +71,16 @@ final class Workbench {
                 MaterialNames.of(Tables.bundled()).with(own));
     }
 
-    Reckoned reckon(FormRead read) {
+    /** What a form comes to; a recipe that has no name yet is reckoned all the same. */
+    Reckoned reckon(FormRead read, Drafted drafted) {
+        if (read.problems().keySet().equals(Set.of("recipe")) && !drafted.isFile()) {
+            FormRead named = drafted.form().called("a recipe").read(names());
+            return new Reckoned(read, reckon(named).figures());
+        }
+        return reckon(read);
+    }
+
+    private Reckoned reckon(FormRead read) {
         if (read.formula().isEmpty()) {
             return new Reckoned(read, Optional.empty());
         }

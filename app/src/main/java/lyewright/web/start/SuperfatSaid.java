@@ -11,7 +11,7 @@ final class SuperfatSaid {
     private SuperfatSaid() {}
 
     static String of(MakingSheet sheet) {
-        String giveOrTake = giveOrTake(sheet.band());
+        String giveOrTake = giveOrTake(half(sheet.band()));
         String figure = Figures.fixed(Math.abs(sheet.sheetSuperfatPercent()), 1);
         if (figure.equals("0.0")) {
             return "This has no superfat at all, " + giveOrTake + ".";
@@ -37,14 +37,18 @@ final class SuperfatSaid {
     }
 
     /** As read: an eight, an eleven, an eighteen, an eighty. */
-    private static String article(String figure) {
+    static String article(String figure) {
         boolean vowel = figure.startsWith("8") || figure.startsWith("11.") || figure.startsWith("18.");
         return vowel ? "an" : "a";
     }
 
-    /** Half of where it lies 19 times in 20, to a wording nobody takes for more exact than it is. */
-    private static String giveOrTake(SuperfatBand band) {
-        double half = (band.highPercent() - band.lowPercent()) / 2;
+    /** Half of where it lies 19 times in 20. */
+    private static double half(SuperfatBand band) {
+        return (band.highPercent() - band.lowPercent()) / 2;
+    }
+
+    /** To a wording that nobody takes for more exact than it is. */
+    static String giveOrTake(double half) {
         if (half < 0.15) {
             return "give or take a tenth of a point";
         }

@@ -6,8 +6,7 @@ import lyewright.web.Frame;
  * The figures of a sheet on a page.
  *
  * @param frame around it
- * @param recipe whose sheet it is
- * @param version which version
+ * @param asked whose figures they are
  * @param list the figures
  */
-public record FiguresPage(Frame frame, String recipe, int version, FigureList list) {}
+public record FiguresPage(Frame frame, WhyAsked asked, FigureList list) {}

@@ -45,24 +45,47 @@ public final class WhyPages implements Feature {
     }
 
     private void show(Context ctx) {
-        Bench bench = workbench.lay(MakeChoice.of(ctx.queryParamMap()));
-        if (!(bench.sheet() instanceof Outcome.Ok<MakingSheet> sheet)) {
-            Problem problem = bench.sheet().problems().get(0);
-            throw new Refused(
-                    422, "There is no such sheet: " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
-        }
-        Why why = Why.of(sheet.value());
+        WhyAsked asked = asked(MakeChoice.of(ctx.queryParamMap()));
+        Why why = Why.of(asked.sheet());
         String figure = text(ctx, "figure");
         if (figure.isBlank()) {
-            list(ctx, bench, why);
+            list(ctx, asked, why);
             return;
         }
         Outcome<Reason> reason = why.reason(figure);
         if (reason instanceof Outcome.Ok<Reason> known) {
-            reason(ctx, bench, ReasonShown.of(known.value(), bench.choice()));
+            reason(ctx, asked, ReasonShown.of(known.value(), asked.choice()));
         } else {
-            unknown(ctx, bench, why, reason.problems().get(0));
+            unknown(ctx, asked, why, reason.problems().get(0));
         }
+    }
+
+    private WhyAsked asked(MakeChoice choice) {
+        if (choice.asksForASheet()) {
+            Bench bench = workbench.lay(choice);
+            return new WhyAsked(
+                    bench.recipe().name(),
+                    bench.version().number(),
+                    bench.choice(),
+                    "/make?" + bench.choice().query(),
+                    sheet(bench.sheet()));
+        }
+        Workbench.OfRecipe recipe = workbench.recipe(choice);
+        return new WhyAsked(
+                recipe.recipe().name(),
+                recipe.version().number(),
+                recipe.choice(),
+                "/recipes/" + recipe.recipe().id() + "/versions/"
+                        + recipe.version().number(),
+                sheet(recipe.sheet()));
+    }
+
+    private static MakingSheet sheet(Outcome<MakingSheet> sheet) {
+        if (sheet instanceof Outcome.Ok<MakingSheet> ok) {
+            return ok.value();
+        }
+        Problem problem = sheet.problems().get(0);
+        throw new Refused(422, "There is no such sheet: " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
     }
 
     private static String text(Context ctx, String name) {
@@ -70,49 +93,35 @@ public final class WhyPages implements Feature {
         return text.length() > LONGEST ? text.substring(0, LONGEST) : text;
     }
 
-    private void reason(Context ctx, Bench bench, ReasonShown reason) {
+    private void reason(Context ctx, WhyAsked asked, ReasonShown reason) {
         if (Answers.isInPlace(ctx)) {
             Answers.page(ctx, "why/panel.jte", reason);
         } else {
-            Answers.page(
-                    ctx,
-                    "why/why.jte",
-                    new WhyPage(
-                            frame(reason.title()),
-                            bench.recipe().name(),
-                            bench.version().number(),
-                            bench.choice(),
-                            reason));
+            Answers.page(ctx, "why/why.jte", new WhyPage(frame(reason.title()), asked, reason));
         }
     }
 
-    private void list(Context ctx, Bench bench, Why why) {
-        FigureList list = FigureList.of(why.all(), bench.choice(), text(ctx, "q"), text(ctx, "in"));
+    private void list(Context ctx, WhyAsked asked, Why why) {
+        FigureList list = FigureList.of(why.all(), asked.choice(), text(ctx, "q"), text(ctx, "in"));
         if (Answers.isInPlace(ctx)) {
             Answers.page(ctx, "why/list.jte", list);
         } else {
             Answers.page(
-                    ctx,
-                    "why/figures.jte",
-                    new FiguresPage(
-                            frame("Every figure of " + bench.recipe().name()),
-                            bench.recipe().name(),
-                            bench.version().number(),
-                            list));
+                    ctx, "why/figures.jte", new FiguresPage(frame("Every figure of " + asked.recipe()), asked, list));
         }
     }
 
     /** In place too it is said in full: whoever asked sees the answer where they asked. */
-    private void unknown(Context ctx, Bench bench, Why why, Problem problem) {
+    private void unknown(Context ctx, WhyAsked asked, Why why, Problem problem) {
         ctx.status(HttpStatus.NOT_FOUND);
         Answers.page(
                 ctx,
                 "why/unknown.jte",
                 new UnknownPage(
                         frame("No such figure"),
-                        bench.choice(),
+                        asked.choice(),
                         upperFirst(problem.what()) + ".",
-                        near(why, problem, bench.choice())));
+                        near(why, problem, asked.choice())));
     }
 
     /** The remedy names what was near; whatever of its words is a figure is offered. */

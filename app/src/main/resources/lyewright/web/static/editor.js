@@ -60,7 +60,7 @@
   }
 
   function stale(yes) {
-    for (const part of editor().querySelectorAll("#strip, #figures, [data-says]")) {
+    for (const part of editor().querySelectorAll("#strip .figure-part, #figures, [data-says]")) {
       part.classList.toggle("stale", yes);
     }
   }
@@ -90,6 +90,10 @@
       rows(answers);
     }
     stale(!reckoned);
+    const missing = answers.querySelector("[data-missing]");
+    if (missing) {
+      document.getElementById("missing").textContent = missing.textContent;
+    }
     tell(answers);
   }
 

@@ -31,7 +31,7 @@ public final class NameOrder {
     /** A text without case, accents and the letters' other dress, so that {@code creme} finds {@code Crème}. */
     public static String folded(String text) {
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");
-        String small = plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        String small = plain.toLowerCase(Locale.ROOT).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
         StringBuilder folded = new StringBuilder(small.length());
         small.codePoints().forEach(c -> {
             switch (c) {

@@ -16,12 +16,18 @@ import org.postgresql.ds.PGSimpleDataSource;
  */
 final class PostgresDialect implements Dialect {
 
-    private static final String PATIENCE = "10s";
+    private static final int PATIENCE_MS = 10_000;
 
     private final Place.Server place;
+    private final int patienceMs;
 
     PostgresDialect(Place.Server place) {
+        this(place, PATIENCE_MS);
+    }
+
+    PostgresDialect(Place.Server place, int patienceMs) {
         this.place = place;
+        this.patienceMs = patienceMs;
     }
 
     @Override
@@ -58,7 +64,7 @@ final class PostgresDialect implements Dialect {
     @Override
     public void beginWrite(Connection connection) throws SQLException {
         connection.setAutoCommit(false);
-        say(connection, "SET LOCAL lock_timeout = '" + PATIENCE + "'");
+        say(connection, "SET LOCAL lock_timeout = '" + patienceMs + "ms'");
         say(connection, "SELECT pg_advisory_xact_lock(hashtextextended('lyewright ' || current_schema(), 0))");
     }
 

@@ -26,6 +26,9 @@ final class Schema {
 
     private static final String HISTORY = "flyway_schema_history";
 
+    /** Changes nothing, and is refused where nothing may be changed. */
+    static final String NO_CHANGE = "DELETE FROM " + HISTORY + " WHERE 1 = 0";
+
     // held, for a logger that nobody holds forgets what it was told
     private static final Logger FLYWAY = Logger.getLogger("org.flywaydb");
 

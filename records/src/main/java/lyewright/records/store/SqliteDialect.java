@@ -23,16 +23,22 @@ final class SqliteDialect implements Dialect {
     private static final int PATIENCE_MS = 5_000;
 
     private final Path file;
+    private final int patienceMs;
 
     SqliteDialect(Path file) {
+        this(file, PATIENCE_MS);
+    }
+
+    SqliteDialect(Path file, int patienceMs) {
         this.file = file;
+        this.patienceMs = patienceMs;
     }
 
     @Override
     public DataSource readers() {
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
-        config.setBusyTimeout(PATIENCE_MS);
+        config.setBusyTimeout(patienceMs);
         return source(config);
     }
 
@@ -46,12 +52,12 @@ final class SqliteDialect implements Dialect {
         return source(writing());
     }
 
-    private static SQLiteConfig writing() {
+    private SQLiteConfig writing() {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
-        config.setBusyTimeout(PATIENCE_MS);
+        config.setBusyTimeout(patienceMs);
         return config;
     }
 
@@ -108,7 +114,10 @@ final class SqliteDialect implements Dialect {
                 new RecordsTrouble(
                         file + " cannot be opened", "see that its folder is there and that you may write to it", error);
             case SQLITE_NOTADB, SQLITE_CORRUPT, SQLITE_FORMAT ->
-                new RecordsTrouble(file + " is damaged", "put a backup in its place: lyewright restore", error);
+                new RecordsTrouble(
+                        file + " is damaged",
+                        "move it elsewhere, then put a backup in its place: lyewright restore",
+                        error);
             case SQLITE_IOERR ->
                 new RecordsTrouble(
                         "the disk that holds " + file + " failed to read or to write",

@@ -1,0 +1,64 @@
+package lyewright.web.make;
+
+import java.text.Normalizer;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Locale;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.print.PaperOrder;
+import lyewright.print.PaperSize;
+import lyewright.print.SheetPaper;
+import lyewright.records.setting.Paper;
+import lyewright.web.make.MakeChoice.Much;
+
+/**
+ * A sheet as a file to print.
+ *
+ * @param name a file name that any computer takes
+ * @param pdf its bytes
+ */
+record SheetFile(String name, byte[] pdf) {
+
+    private static final int LONGEST = 60;
+
+    static SheetFile of(Bench bench, MakingSheet sheet, Paper paper, Clock clock) {
+        String version = Integer.toString(bench.version().number());
+        PaperOrder order = new PaperOrder(
+                paper == Paper.A4 ? PaperSize.A4 : PaperSize.LETTER,
+                bench.workshop().name(),
+                bench.recipe().name(),
+                version,
+                LocalDate.now(clock),
+                mould(bench));
+        return new SheetFile(plain(bench.recipe().name()) + "-" + version + ".pdf", SheetPaper.pdf(sheet, order));
+    }
+
+    private static String mould(Bench bench) {
+        MakeChoice choice = bench.choice();
+        String mould = bench.mould().map(kept -> kept.name()).orElse(choice.text(MakeChoice.INSIDE));
+        String much = choice.much()
+                .map(way -> way.needsAmount() ? choice.text(MakeChoice.AMOUNT) + said(way) : "")
+                .orElse("");
+        return mould.isEmpty() || much.isEmpty() ? mould + much : mould + ", " + much;
+    }
+
+    private static String said(Much way) {
+        return switch (way) {
+            case OILS -> " of oils";
+            case CURED -> ", as cured";
+            case BARS -> ", as cut";
+            default -> "";
+        };
+    }
+
+    /** Letters and figures of any keyboard; a name in another script comes out as "sheet". */
+    private static String plain(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        String some = plain.length() > LONGEST ? plain.substring(0, LONGEST) : plain;
+        return some.isEmpty() ? "sheet" : some;
+    }
+}

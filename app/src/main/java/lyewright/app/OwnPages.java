@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import lyewright.cli.Pages;
 import lyewright.measure.Outcome;
 import lyewright.records.Home;
+import lyewright.records.Places;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;

@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.records.Places;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,7 @@ package lyewright.web.start;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,6 +36,7 @@ class StartPagesTest {
             assertThat(answer.headers().firstValue("Location")).as(path).contains("/start");
         }
         assertThat(server.post("/recipes").headers().firstValue("Location")).contains("/start");
+        assertThat(server.post("/settings").headers().firstValue("Location")).contains("/start");
     }
 
     @Test
@@ -81,6 +83,17 @@ class StartPagesTest {
         assertThat(server.get("/notebook").body())
                 .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; Töchter")
                 .doesNotContain("<script>alert");
+    }
+
+    @Test
+    void a_demo_workshop_that_cannot_be_opened_is_told_of() throws Exception {
+        Files.writeString(folder.resolve("demo"), "a file where its folder would be");
+        HttpResponse<String> page = server.post("/start/demo");
+        assertThat(page.statusCode()).isEqualTo(422);
+        assertThat(StartServer.text(page))
+                .contains("The demo workshop cannot be shown.")
+                .contains("is a file, not a folder");
+        assertThat(server.shop.started()).isFalse();
     }
 
     @Test

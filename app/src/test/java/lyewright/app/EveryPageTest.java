@@ -65,7 +65,13 @@ class EveryPageTest {
             assertThat(ask(own, "POST", "/start/demo").statusCode()).isEqualTo(303);
             Map<String, Integer> kinds = crawl(own);
             assertThat(kinds.keySet())
-                    .contains("/recipes/ID", "/recipes/ID/edit", "/make?recipe", "/stores", "/stores/tables/KEY", "/settings");
+                    .contains(
+                            "/recipes/ID",
+                            "/recipes/ID/edit",
+                            "/make?recipe",
+                            "/stores",
+                            "/stores/tables/KEY",
+                            "/settings");
             assertThat(kinds).hasSizeGreaterThan(30);
         }
     }
@@ -80,7 +86,8 @@ class EveryPageTest {
             String path = ahead.remove();
             HttpResponse<byte[]> answer = ask(own, "GET", path);
             if (answer.statusCode() == 302 || answer.statusCode() == 303) {
-                String to = answer.headers().firstValue("Location").orElseThrow().replace(own, "");
+                String to =
+                        answer.headers().firstValue("Location").orElseThrow().replace(own, "");
                 if (seen.add(to)) {
                     from.put(to, path);
                     ahead.add(to);

@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import lyewright.cli.Pages;
 import lyewright.measure.Outcome;
 import lyewright.records.Home;
+import lyewright.records.Places;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
@@ -14,6 +15,7 @@ import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.EditorPages;
 import lyewright.web.recipe.RecipePages;
+import lyewright.web.setting.SettingPages;
 import lyewright.web.start.Start;
 import lyewright.web.stores.StoresPages;
 import lyewright.web.why.WhyPages;
@@ -32,7 +34,7 @@ final class OwnPages implements Pages {
 
     private static Outcome<Shown> serve(Shop shop, Path home, Order order) {
         Log.into(home);
-        Outcome<WebServer> started = WebServer.start(order.bind(), order.port(), features(shop));
+        Outcome<WebServer> started = WebServer.start(order.bind(), order.port(), features(shop, home));
         if (!(started instanceof Outcome.Ok<WebServer> ok)) {
             shop.close();
             return new Outcome.Refused<>(started.problems());
@@ -57,7 +59,7 @@ final class OwnPages implements Pages {
         return Outcome.ok(new Running(server.address(), home, stopped));
     }
 
-    private static List<Feature> features(Shop shop) {
+    static List<Feature> features(Shop shop, Path home) {
         return List.of(
                 new Start(shop),
                 new PhotographPages(shop),
@@ -65,7 +67,8 @@ final class OwnPages implements Pages {
                 new RecipePages(shop),
                 new MakePages(shop),
                 new WhyPages(shop),
-                new StoresPages(shop));
+                new StoresPages(shop),
+                new SettingPages(shop, home));
     }
 
     /** Pages that are there until the process is asked to end. */

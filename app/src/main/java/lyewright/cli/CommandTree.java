@@ -64,6 +64,8 @@ final class CommandTree {
         top.addSubcommand("formula", formula);
         add(top, new OilsCommand());
         add(top, new AdditivesCommand());
+        add(top, new BackupCommand());
+        add(top, new RestoreCommand());
         add(top, new VersionCommand());
         top.addSubcommand("help", help());
         root = new CommandLine(top)

@@ -23,7 +23,8 @@ final class CavityView {
         canvas.box("f-none mould", left - 6, 6, cell * across + 12, cell * rows + 12);
         for (int i = 0; i < drawn; i++) {
             double x = left + cell * (i % across + 0.5);
-            double y = 12 + cell * (i / across + 0.5);
+            int row = i / across;
+            double y = 12 + cell * (row + 0.5);
             canvas.path("f-soft o", circle(x, y, cell * 0.42));
             if (cell >= NUMBERED) {
                 canvas.tiny("t", x, y + 4, Anchor.MIDDLE, Integer.toString(i + 1));

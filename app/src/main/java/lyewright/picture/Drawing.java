@@ -16,7 +16,7 @@ import lyewright.words.Figures;
  */
 public record Drawing(String kind, String title, String description, int width, int height, List<Mark> marks) {
 
-    private static final double TENTH = 10;
+    private static final int TENTH = 10;
 
     /** Copies its list and keeps what XML can carry. */
     public Drawing {
@@ -45,7 +45,9 @@ public record Drawing(String kind, String title, String description, int width, 
             throw new IllegalArgumentException("no place: " + value);
         }
         long tenths = Math.round(value * TENTH);
-        return tenths % 10 == 0 ? Long.toString(tenths / 10) : Double.toString(tenths / TENTH);
+        long whole = Math.abs(tenths) / 10;
+        long part = Math.abs(tenths) % 10;
+        return (tenths < 0 ? "-" : "") + whole + (part == 0 ? "" : "." + part);
     }
 
     /**
@@ -60,13 +62,22 @@ public record Drawing(String kind, String title, String description, int width, 
 
     /** Without characters that XML 1.0 forbids, which names typed or pasted may have. */
     static String clean(String text) {
-        boolean whole = text.codePoints().allMatch(Drawing::inXml);
-        return whole
+        return plain(text)
                 ? text
                 : text.codePoints()
                         .filter(Drawing::inXml)
                         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                         .toString();
+    }
+
+    /** Without looking closely: nearly every text is. */
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) >= Character.MIN_SURROGATE) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean inXml(int c) {

@@ -69,7 +69,7 @@ public final class FadePicture {
             double y = foot - high * (i + 1);
             canvas.box("f-none", LEFT, y, WIDE, high);
             canvas.tone("f-full", LEFT, y, WIDE, high, Math.max(0, Math.min(1, layer.colourPercent() / HUNDRED)));
-            if (i % step == 0 || i == layers.size() - 1 && high * ((layers.size() - 1) % step) >= LINE) {
+            if (i % step == 0 || (i == layers.size() - 1 && high * (i % step) >= LINE)) {
                 label(canvas, layer, y + high / 2 + 4.5);
             }
         }

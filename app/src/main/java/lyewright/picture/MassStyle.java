@@ -29,6 +29,9 @@ enum MassStyle {
 
     /** What alkali and oils are and become. */
     boolean reacts() {
-        return ordinal() <= FREE_ALKALI.ordinal();
+        return switch (this) {
+            case SOAP, GLYCEROL, OIL_LEFT, UNSAPONIFIABLE, ALKALI, FREE_ALKALI -> true;
+            case SALT, SOLIDS, REST, LIQUIDS, WATER, DRIES -> false;
+        };
     }
 }

@@ -40,7 +40,7 @@ final class TextWidth {
         if (Character.getType(c) == Character.NON_SPACING_MARK) {
             return 0;
         }
-        if (c >= 0x2030 && c < 0x2c00 || c >= 0x10000) {
+        if ((c >= 0x2030 && c < 0x2c00) || c >= 0x10000) {
             return SIGN;
         }
         return Character.isLowerCase(c) && c < 0x600 ? SMALL_LETTER : OTHER;

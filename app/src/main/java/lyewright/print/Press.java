@@ -53,7 +53,7 @@ final class Press {
 
     private static PdfBoxRenderer renderer(PDDocument document, String xhtml) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        for (Typeface face : Typeface.values()) {
+        for (Typeface face : Typeface.ALL) {
             PDFont letters = PDType0Font.load(document, face.letters(), true);
             builder.useFont(new PDFontSupplier(letters), Typeface.FAMILY, face.weight(), FontStyle.NORMAL, true);
         }

@@ -3,15 +3,19 @@ package lyewright.print;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** The typeface of papers, in its two weights; each paper embeds what it uses of them. */
-enum Typeface {
-    REGULAR("IBMPlexSans-Regular.ttf", 400),
-    SEMI_BOLD("IBMPlexSans-SemiBold.ttf", 600);
+final class Typeface {
+
+    static final Typeface REGULAR = new Typeface("IBMPlexSans-Regular.ttf", 400);
+
+    /** Both weights. */
+    static final List<Typeface> ALL = List.of(REGULAR, new Typeface("IBMPlexSans-SemiBold.ttf", 600));
 
     /** What a style sheet calls both. */
     static final String FAMILY = "Plex";
@@ -19,7 +23,7 @@ enum Typeface {
     private final int weight;
     private final byte[] bytes;
 
-    Typeface(String file, int weight) {
+    private Typeface(String file, int weight) {
         this.weight = weight;
         this.bytes = read(file);
     }

@@ -27,6 +27,8 @@ class HelpTest {
                 "why --help",
                 "oils --help",
                 "additives --help",
+                "backup --help",
+                "help restore",
                 "version --help"
             })
     void help_is_printed_and_fits_the_page(String typed) {
@@ -48,6 +50,8 @@ class HelpTest {
                         "  formula ",
                         "  oils ",
                         "  additives ",
+                        "  backup ",
+                        "  restore ",
                         "  version ",
                         "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");

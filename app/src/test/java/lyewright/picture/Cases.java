@@ -3,6 +3,7 @@ package lyewright.picture;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -67,7 +68,16 @@ final class Cases {
         return pictures;
     }
 
+    static MakingSheet sheet(String name) {
+        return Objects.requireNonNull(SHEETS.get(name), name);
+    }
+
+    /** By name, in order. */
     static Map<String, MakingSheet> sheets() {
+        return SHEETS;
+    }
+
+    private static Map<String, MakingSheet> made() {
         Map<String, MakingSheet> sheets = new LinkedHashMap<>();
         for (Path example : Sheets.examples()) {
             MakingSheet sheet = Sheets.inLoaf(Sheets.text(example));
@@ -111,6 +121,9 @@ final class Cases {
               - {of: green-clay, amount: 12 g per kg oils, stage: trace, disperse: {in: glycerin, ratio: 2 to 1}}
               - {of: rosemary-oil, amount: 2 % of oils, stage: trace}
             """;
+
+    /** Made once: a band is drawn by many draws. */
+    private static final Map<String, MakingSheet> SHEETS = made();
 
     private static Fill inLoaf(double grams) {
         return new Fill(new Fill.MouldMass(grams), mould("300x80x65mm"), Optional.of(cut("25mm", 1, 5, 3)), 0);

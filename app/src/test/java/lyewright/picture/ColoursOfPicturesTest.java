@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -77,7 +78,7 @@ class ColoursOfPicturesTest {
     }
 
     private static String resolve(Map<String, String> colours, String name) {
-        String value = colours.get(name);
+        String value = Objects.requireNonNull(colours.get(name), name);
         return value.startsWith("var(--") ? resolve(colours, value.substring(6, value.length() - 1)) : value;
     }
 

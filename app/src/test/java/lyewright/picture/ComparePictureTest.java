@@ -12,8 +12,8 @@ import org.w3c.dom.Element;
 
 class ComparePictureTest {
 
-    private final MakingSheet castile = Cases.sheets().get("Plain Castile");
-    private final MakingSheet tideline = Cases.sheets().get("Tideline");
+    private final MakingSheet castile = Cases.sheet("Plain Castile");
+    private final MakingSheet tideline = Cases.sheet("Tideline");
 
     @Test
     void both_bands_lie_on_one_scale() {
@@ -44,7 +44,7 @@ class ComparePictureTest {
 
     @Test
     void a_profile_that_is_not_known_is_no_row_of_noughts() {
-        MakingSheet unknown = Cases.sheets().get("acids of nothing known");
+        MakingSheet unknown = Cases.sheet("acids of nothing known");
         Picture picture = ComparePicture.fattyAcids(castile, "a", unknown, "b");
 
         assertThat(picture.table().rows())

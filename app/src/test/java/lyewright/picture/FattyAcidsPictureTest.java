@@ -92,7 +92,7 @@ class FattyAcidsPictureTest {
     }
 
     private static OilPhaseAcids acids(String name) {
-        MakingSheet sheet = Cases.sheets().get(name);
+        MakingSheet sheet = Cases.sheet(name);
         return OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
     }
 }

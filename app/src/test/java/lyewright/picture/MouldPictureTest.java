@@ -94,7 +94,7 @@ class MouldPictureTest {
 
     @Test
     void the_soap_stands_as_high_as_the_sheet_fills_the_mould() {
-        MakingSheet sheet = Cases.sheets().get("half a loaf");
+        MakingSheet sheet = Cases.sheet("half a loaf");
         double full = sheet.filled().mouldSays().get(0).grams();
         double level = sheet.totals().mould() / full;
         Drawn drawn = Drawn.of(
@@ -116,7 +116,7 @@ class MouldPictureTest {
 
     @Test
     void a_batch_that_runs_over_is_told() {
-        Picture picture = MouldPicture.of(Cases.sheets().get("a loaf and a half"), LengthUnit.MILLIMETRE)
+        Picture picture = MouldPicture.of(Cases.sheet("a loaf and a half"), LengthUnit.MILLIMETRE)
                 .orElseThrow();
         assertThat(picture.sentence()).contains("It runs over");
         assertThat(Drawn.of(picture.drawing()).with("path", "level")).hasSize(1);
@@ -130,7 +130,7 @@ class MouldPictureTest {
 
     @Test
     void a_sheet_without_a_mould_has_no_picture_of_one() {
-        assertThat(MouldPicture.of(Cases.sheets().get("one gram"), LengthUnit.MILLIMETRE))
+        assertThat(MouldPicture.of(Cases.sheet("one gram"), LengthUnit.MILLIMETRE))
                 .isEmpty();
     }
 }

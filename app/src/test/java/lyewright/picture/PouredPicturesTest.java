@@ -13,7 +13,7 @@ import org.w3c.dom.Element;
 
 class PouredPicturesTest {
 
-    private final MakingSheet tideline = Cases.sheets().get("Tideline");
+    private final MakingSheet tideline = Cases.sheet("Tideline");
 
     @Test
     void each_layer_is_as_dark_as_its_share_of_the_coloured_batter() {
@@ -48,15 +48,14 @@ class PouredPicturesTest {
 
     @Test
     void a_single_batter_has_neither() {
-        MakingSheet castile = Cases.sheets().get("Plain Castile");
+        MakingSheet castile = Cases.sheet("Plain Castile");
         assertThat(PortionsPicture.of(castile)).isEmpty();
         assertThat(FadePicture.of(castile)).isEmpty();
     }
 
     @Test
     void portions_that_are_too_many_to_draw_are_all_in_the_table() {
-        Picture picture =
-                PortionsPicture.of(Cases.sheets().get("forty portions")).orElseThrow();
+        Picture picture = PortionsPicture.of(Cases.sheet("forty portions")).orElseThrow();
         assertThat(Drawn.of(picture.drawing()).texts()).contains("and 28 more in the table");
         assertThat(picture.table().rows()).hasSize(40);
     }

@@ -22,7 +22,7 @@ class SuperfatPictureTest {
     @ValueSource(
             strings = {"Plain Castile", "Harbour Shave", "Tideline", "Kitchen Notebook", "superfat far under zero"})
     void the_band_lies_on_its_scale_where_the_engine_puts_it(String name) {
-        SuperfatBand band = Cases.sheets().get(name).band();
+        SuperfatBand band = Cases.sheet(name).band();
         Drawn drawn =
                 Drawn.of(SuperfatPicture.of(band, java.util.Optional.empty()).drawing());
         Scale scale = Scale.of(drawn);
@@ -68,7 +68,7 @@ class SuperfatPictureTest {
 
     @Test
     void the_words_on_it_are_the_engines_figures() {
-        MakingSheet sheet = Cases.sheets().get("Harbour Shave");
+        MakingSheet sheet = Cases.sheet("Harbour Shave");
         List<String> texts = Drawn.of(SuperfatPicture.of(sheet).drawing()).texts();
 
         assertThat(texts)
@@ -82,12 +82,12 @@ class SuperfatPictureTest {
     @Test
     void what_is_asked_is_told_apart_where_the_sheet_comes_to_something_else() {
         Drawn castile =
-                Drawn.of(SuperfatPicture.of(Cases.sheets().get("Plain Castile")).drawing());
+                Drawn.of(SuperfatPicture.of(Cases.sheet("Plain Castile")).drawing());
         assertThat(castile.texts()).contains("5.1 % by the sheet, 5 asked");
         assertThat(castile.with("path", "asked")).hasSize(1);
 
-        Drawn notebook = Drawn.of(
-                SuperfatPicture.of(Cases.sheets().get("Kitchen Notebook")).drawing());
+        Drawn notebook =
+                Drawn.of(SuperfatPicture.of(Cases.sheet("Kitchen Notebook")).drawing());
         assertThat(notebook.with("path", "asked")).isEmpty();
     }
 
@@ -112,7 +112,7 @@ class SuperfatPictureTest {
 
     @Test
     void the_sentence_is_the_engines_own() {
-        MakingSheet sheet = Cases.sheets().get("Tideline");
+        MakingSheet sheet = Cases.sheet("Tideline");
         assertThat(SuperfatPicture.of(sheet).sentence()).isEqualTo(sheet.howSure());
         assertThat(SuperfatPicture.of(sheet.band(), sheet.askedSuperfatPercent())
                         .sentence())
@@ -120,6 +120,6 @@ class SuperfatPictureTest {
     }
 
     private static Drawing picture(String name) {
-        return SuperfatPicture.of(Cases.sheets().get(name)).drawing();
+        return SuperfatPicture.of(Cases.sheet(name)).drawing();
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
@@ -43,7 +42,7 @@ class WhereMassGoesPictureTest {
 
     @Test
     void each_part_is_as_high_as_its_mass() {
-        MakingSheet sheet = Cases.sheets().get("Tideline");
+        MakingSheet sheet = Cases.sheet("Tideline");
         Composition cured = sheet.composition().at(Moment.CURED);
         Drawn drawn = Drawn.of(WhereMassGoesPicture.of(sheet).drawing());
         Element oils = drawn.with("rect", "f-full").get(0);
@@ -63,20 +62,18 @@ class WhereMassGoesPictureTest {
 
     @Test
     void alkali_that_is_left_over_is_marked() {
-        Map<String, MakingSheet> sheets = Cases.sheets();
-        assertThat(Drawn.of(WhereMassGoesPicture.of(sheets.get("superfat far under zero"))
+        assertThat(Drawn.of(WhereMassGoesPicture.of(Cases.sheet("superfat far under zero"))
                                 .drawing())
                         .with("text", "t-stop"))
                 .hasSize(1);
-        assertThat(Drawn.of(WhereMassGoesPicture.of(sheets.get("Tideline")).drawing())
+        assertThat(Drawn.of(WhereMassGoesPicture.of(Cases.sheet("Tideline")).drawing())
                         .with("text", "t-stop"))
                 .isEmpty();
     }
 
     @Test
     void wax_that_does_not_react_is_no_oil_left() {
-        Composition cured =
-                Cases.sheets().get("beeswax and citric acid").composition().at(Moment.CURED);
+        Composition cured = Cases.sheet("beeswax and citric acid").composition().at(Moment.CURED);
         List<MassPart> parts = Becomes.of(cured);
         double wax = part(parts, "Wax left");
 
@@ -93,7 +90,7 @@ class WhereMassGoesPictureTest {
 
     @Test
     void masses_may_be_told_in_ounces() {
-        MakingSheet sheet = Cases.sheets().get("Plain Castile");
+        MakingSheet sheet = Cases.sheet("Plain Castile");
         double ounces = sheet.totals().batch() / 28.349523125;
         Drawn drawn = Drawn.of(WhereMassGoesPicture.of(sheet, sheet.composition(), MassUnit.OUNCE)
                 .drawing());

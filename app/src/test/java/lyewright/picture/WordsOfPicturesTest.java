@@ -1,6 +1,7 @@
 package lyewright.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.Font;
 import java.awt.FontFormatException;
@@ -90,5 +91,14 @@ class WordsOfPicturesTest {
         assertThat(Drawing.clean("soap\u0000 \u001Bbar\uD800\uFFFE \uD83E\uDDFC"))
                 .isEqualTo("soap bar \uD83E\uDDFC");
         assertThat(Drawing.clean("<soap> & \"bar\"")).isEqualTo("<soap> & \"bar\"");
+    }
+
+    @Test
+    void a_place_is_written_in_tenths() {
+        assertThat(Drawing.at(12)).isEqualTo("12");
+        assertThat(Drawing.at(-0.34)).isEqualTo("-0.3");
+        assertThat(Drawing.at(-0.04)).isEqualTo("0");
+        assertThat(Drawing.at(99.97)).isEqualTo("100");
+        assertThatThrownBy(() -> Drawing.at(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
     }
 }

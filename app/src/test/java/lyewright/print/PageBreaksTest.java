@@ -3,7 +3,6 @@ package lyewright.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,8 +19,26 @@ class PageBreaksTest {
     private static final Set<String> HEADINGS =
             Set.of("Before the alkali is opened", "Weigh", "Make", "How sure, and more to know");
 
-    private static final String OILS = "coconut olive-virgin castor sunflower lard tallow palm shea-butter cocoa-butter"
-            + " rapeseed-low-erucic rice-bran almond-sweet avocado babassu";
+    /** Of a portion whose name takes several lines of its row. */
+    private static final String FIRST_WORD = "alpha";
+
+    private static final String LAST_WORD = "golf";
+
+    private static final List<String> OILS = List.of(
+            "coconut",
+            "olive-virgin",
+            "castor",
+            "sunflower",
+            "lard",
+            "tallow",
+            "palm",
+            "shea-butter",
+            "cocoa-butter",
+            "rapeseed-low-erucic",
+            "rice-bran",
+            "almond-sweet",
+            "avocado",
+            "babassu");
 
     @ParameterizedTest
     @ValueSource(ints = {0, 3, 6, 9, 12, 15, 18, 21, 24, 27, 30, 33, 36, 39, 42, 45})
@@ -34,6 +51,7 @@ class PageBreaksTest {
                     .map(String::strip)
                     .filter(line -> !line.isEmpty())
                     .toList());
+            assertThat(count(page, FIRST_WORD)).as(page).isEqualTo(count(page, LAST_WORD));
             assertThat(text.remove(text.size() - 1)).contains("page ");
             String last = text.get(text.size() - 1);
             assertThat(beforeTheTables).doesNotContain(last);
@@ -45,20 +63,23 @@ class PageBreaksTest {
         }
     }
 
+    private static int count(String text, String word) {
+        return text.split(word, -1).length - 1;
+    }
+
     /** Many oils, so that their pot is longer than what is kept together. */
     private static MakingSheet sheet(int lines) {
-        String[] oils = OILS.split(" ");
-        String all = Arrays.stream(oils).map(oil -> oil + ": 90 g").collect(Collectors.joining(", "));
+        String all = OILS.stream().map(oil -> oil + ": 90 g").collect(Collectors.joining(", "));
         String notes = "line\\n".repeat(lines);
         return Sheets.of(
                 "recipe: Many oils\nnotes: \"" + notes + "\"\noils: {" + all + "}\n" + """
                 alkali: sodium
                 superfat: 6 %
                 water: 33 % lye
-                portions: {plain: 60 %, dark: rest}
-                process: {pour: fade plain into dark in 5}
+                portions: {plain: 60 %, alpha bravo charlie delta echo foxtrot golf: rest}
+                process: {pour: fade plain into alpha bravo charlie delta echo foxtrot golf in 5}
                 additions:
-                  - {of: activated-charcoal, amount: 9 g per kg portion oils, stage: portion dark, disperse: {in: water, ratio: 4 to 1}}
+                  - {of: activated-charcoal, amount: 9 g per kg portion oils, stage: portion alpha bravo charlie delta echo foxtrot golf, disperse: {in: water, ratio: 4 to 1}}
                   - {of: lavender-oil, amount: 2 % of oils, stage: every portion}
                   - {of: rose-petals, amount: 4 g, stage: top}
                 """,

@@ -13,7 +13,13 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** What a reader of a PDF gets to see. */
-record Paper(byte[] bytes) {
+final class Paper {
+
+    private final byte[] bytes;
+
+    private Paper(byte[] bytes) {
+        this.bytes = bytes;
+    }
 
     interface Look<T> {
         T at(PDDocument document) throws IOException;

@@ -9,10 +9,12 @@ import org.junit.jupiter.api.Test;
 
 class SheetCautionsTest {
 
-    private static final MakingSheet CAUSTIC = WordsSheets.of(
-            "recipe: Too Much\noils: {olive-virgin: 650 g, coconut: 250 g, castor: 100 g}\nalkali: {sodium: 190 g}\n"
-                    + "water: 280 g\n",
-            Equipment.USUAL);
+    private static final MakingSheet CAUSTIC = WordsSheets.of("""
+            recipe: Too Much
+            oils: {olive-virgin: 650 g, coconut: 250 g, castor: 100 g}
+            alkali: {sodium: 190 g}
+            water: 280 g
+            """, Equipment.USUAL);
 
     @Test
     void the_face_has_three_at_most_and_leads_with_what_stops_it() {

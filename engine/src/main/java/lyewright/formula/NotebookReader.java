@@ -187,7 +187,7 @@ final class NotebookReader {
 
     private void bare(NotebookLine line, Quantity amount, Spot spot) {
         String name = line.nameWithout(amount);
-        if (NotebookNames.isSuperfat(name) && NotebookUnits.PERCENT.equals(unit)) {
+        if (NotebookNames.isSuperfat(name) && unit != null && unit.equals(NotebookUnits.PERCENT)) {
             recipe.superfat(amount.in(unit), spot);
         } else if (NotebookNames.isSuperfat(name)) {
             recipe.miss(name);

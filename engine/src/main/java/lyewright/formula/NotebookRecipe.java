@@ -158,7 +158,7 @@ final class NotebookRecipe {
         // a millilitre of water weighs a gram, near enough for any balance of a soap maker
         Quantity amount =
                 given.unit().equals("ml") ? given.in("g") : given.unit().equals("l") ? given.in("kg") : given;
-        if (amount != given) {
+        if (!amount.equals(given)) {
             beside.put("water", " typed: " + given);
         }
         WrittenMass mass = mass(amount, "water", spot);

@@ -98,7 +98,7 @@ class TogetherTest extends Workbench {
             if (kind == Kind.SQLITE) {
                 assertThat(said)
                         .startsWith("another Lyewright is using the workshop in ")
-                        .endsWith("use the one that runs, or end it first, or name another folder");
+                        .endsWith("use the pages of the one that runs, or end it first, or name another folder");
                 assertThat(Records.open(place, clock).problems()).hasSize(1);
             } else {
                 records.recipes().add(Formulas.named("From here")).orThrow();

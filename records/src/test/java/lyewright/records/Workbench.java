@@ -17,13 +17,13 @@ public abstract class Workbench {
     protected static final Instant START = Instant.parse("2026-11-25T09:00:00Z");
 
     @Parameter
-    protected Kind kind;
+    protected Kind kind = Kind.SQLITE;
 
     @TempDir
-    protected Path folder;
+    protected Path folder = Path.of("");
 
     protected final TickingClock clock = new TickingClock();
-    protected Place place;
+    protected Place place = new Place.Folder(Path.of(""));
     protected Records records;
 
     @BeforeEach

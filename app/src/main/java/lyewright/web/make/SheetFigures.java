@@ -218,11 +218,11 @@ final class SheetFigures {
                 new Known(path + "gramsPerKgPortionOils", addition.gramsPerKilogramPortionOils(), ""));
     }
 
+    /** Behind the layer's number. */
     List<Known> fadeRow(int row) {
         FadingPour.Layer layer = sheet.fade().get(row);
         String path = "fade[" + row + "].";
         return List.of(
-                new Known(path + "layer", layer.layer(), ""),
                 Known.grams(path + "jugBeforeGrams", layer.jugBeforeGrams()),
                 Known.grams(path + "pourGrams", layer.pourGrams()),
                 Known.percent(path + "colourPercent", layer.colourPercent()),

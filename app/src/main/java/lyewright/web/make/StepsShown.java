@@ -51,7 +51,7 @@ final class StepsShown {
                 rows.add(
                         shares
                                 ? cells(row, 1, figures.portionRow(g, r))
-                                : table.titled() ? cells(row, 0, figures.fadeRow(r)) : listed(row));
+                                : table.titled() ? cells(row, 1, figures.fadeRow(r)) : listed(row));
             }
             groups.add(new StepShown.Group(heading, rows));
         }

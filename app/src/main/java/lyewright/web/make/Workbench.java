@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lyewright.fill.CutPlan;
 import lyewright.fill.Fill;
 import lyewright.fill.FillText;
@@ -57,7 +56,7 @@ public final class Workbench {
         Workshop workshop = shop.workshop();
         List<KeptMould> moulds = records.equipment().moulds();
         MakeChoice whole = completed(choice, version, formula, moulds, workshop);
-        Purities purities = purities(workshop);
+        Purities purities = RecipeSheet.purities(workshop);
         Equipment equipment = records.equipment().equipment(jugs(whole, formula));
         return new Bench(
                 whole,
@@ -147,15 +146,6 @@ public final class Workbench {
         return moulds.isEmpty()
                 ? whole.with(MakeChoice.MUCH, Much.TOTAL.word()).with(MakeChoice.AMOUNT, FIRST_AMOUNT)
                 : whole.with(MakeChoice.MOULD, moulds.get(0).id()).with(MakeChoice.MUCH, Much.FULL.word());
-    }
-
-    private static Purities purities(Workshop workshop) {
-        String typed = Stream.of(
-                        workshop.sodiumPurity().map(purity -> "naoh=" + purity),
-                        workshop.potassiumPurity().map(purity -> "koh=" + purity))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining(","));
-        return typed.isEmpty() ? Purities.ASSUMED : Purities.parse(typed).orThrow();
     }
 
     /** Jugs of portions that this recipe has not are left over from another recipe. */

@@ -103,7 +103,7 @@ public record EditorPage(
             "strength", "of a lye: 50 % sodium",
             "source", "certificate L-204");
 
-    private static final List<String> GROUPS = List.of("oils", "additions", "portions", "materials", "why", "file");
+    private static final List<String> GROUPS = List.of("oils", "additions", "portions", "materials");
 
     /**
      * What is being changed.
@@ -255,7 +255,10 @@ public record EditorPage(
 
     private boolean hasSlot(String field) {
         return file.isEmpty()
-                ? fields.containsKey(field) || GROUPS.contains(field) || field.startsWith("materials.")
+                ? fields.containsKey(field)
+                        || GROUPS.contains(field)
+                        || field.startsWith("materials.")
+                        || field.equals("why")
                 : field.equals(FormFields.FILE);
     }
 

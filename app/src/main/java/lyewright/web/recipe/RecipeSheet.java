@@ -39,7 +39,7 @@ public final class RecipeSheet {
     }
 
     /** How pure a workshop's alkali is; what is not set, or does not read, is assumed. */
-    static Purities purities(Workshop workshop) {
+    public static Purities purities(Workshop workshop) {
         String sodium = workshop.sodiumPurity().map(text -> "naoh=" + text).orElse("");
         String potassium = workshop.potassiumPurity().map(text -> "koh=" + text).orElse("");
         String both = sodium.isEmpty() || potassium.isEmpty() ? sodium + potassium : sodium + "," + potassium;

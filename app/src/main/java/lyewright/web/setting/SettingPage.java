@@ -1,6 +1,7 @@
 package lyewright.web.setting;
 
 import java.util.List;
+import lyewright.measure.Problem;
 import lyewright.web.Frame;
 import lyewright.web.TextField;
 
@@ -34,10 +35,10 @@ public record SettingPage(
         TextField sodiumPurity,
         TextField potassiumPurity,
         TextField holdBack,
-        List<Choice> units,
-        List<Choice> degrees,
-        List<Choice> paper,
-        List<Choice> market,
+        Choices units,
+        Choices degrees,
+        Choices paper,
+        Choices market,
         boolean demo,
         boolean hasMine,
         String holds,
@@ -47,10 +48,6 @@ public record SettingPage(
     /** Copies its lists. */
     public SettingPage {
         troubles = List.copyOf(troubles);
-        units = List.copyOf(units);
-        degrees = List.copyOf(degrees);
-        paper = List.copyOf(paper);
-        market = List.copyOf(market);
         restoreTroubles = List.copyOf(restoreTroubles);
         about = List.copyOf(about);
     }
@@ -63,6 +60,34 @@ public record SettingPage(
      * @param chosen whether it is the one
      */
     public record Choice(String value, String label, boolean chosen) {}
+
+    /**
+     * A question with a few answers.
+     *
+     * @param name of the field
+     * @param legend the question
+     * @param all the answers
+     * @param troubles what is wrong, as sentences
+     */
+    public record Choices(String name, String legend, List<Choice> all, List<String> troubles) {
+
+        /** Copies its lists. */
+        public Choices {
+            all = List.copyOf(all);
+            troubles = List.copyOf(troubles);
+        }
+
+        Choices with(List<Problem> problems) {
+            return new Choices(
+                    name,
+                    legend,
+                    all,
+                    problems.stream()
+                            .filter(p -> p.path().equals(name))
+                            .map(Problem::sentence)
+                            .toList());
+        }
+    }
 
     /**
      * A line about the application.

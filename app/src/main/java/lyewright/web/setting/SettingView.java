@@ -21,6 +21,7 @@ import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.web.setting.SettingPage.About;
 import lyewright.web.setting.SettingPage.Choice;
+import lyewright.web.setting.SettingPage.Choices;
 import lyewright.words.Figures;
 
 /** Lays the page of settings out. */
@@ -58,18 +59,10 @@ final class SettingView {
                                 "what stays in jugs and pots and never reaches a mould; usually about 1",
                                 form.holdBack())
                         .with(problems),
-                List.of(
-                        choice(Units.GRAMS, "Grams and kilograms", form.units()),
-                        choice(Units.OUNCES, "Ounces and pounds, by weight", form.units())),
-                List.of(
-                        choice(Degrees.CELSIUS, "Celsius", form.degrees()),
-                        choice(Degrees.FAHRENHEIT, "Fahrenheit", form.degrees())),
-                List.of(choice(Paper.A4, "A4", form.paper()), choice(Paper.LETTER, "Letter", form.paper())),
-                List.of(
-                        choice(Market.GB, "Great Britain", form.market()),
-                        choice(Market.EU, "The European Union", form.market()),
-                        choice(Market.US, "The United States", form.market()),
-                        choice(Market.OTHER, "Elsewhere", form.market())),
+                units(form).with(problems),
+                degrees(form).with(problems),
+                paper(form).with(problems),
+                market(form).with(problems),
                 shop.showsDemo(),
                 shop.hasMine(),
                 holds(),
@@ -104,6 +97,46 @@ final class SettingView {
                         + Figures.upTo(alkali.assumedPercent(), 1) + " is taken, and that it lies between "
                         + Figures.upTo(assumed.low(), 1) + " and " + Figures.upTo(assumed.high(), 1),
                 typed);
+    }
+
+    private static Choices units(SettingForm form) {
+        return new Choices(
+                "units",
+                "Weights",
+                List.of(
+                        choice(Units.GRAMS, "Grams and kilograms", form.units()),
+                        choice(Units.OUNCES, "Ounces and pounds, by weight", form.units())),
+                List.of());
+    }
+
+    private static Choices degrees(SettingForm form) {
+        return new Choices(
+                "degrees",
+                "Temperatures",
+                List.of(
+                        choice(Degrees.CELSIUS, "Celsius", form.degrees()),
+                        choice(Degrees.FAHRENHEIT, "Fahrenheit", form.degrees())),
+                List.of());
+    }
+
+    private static Choices paper(SettingForm form) {
+        return new Choices(
+                "paper",
+                "Paper in the printer",
+                List.of(choice(Paper.A4, "A4", form.paper()), choice(Paper.LETTER, "Letter", form.paper())),
+                List.of());
+    }
+
+    private static Choices market(SettingForm form) {
+        return new Choices(
+                "market",
+                "Where bars are sold",
+                List.of(
+                        choice(Market.GB, "Great Britain", form.market()),
+                        choice(Market.EU, "The European Union", form.market()),
+                        choice(Market.US, "The United States", form.market()),
+                        choice(Market.OTHER, "Elsewhere", form.market())),
+                List.of());
     }
 
     private static Choice choice(Enum<?> value, String label, String chosen) {

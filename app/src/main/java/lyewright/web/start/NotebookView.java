@@ -78,7 +78,7 @@ public record NotebookView(
     /** What stands where the answer comes. */
     public String waiting() {
         if (isBlank()) {
-            return "Its superfat stands here as you type.";
+            return "Its superfat will stand here.";
         }
         return answer.reading().isUnfinished() ? "Go on." : "This cannot be read yet.";
     }

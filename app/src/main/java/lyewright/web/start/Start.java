@@ -7,9 +7,11 @@ import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
+import lyewright.records.RecordsTrouble;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
+import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 
@@ -20,9 +22,10 @@ public final class Start implements Feature {
     static final String SCRIPT = "notebook.js";
 
     private static final String ADDRESS = "/start";
+    private static final String PAGE = "start/start.jte";
 
-    /** What is there before any workshop is. */
-    private static final List<String> OPEN = List.of(ADDRESS, NotebookPages.ADDRESS, "/static");
+    /** What is there before any workshop is; a maker with a new computer begins by putting a backup back. */
+    private static final List<String> OPEN = List.of(ADDRESS, NotebookPages.ADDRESS, "/settings/restore", "/static");
 
     private final Shop shop;
 
@@ -58,7 +61,7 @@ public final class Start implements Feature {
     }
 
     private void start(Context ctx) {
-        Answers.page(ctx, "start/start.jte", page(WorkshopForm.EMPTY));
+        Answers.page(ctx, PAGE, page(WorkshopForm.EMPTY));
     }
 
     private StartPage page(WorkshopForm mine) {
@@ -80,7 +83,7 @@ public final class Start implements Feature {
                 List.of());
         Optional<Problem> trouble = form.trouble();
         if (trouble.isPresent()) {
-            Answers.form(ctx, "start/start.jte", page(form.with(List.of(trouble.get()))));
+            Answers.form(ctx, PAGE, page(form.with(List.of(trouble.get()))));
             return;
         }
         shop.startMine(form.workshop());
@@ -88,11 +91,22 @@ public final class Start implements Feature {
     }
 
     private void demo(Context ctx) {
-        Outcome<Records> shown = shop.lookRound(DemoWorkshop::fill);
+        Outcome<Records> shown = looked();
         if (shown instanceof Outcome.Ok) {
             Answers.seeOther(ctx, Section.RECIPES.address());
-        } else {
-            Answers.form(ctx, "start/start.jte", page(WorkshopForm.EMPTY));
+            return;
+        }
+        Problem problem = shown.problems().get(0);
+        StartPage page = page(WorkshopForm.EMPTY);
+        Notice why = Notice.of("The demo workshop cannot be shown. " + Sentences.of(problem.what(), problem.remedy()));
+        Answers.form(ctx, PAGE, page.telling(why));
+    }
+
+    private Outcome<Records> looked() {
+        try {
+            return shop.lookRound(DemoWorkshop::fill);
+        } catch (RecordsTrouble e) {
+            return Outcome.refused(e.problem());
         }
     }
 

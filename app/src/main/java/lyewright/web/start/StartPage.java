@@ -1,6 +1,7 @@
 package lyewright.web.start;
 
 import lyewright.web.Frame;
+import lyewright.web.Notice;
 
 /**
  * The first page: a notebook, and two other ways to begin.
@@ -11,4 +12,9 @@ import lyewright.web.Frame;
  * @param hasMine whether the maker's own workshop is started already
  * @param showsDemo whether the demo workshop is shown now
  */
-public record StartPage(Frame frame, NotebookView notebook, WorkshopForm mine, boolean hasMine, boolean showsDemo) {}
+public record StartPage(Frame frame, NotebookView notebook, WorkshopForm mine, boolean hasMine, boolean showsDemo) {
+
+    StartPage telling(Notice notice) {
+        return new StartPage(frame.telling(notice), notebook, mine, hasMine, showsDemo);
+    }
+}

@@ -1,6 +1,8 @@
 package lyewright.web.stores;
 
 import java.util.List;
+import java.util.Optional;
+import lyewright.picture.Picture;
 import lyewright.web.Frame;
 
 /**
@@ -12,6 +14,7 @@ import lyewright.web.Frame;
  * @param facts all that is known
  * @param acids its fatty acids, for oils that have any known
  * @param acidSource where all of them were read; empty where they come from several places
+ * @param picture of its fatty acids, for oils that have any known
  * @param edition of the tables
  * @param ownId the maker's own material under the same key; empty where there is none
  */
@@ -22,6 +25,7 @@ public record CardPage(
         List<Fact> facts,
         List<AcidRow> acids,
         String acidSource,
+        Optional<Picture> picture,
         String edition,
         String ownId) {
 

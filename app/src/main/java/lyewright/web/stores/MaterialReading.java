@@ -17,6 +17,7 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.store.Typed;
 
 /**
  * Reads a material's form as the file of a formula that holds nothing else, so that the engine's own rules judge it. Problems
@@ -25,6 +26,8 @@ import lyewright.measure.Problem;
 final class MaterialReading {
 
     private static final String NAMELESS = "this material";
+
+    private static final int LONGEST = 20_000;
 
     /** A name, then how much of it. */
     private static final Pattern PART =
@@ -74,8 +77,17 @@ final class MaterialReading {
                     "the tables have no '" + key + "'",
                     near.isEmpty() ? "look it up in the tables" : "did you mean " + String.join(" or ", near) + "?"));
         }
+        List<Problem> notText = notText();
+        if (!notText.isEmpty()) {
+            problems.addAll(notText);
+            return new Read(Optional.empty(), Optional.empty(), problems);
+        }
         FormulaFile.Read file = FormulaFile.read(text());
         take(file.problems());
+        if (file.formula().isEmpty() && problems.isEmpty()) {
+            // a file that cannot be taken apart has no place to tell it at
+            problems.addAll(file.problems());
+        }
         if (file.formula().isEmpty() || !problems.isEmpty()) {
             return new Read(Optional.empty(), Optional.empty(), problems);
         }
@@ -90,6 +102,18 @@ final class MaterialReading {
                 problems);
     }
 
+    /** What no file can hold, told at its field before a file is made of it. */
+    private List<Problem> notText() {
+        List<Problem> found = new ArrayList<>();
+        if (!form.key().isBlank()) {
+            Typed.name("key", "its name", form.key().strip()).ifPresent(found::add);
+        }
+        for (MaterialField field : MaterialField.values()) {
+            Typed.text(field.path(), "this", form.text(field), LONGEST).ifPresent(found::add);
+        }
+        return found;
+    }
+
     private boolean isOil() {
         return switch (form.kind().family()) {
             case OIL, BLEND -> true;
@@ -100,17 +124,31 @@ final class MaterialReading {
 
     /** What is wrong with this material; what is wrong with another is that one's own business. */
     private void take(List<Problem> found) {
-        String mine = "materials." + key;
+        boolean linesTold = problems.stream().anyMatch(p -> p.path().equals(MaterialField.OILS.path()));
         for (Problem problem : found) {
-            String path = problem.path();
-            if (path.startsWith(mine + ".oils.")) {
-                problems.add(new Problem(MaterialField.OILS.path(), problem.what(), problem.remedy()));
-            } else if (path.startsWith(mine + ".")) {
-                problems.add(new Problem(path.substring(mine.length() + 1), problem.what(), problem.remedy()));
-            } else if (path.equals(mine) || path.equals("materials")) {
-                problems.add(new Problem(namesAnAcid(problem) ? "acid" : "key", problem.what(), problem.remedy()));
+            String field = field(problem);
+            // what follows from lines that were not understood is not told as well
+            if (!field.isEmpty() && !(linesTold && field.equals(MaterialField.OILS.path()))) {
+                problems.add(new Problem(field, problem.what(), problem.remedy()));
             }
         }
+    }
+
+    /** The form's field that a problem belongs to; empty where it is not this material's, or told already. */
+    private String field(Problem problem) {
+        String mine = "materials." + key;
+        String path = problem.path();
+        if (path.equals(mine) || path.equals("materials")) {
+            return namesAnAcid(problem) ? MaterialField.ACID.path() : "key";
+        }
+        if (!path.startsWith(mine + ".")) {
+            return "";
+        }
+        String within = path.substring(mine.length() + 1);
+        if (within.equals("kind")) {
+            return form.kind() == MaterialKind.OF_TABLES ? "" : "key";
+        }
+        return within.startsWith(MaterialField.OILS.path() + ".") ? MaterialField.OILS.path() : within;
     }
 
     private static boolean namesAnAcid(Problem problem) {

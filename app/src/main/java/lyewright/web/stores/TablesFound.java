@@ -1,10 +1,14 @@
 package lyewright.web.stores;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
 import lyewright.words.Figures;
@@ -104,6 +108,39 @@ public record TablesFound(String query, List<OilRow> oils, List<AdditionRow> add
     private static boolean holds(List<String> words, String... texts) {
         String all = String.join(" ", texts).toLowerCase(Locale.ROOT);
         return words.stream().allMatch(all::contains);
+    }
+
+    /**
+     * Additions of one kind.
+     *
+     * @param label what they are
+     * @param rows the additions
+     */
+    public record Group(String label, List<AdditionRow> rows) {
+        /** Copies its list. */
+        public Group {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** The additions by kind, for whoever looks round; of what was looked for there is one list. */
+    public List<Group> groups() {
+        Map<String, List<AdditionRow>> byKind = additions.stream()
+                .collect(Collectors.groupingBy(AdditionRow::kind, LinkedHashMap::new, Collectors.toList()));
+        List<AdditionRow> rest = byKind.remove(AdditiveKind.OTHER.word());
+        if (rest != null) {
+            byKind.put(AdditiveKind.OTHER.word(), rest);
+        }
+        return byKind.entrySet().stream()
+                .map(entry -> new Group(
+                        MaterialKind.of(entry.getKey()).map(MaterialKind::label).orElse(entry.getKey()),
+                        entry.getValue()))
+                .toList();
+    }
+
+    /** Whether something was looked for. */
+    public boolean searched() {
+        return !query.isBlank();
     }
 
     /** How much was found, for whoever hears the page. */

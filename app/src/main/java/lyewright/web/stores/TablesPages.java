@@ -10,6 +10,9 @@ import java.util.Optional;
 import lyewright.material.Additive;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
+import lyewright.picture.FattyAcidsPicture;
+import lyewright.picture.Picture;
+import lyewright.records.material.KeptMaterial;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
@@ -46,8 +49,7 @@ final class TablesPages implements Feature {
         if (Answers.isInPlace(ctx)) {
             Answers.page(ctx, "stores/tables-found.jte", found);
         } else {
-            Frame frame = shop.frame("What the tables know", Section.STORES).withStyle("stores.css");
-            Answers.page(ctx, "stores/tables.jte", new TablesPage(frame, edition(), found));
+            Answers.page(ctx, "stores/tables.jte", new TablesPage(frame("What the tables know"), edition(), found));
         }
     }
 
@@ -70,15 +72,42 @@ final class TablesPages implements Feature {
     private CardPage card(Oil oil) {
         List<AcidRow> acids = oil.acids().acids().stream().map(AcidRow::of).toList();
         List<String> sources = acids.stream().map(AcidRow::source).distinct().toList();
-        return card(oil.key(), oil.name(), TableCards.of(oil), acids, sources.size() == 1 ? sources.get(0) : "");
+        return new CardPage(
+                frame(oil.name()),
+                oil.key(),
+                oil.name(),
+                TableCards.of(oil),
+                acids,
+                sources.size() == 1 ? sources.get(0) : "",
+                acids.isEmpty() ? Optional.empty() : picture(oil),
+                edition(),
+                own(oil.key()));
+    }
+
+    /** Of a formula that is nothing but this oil. */
+    private Optional<Picture> picture(Oil oil) {
+        MaterialForm alone = MaterialForm.empty(MaterialKind.OF_TABLES, oil.key());
+        return MaterialReading.read(alone, List.of(), tables).resolved().map(FattyAcidsPicture::of);
     }
 
     private CardPage card(Additive additive) {
-        return card(additive.key(), additive.name(), TableCards.of(additive), List.of(), "");
+        return new CardPage(
+                frame(additive.name()),
+                additive.key(),
+                additive.name(),
+                TableCards.of(additive),
+                List.of(),
+                "",
+                Optional.empty(),
+                edition(),
+                own(additive.key()));
     }
 
-    private CardPage card(String key, String name, List<Fact> facts, List<AcidRow> acids, String acidSource) {
-        Frame frame = shop.frame(name, Section.STORES).withStyle("stores.css");
-        return new CardPage(frame, key, name, facts, acids, acidSource, edition(), "");
+    private Frame frame(String title) {
+        return shop.frame(title, Section.STORES).withStyle("stores.css");
+    }
+
+    private String own(String key) {
+        return shop.records().materials().findKey(key).map(KeptMaterial::id).orElse("");
     }
 }

@@ -2,6 +2,7 @@ package lyewright.web.stores;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +11,10 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
+import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Refused;
+import lyewright.web.Section;
 import lyewright.web.Shop;
 import org.jspecify.annotations.Nullable;
 
@@ -120,10 +123,13 @@ abstract class ThingPages<K, F> implements Feature {
     private void open(Context ctx) {
         K kept = kept(ctx);
         if (!isThere(id(ctx))) {
-            throw new Refused(
-                    404,
-                    "'" + nameOf(kept) + "' was removed from the stores.",
-                    "The stores list what was removed last, and put it back.");
+            Frame frame = shop.frame("Removed", Section.STORES).withStyle("stores.css");
+            ctx.status(HttpStatus.GONE);
+            Answers.page(
+                    ctx,
+                    "stores/removed.jte",
+                    new RemovedPage(frame, nameOf(kept), thing.address() + "/" + id(ctx) + "/put-back"));
+            return;
         }
         F form = form(kept);
         show(ctx, form, Standing.of(id(ctx), form), List.of());

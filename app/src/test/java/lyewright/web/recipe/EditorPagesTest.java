@@ -222,10 +222,10 @@ class EditorPagesTest {
             Page mine = edit(one);
             Page theirs = edit(two);
             input(theirs, "superfat").fill("11 %");
-            assertThat(strip(theirs)).hasText("11.0 %");
+            assertThat(strip(theirs)).hasText(Pattern.compile("11\\.\\d %"));
             input(mine, "superfat").fill("12 %");
             assertThat(mine.locator("#draft-note")).containsText("Another window changed this recipe");
-            assertThat(strip(mine)).hasText("12.0 %");
+            assertThat(strip(mine)).hasText(Pattern.compile("12\\.\\d %"));
             assertThat(drafted().superfat()).isEqualTo("11 %");
             one.keepPicture("editor", "two-windows");
             one.isSound();
@@ -237,7 +237,7 @@ class EditorPagesTest {
             press(theirs, "theirs");
             assertThat(input(theirs, "superfat")).hasValue("12 %");
             input(theirs, "superfat").fill("14 %");
-            assertThat(strip(theirs)).hasText("14.0 %");
+            assertThat(strip(theirs)).hasText(Pattern.compile("14\\.\\d %"));
             assertThat(drafted().superfat()).isEqualTo("14 %");
         }
     }
@@ -289,7 +289,7 @@ class EditorPagesTest {
         try (Visit visit = browser.visit(DESK)) {
             Page page = edit(visit);
             input(page, "superfat").fill("16 %");
-            assertThat(strip(page)).hasText("16.0 %");
+            assertThat(strip(page)).hasText(Pattern.compile("16\\.\\d %"));
             page.locator("summary:has-text('Throw away')").click();
             press(page, "discard");
             assertThat(page.locator("body")).containsText("superfat: 15 %");
@@ -327,7 +327,9 @@ class EditorPagesTest {
             assertThat(strip(page)).hasText("5.0 %");
             assertThat(page.locator("[data-says='oils.1']")).hasText("600 g, 60.0 %");
             page.keyboard().press("Enter");
+            page.keyboard().type("lard");
             page.keyboard().press("Enter");
+            page.keyboard().type("10 %");
             page.keyboard().press("Enter");
             assertThat(input(page, "oils.3.name")).isFocused();
         }

@@ -6,6 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import lyewright.measure.Outcome;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.file.FileShelf;
@@ -17,6 +23,12 @@ import lyewright.records.store.Staging;
  * touched, then put in the place of what is there in one transaction. It goes from either kind of database to either.
  */
 public final class Backups {
+
+    /** How the name of a backup ends. */
+    public static final String ENDING = ".lyewright";
+
+    private static final DateTimeFormatter MOMENT =
+            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss-SSS", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     private final Database database;
     private final FileShelf shelf;
@@ -50,6 +62,27 @@ public final class Backups {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
+    }
+
+    /**
+     * Writes a backup to a file that is not there yet. It has its name only once it is whole and on the disk.
+     *
+     * @param file where to
+     * @return what is in it, read back; or why it was not written
+     */
+    public Outcome<BackupContents> write(Path file) {
+        if (Files.exists(file)) {
+            return Outcome.refused("there is a file " + file + " already", "name one that is not there yet");
+        }
+        try (BackupTarget target = BackupTarget.beside(file)) {
+            write(target.out());
+            target.done();
+        } catch (IOException e) {
+            return Outcome.refused(
+                    file + " cannot be written",
+                    "see that its folder is there, that you may write to it and that there is room");
+        }
+        return check(file);
     }
 
     /**
@@ -91,10 +124,7 @@ public final class Backups {
                 return new RowReader(file, staging).read().then(rows -> swap(file, staging, contents));
             }
         } catch (IOException e) {
-            throw new RecordsTrouble(
-                    "the backup could not be unpacked",
-                    "see that there is room on the disk and leave to write to it",
-                    e);
+            throw unpacking(e);
         } catch (SQLException e) {
             throw database.meaning(e);
         }
@@ -103,12 +133,40 @@ public final class Backups {
     /** The photographs first: they harm nobody while nothing says that they are there. */
     private Outcome<Restored> swap(BackupFile file, Staging staging, BackupContents contents) {
         try {
+            Optional<Path> before = keepWhatIsThere();
             file.putFiles(shelf);
             staging.update();
             database.replaceAll(TableOrder.TABLES, staging);
-            return Outcome.ok(new Restored(contents));
+            return Outcome.ok(new Restored(contents, before));
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw unpacking(e);
         }
+    }
+
+    private static RecordsTrouble unpacking(IOException e) {
+        return new RecordsTrouble(
+                "the backup could not be unpacked", "see that there is room on the disk and leave to write to it", e);
+    }
+
+    /** So that a restore can be undone by another. */
+    private Optional<Path> keepWhatIsThere() throws IOException {
+        if (isEmpty()) {
+            return Optional.empty();
+        }
+        Path before =
+                workplace.resolve("before-restore-" + MOMENT.format(Instant.ofEpochMilli(database.now())) + ENDING);
+        try (BackupTarget target = BackupTarget.beside(before)) {
+            write(target.out());
+            target.done();
+        }
+        return Optional.of(before);
+    }
+
+    private boolean isEmpty() {
+        String count = TableOrder.TABLES.stream()
+                .map(table -> "(SELECT count(*) FROM " + table + ")")
+                .collect(Collectors.joining(" + ", "SELECT ", ""));
+        return database.read(
+                handle -> handle.createQuery(count).mapTo(Long.class).one() == 0);
     }
 }

@@ -13,7 +13,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.util.HashSet;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -92,8 +91,7 @@ final class RowReader {
             throw new Unfit();
         }
         Map<String, Object> row = new LinkedHashMap<>();
-        for (Iterator<Map.Entry<String, JsonNode>> fields = line.fields(); fields.hasNext(); ) {
-            Map.Entry<String, JsonNode> field = fields.next();
+        for (Map.Entry<String, JsonNode> field : line.properties()) {
             Staging.Column column = columns.get(field.getKey());
             if (column == null) {
                 throw new Unfit();

@@ -40,7 +40,7 @@ interface Dialect {
     /** The schema that holds the tables; empty where there are none. */
     String schema();
 
-    /** Takes its tables' own guards off, so that a backup can be put in their place; the transaction's end or {@link #guard} puts them back. */
+    /** Takes its tables' own guards off, within a transaction, so that a backup can be put in their place. */
     Guards unguard(Connection connection) throws SQLException;
 
     /** Guards taken off. */

@@ -52,7 +52,7 @@ public final class Opening {
         if (lock == null) {
             return Outcome.refused(
                     "another Lyewright is using the workshop in " + home,
-                    "use the one that runs, or end it first, or name another folder");
+                    "use the pages of the one that runs, or end it first, or name another folder");
         }
         Outcome<Database> opened = database(place, clock, lock, true);
         if (opened instanceof Outcome.Refused) {
@@ -89,7 +89,7 @@ public final class Opening {
                 if (!isSqlite(file)) {
                     return Outcome.refused(
                             file + " is not a database",
-                            "move it away, or put a backup in its place: lyewright restore");
+                            "move it elsewhere, then put a backup in its place: lyewright restore");
                 }
                 if (writing && !(Files.isWritable(file) && Files.isWritable(place.home()))) {
                     return Outcome.refused(

@@ -114,7 +114,10 @@ final class SqliteDialect implements Dialect {
                 new RecordsTrouble(
                         file + " cannot be opened", "see that its folder is there and that you may write to it", error);
             case SQLITE_NOTADB, SQLITE_CORRUPT, SQLITE_FORMAT ->
-                new RecordsTrouble(file + " is damaged", "put a backup in its place: lyewright restore", error);
+                new RecordsTrouble(
+                        file + " is damaged",
+                        "move it elsewhere, then put a backup in its place: lyewright restore",
+                        error);
             case SQLITE_IOERR ->
                 new RecordsTrouble(
                         "the disk that holds " + file + " failed to read or to write",

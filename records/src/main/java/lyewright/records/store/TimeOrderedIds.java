@@ -31,7 +31,7 @@ final class TimeOrderedIds {
             lastMillis++;
             count = 0;
         }
-        long high = lastMillis << 16 | VERSION | count;
-        return new UUID(high, random.nextLong() & BELOW_VARIANT | VARIANT).toString();
+        long high = (lastMillis << 16) | VERSION | count;
+        return new UUID(high, (random.nextLong() & BELOW_VARIANT) | VARIANT).toString();
     }
 }

@@ -33,7 +33,7 @@ CREATE TABLE recipe (
     changed_epoch_ms  BIGINT  NOT NULL,
     deleted_epoch_ms  BIGINT
 );
-CREATE INDEX recipe_by_name_sort ON recipe (name_sort, id) WHERE deleted_epoch_ms IS NULL;
+CREATE INDEX recipe_by_name_sort ON recipe (name_sort, id, deleted_epoch_ms) WHERE deleted_epoch_ms IS NULL;
 CREATE INDEX recipe_by_name ON recipe (name);
 CREATE INDEX recipe_deleted ON recipe (deleted_epoch_ms) WHERE deleted_epoch_ms IS NOT NULL;
 

@@ -19,6 +19,7 @@ import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.Tinkering;
 import lyewright.records.Workbench;
+import lyewright.records.file.FileShelf;
 import lyewright.records.recipe.RecipeSummary;
 import lyewright.records.recipe.Search;
 import org.junit.jupiter.api.Test;
@@ -104,7 +105,23 @@ class BackupsTest extends Workbench {
         assertThat(Filled.everything(place)).isEqualTo(before);
         restart();
         assertThat(Filled.everything(place)).isEqualTo(before);
-        assertThat(filesBelow(place.files())).hasSize(1);
+        assertThat(filesBelow(place.files()).stream()
+                        .map(file -> file.getFileName().toString())
+                        .filter(FileShelf::isName))
+                .hasSize(1);
+    }
+
+    @Test
+    void what_a_restore_took_the_place_of_is_in_a_backup_of_its_own() throws IOException {
+        Path empty = backup();
+        Filled.fill(records);
+        Map<String, String> before = Filled.everything(place);
+
+        Path kept = records.backups().restore(empty).orThrow().before().orElseThrow();
+
+        assertThat(records.recipes().list(Search.all(1, 9)).total()).isZero();
+        assertThat(records.backups().restore(kept).orThrow().before()).isEmpty();
+        assertThat(Filled.everything(place)).isEqualTo(before);
     }
 
     @Test

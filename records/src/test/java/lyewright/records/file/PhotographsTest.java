@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -66,8 +67,10 @@ class PhotographsTest extends Workbench {
 
     @Test
     void what_is_no_photograph_of_ours_is_not_kept() {
-        for (byte[] other :
-                List.of(new byte[0], "<svg onload=alert(1)>".getBytes(), new byte[Photographs.LARGEST + 1])) {
+        for (byte[] other : List.of(
+                new byte[0],
+                "<svg onload=alert(1)>".getBytes(StandardCharsets.UTF_8),
+                new byte[Photographs.LARGEST + 1])) {
             assertThatThrownBy(() -> records.photographs().keep(other)).isInstanceOf(IllegalArgumentException.class);
         }
     }

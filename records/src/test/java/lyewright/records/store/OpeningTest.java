@@ -27,12 +27,12 @@ class OpeningTest {
     private static final Clock CLOCK = Clock.systemUTC();
 
     @Parameter
-    private Kind kind;
+    private Kind kind = Kind.SQLITE;
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
-    private Place place;
+    private Place place = new Place.Folder(Path.of(""));
 
     @BeforeEach
     void choose() {

@@ -1,10 +1,9 @@
-package lyewright.app;
+package lyewright.records;
 
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
-import lyewright.records.Place;
 
 /**
  * Where the maker's own workshop and the demo workshop are kept: in the workshop's folder, or on the PostgreSQL server that
@@ -13,15 +12,19 @@ import lyewright.records.Place;
  * @param mine the maker's own
  * @param demo the demo workshop, apart from it
  */
-record Places(Place mine, Place demo) {
+public record Places(Place mine, Place demo) {
 
     /** A server instead of the folder, such as {@code jdbc:postgresql://localhost/workshop}. */
-    static final String DATABASE = "LYEWRIGHT_DATABASE";
+    public static final String DATABASE = "LYEWRIGHT_DATABASE";
 
-    static final String USER = "LYEWRIGHT_DATABASE_USER";
-    static final String PASSWORD = "LYEWRIGHT_DATABASE_PASSWORD";
+    /** Who asks it. */
+    public static final String USER = "LYEWRIGHT_DATABASE_USER";
 
-    static Outcome<Places> of(Path home, Map<String, String> environment) {
+    /** How that is proved. */
+    public static final String PASSWORD = "LYEWRIGHT_DATABASE_PASSWORD";
+
+    /** The places that a folder and the environment come to. */
+    public static Outcome<Places> of(Path home, Map<String, String> environment) {
         Optional<String> database =
                 Optional.ofNullable(environment.get(DATABASE)).filter(url -> !url.isBlank());
         if (database.isEmpty()) {

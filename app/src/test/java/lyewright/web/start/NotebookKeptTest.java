@@ -1,0 +1,115 @@
+package lyewright.web.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lyewright.records.recipe.Search;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A notebook's recipe that is kept, and the workshop that begins with it. */
+class NotebookKeptTest {
+
+    private static final String RECIPE = """
+            Harbour trial
+
+            coconut oil 350 g
+            olive (virgin) 350 g
+            castor 50 g
+            soda 108 g
+            water 215 g
+            lavender 20 g at trace
+            """;
+
+    private static final String UNNAMED = RECIPE.substring(RECIPE.indexOf("coconut"));
+
+    @TempDir
+    private Path folder;
+
+    private StartServer server;
+
+    @BeforeEach
+    void start() {
+        server = new StartServer(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+    }
+
+    @Test
+    void a_recipe_is_kept_and_the_workshop_begun_by_one_form() throws Exception {
+        HttpResponse<String> answer =
+                server.post("/notebook/keep", "text", RECIPE, "workshop", " Quay Lane Soap ", "units", "ounces");
+        assertThat(answer.statusCode()).isEqualTo(303);
+        String address = answer.headers().firstValue("Location").orElseThrow();
+        assertThat(address).matches("/recipes/[0-9a-f-]{36}");
+        assertThat(server.get(address).body()).contains("Harbour trial");
+        assertThat(server.shop.workshop().name()).isEqualTo("Quay Lane Soap");
+        assertThat(server.shop.workshop().units()).hasToString("OUNCES");
+    }
+
+    @Test
+    void a_name_beside_the_text_goes_before_the_one_in_it() throws Exception {
+        server.post("/notebook/keep", "text", RECIPE, "workshop", "Quay", "name", "  Harbour two ");
+        server.post("/notebook/keep", "text", UNNAMED, "name", "Third");
+        assertThat(server.shop.records().recipes().list(Search.all(1, 10)).items())
+                .extracting(recipe -> recipe.name())
+                .containsExactlyInAnyOrder("Harbour two", "Third");
+    }
+
+    @Test
+    void without_a_name_it_is_asked_for_and_nothing_is_kept_or_begun() throws Exception {
+        HttpResponse<String> page = server.post("/notebook/keep", "text", UNNAMED, "mouldText", "1500 g");
+        assertThat(page.statusCode()).isEqualTo(422);
+        assertThat(StartServer.text(page))
+                .contains("The recipe has no name yet.")
+                .contains("The workshop's name is empty.");
+        assertThat(page.body()).contains("coconut oil 350 g").contains("value=\"1500 g\"");
+        assertThat(server.shop.started()).isFalse();
+        assertThat(server.shop.records().recipes().list(Search.all(1, 10)).total())
+                .isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "coconut 350 g", "castro 5 g\nsoda 1 g\nwater 2 g"})
+    void what_is_no_whole_recipe_is_not_kept(String text) throws Exception {
+        HttpResponse<String> page = server.post("/notebook/keep", "text", text, "workshop", "Quay", "name", "X");
+        assertThat(page.statusCode()).isEqualTo(422);
+        assertThat(StartServer.text(page)).contains("There is no whole recipe yet.");
+        assertThat(server.shop.started()).isFalse();
+    }
+
+    @Test
+    void a_name_of_two_lines_or_of_a_thousand_letters_is_refused_beside_its_field() throws Exception {
+        for (String name : new String[] {"a\nb", "x".repeat(1000), "\u0007"}) {
+            HttpResponse<String> page = server.post("/notebook/keep", "text", RECIPE, "workshop", "Quay", "name", name);
+            assertThat(page.statusCode()).as(name).isEqualTo(422);
+            assertThat(page.body()).as(name).containsPattern("id=\"k-name-trouble\">[^<]+");
+        }
+        assertThat(server.shop.started()).isFalse();
+    }
+
+    @Test
+    void the_workshops_own_moulds_can_be_chosen() throws Exception {
+        server.shop.lookRound(DemoWorkshop::fill).orThrow();
+        String page = server.get("/notebook").body();
+        Matcher option = Pattern.compile("<option value=\"([0-9a-f-]{36})\"[^>]*>Ash loaf<")
+                .matcher(page);
+        assertThat(option.find()).isTrue();
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE, "mould", option.group(1))))
+                .contains("Ash loaf takes 1.4 of it.")
+                .contains("11 of 1");
+        assertThat(StartServer.text(
+                        server.post("/notebook/answer", "text", RECIPE, "mould", option.group(1), "mouldText", "1 kg")))
+                .contains("1 kg takes");
+    }
+}

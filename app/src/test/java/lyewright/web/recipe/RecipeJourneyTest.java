@@ -183,8 +183,7 @@ class RecipeJourneyTest {
             visit.keepPicture(AREA, "recipe-with-photograph");
             visit.isSound();
             page.navigate(shop.address() + "/recipes?q=tideline");
-            assertThat(page.evaluate("() => document.querySelector('.card img').naturalWidth"))
-                    .isEqualTo(480);
+            assertThat(page.locator(".card img")).hasJSProperty("naturalWidth", 480);
             visit.keepPicture(AREA, "list-with-photograph");
             visit.isSound();
         }

@@ -2,6 +2,7 @@ package lyewright.app;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import lyewright.cli.Pages;
@@ -28,7 +29,7 @@ final class OwnPages implements Pages {
         Log.quiet();
         Path home = Home.resolve(order.home(), order.folder());
         return Places.of(home, System.getenv())
-                .then(places -> Shop.open(places.mine(), places.demo(), Clock.systemDefaultZone()))
+                .then(places -> Shop.open(places.mine(), places.demo(), Clock.system(ZoneId.systemDefault())))
                 .then(shop -> serve(shop, home, order));
     }
 

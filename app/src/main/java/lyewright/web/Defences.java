@@ -56,7 +56,7 @@ final class Defences implements Feature {
                     "Lyewright answers to this computer's own name only.",
                     "Open it as http://localhost:" + ctx.port() + ".");
         }
-        if (ctx.method() == HandlerType.POST && !fromOurPages(ctx, host)) {
+        if (HandlerType.POST.equals(ctx.method()) && !fromOurPages(ctx, host)) {
             throw new Refused(
                     403,
                     "Nothing was changed: what was sent does not come from one of Lyewright's own pages.",

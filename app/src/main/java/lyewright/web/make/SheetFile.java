@@ -17,6 +17,7 @@ import lyewright.web.make.MakeChoice.Much;
  * @param name a file name that any computer takes
  * @param pdf its bytes
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record SheetFile(String name, byte[] pdf) {
 
     private static final int LONGEST = 60;

@@ -6,6 +6,7 @@ package lyewright.web.photograph;
  * @param large JPEG, at most {@value #LARGE} pixels wide and high
  * @param small JPEG, at most {@value #SMALL} pixels wide and high
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Photograph(byte[] large, byte[] small) {
 
     static final int LARGE = 1600;

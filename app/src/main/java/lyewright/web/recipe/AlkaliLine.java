@@ -46,7 +46,7 @@ final class AlkaliLine {
     }
 
     /** What the file says under alkali, in one line. */
-    static String print(Object alkali) {
+    static String print(@Nullable Object alkali) {
         Map<String, Object> said = YamlTexts.map(alkali);
         if (said.isEmpty()) {
             return alkali instanceof String word ? word : "";

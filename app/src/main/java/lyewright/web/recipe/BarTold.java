@@ -47,7 +47,7 @@ final class BarTold {
         for (int i = 0; i < cured.substances().size(); i++) {
             Substance substance = cured.substances().get(i);
             if (substance.kind() == kind
-                    && (substance.grams() >= SHOWN || kind == Kind.FREE_ALKALI && substance.grams() > 0)) {
+                    && (substance.grams() >= SHOWN || (kind == Kind.FREE_ALKALI && substance.grams() > 0))) {
                 places.add(i);
             }
         }

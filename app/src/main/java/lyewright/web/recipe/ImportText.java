@@ -90,7 +90,7 @@ record ImportText(Optional<Formula> formula, List<ImportPage.Trouble> troubles) 
             StringBuilder out = new StringBuilder();
             part.codePoints().forEach(c -> {
                 boolean half = c >= 0xD800 && c <= 0xDFFF;
-                out.appendCodePoint(half || Character.isISOControl(c) && c != '\t' ? 0xFFFD : c);
+                out.appendCodePoint(half || (Character.isISOControl(c) && c != '\t') ? 0xFFFD : c);
             });
             return out.toString();
         }

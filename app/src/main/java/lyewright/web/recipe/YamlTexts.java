@@ -2,6 +2,7 @@ package lyewright.web.recipe;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.Dump;
 import org.snakeyaml.engine.v2.api.DumpSettings;
 import org.snakeyaml.engine.v2.api.Load;
@@ -36,7 +37,7 @@ final class YamlTexts {
     }
 
     /** The entries of a group, in order; none where it is none. */
-    static Map<String, Object> map(Object value) {
+    static Map<String, Object> map(@Nullable Object value) {
         Map<String, Object> entries = new LinkedHashMap<>();
         if (value instanceof Map<?, ?> map) {
             map.forEach((name, inner) -> entries.put(String.valueOf(name), inner));

@@ -29,6 +29,8 @@ enum DemoRecipes {
             "Friends who try it wanted it slicker. Superfat 4, less glycerin, sandalwood.");
 
     private final String file;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a copy that no one can change
     private final List<String> reasons;
 
     /** The reasons are those of the versions from 2 on. */

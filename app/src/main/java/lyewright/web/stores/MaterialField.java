@@ -52,7 +52,7 @@ enum MaterialField {
     /** A figure by itself is in the unit that the label says. */
     String withUnit(String typed) {
         String text = typed.strip();
-        boolean bare = !text.isEmpty() && (Character.isDigit(text.charAt(text.length() - 1)));
+        boolean bare = !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
         return bare ? text + unit : text;
     }
 

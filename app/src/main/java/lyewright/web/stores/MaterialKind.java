@@ -79,6 +79,7 @@ enum MaterialKind {
         ADDITION(DENSITY, WATER, FAT, FAT_SAPONIFICATION_VALUE, SUGAR, SALT, ACID),
         TABLES();
 
+        @SuppressWarnings("ImmutableEnumChecker") // a copy that no one can change
         private final List<MaterialField> more;
 
         Family(MaterialField... more) {
@@ -93,6 +94,8 @@ enum MaterialKind {
     private final String label;
     private final String what;
     private final Family family;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a copy that no one can change
     private final List<MaterialField> asked;
 
     MaterialKind(String word, String label, String what, Family family, MaterialField... asked) {

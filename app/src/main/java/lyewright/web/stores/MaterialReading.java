@@ -224,7 +224,7 @@ final class MaterialReading {
     private Map<String, String> parts(String typed) {
         Map<String, String> parts = new LinkedHashMap<>();
         MaterialNames names = MaterialNames.of(tables).with(others);
-        for (String line : typed.split("\\R")) {
+        for (String line : typed.lines().toList()) {
             if (line.isBlank()) {
                 continue;
             }
@@ -268,7 +268,7 @@ final class MaterialReading {
                     || (c >= 0xd800 && c < 0xe000)
                     || c == 0x2028
                     || c == 0x2029
-                    || c >= 0xfff0 && c <= 0xffff) {
+                    || (c >= 0xfff0 && c <= 0xffff)) {
                 out.append(String.format(Locale.ROOT, "\\u%04x", c));
             } else {
                 out.appendCodePoint(c);

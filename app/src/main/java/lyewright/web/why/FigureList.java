@@ -106,7 +106,7 @@ public record FigureList(MakeChoice choice, String query, String part, List<Grou
 
     private static boolean found(Reason reason, String query) {
         String text = (reason.title() + " " + reason.path()).toLowerCase(Locale.ROOT);
-        for (String word : query.toLowerCase(Locale.ROOT).strip().split("\\s+")) {
+        for (String word : query.toLowerCase(Locale.ROOT).strip().split("\\s+", -1)) {
             if (!text.contains(word)) {
                 return false;
             }

@@ -403,7 +403,7 @@ class MakePagesTest {
 
     private static String[] pairs(String chosen) {
         List<String> pairs = new ArrayList<>();
-        for (String pair : chosen.strip().split("&")) {
+        for (String pair : chosen.strip().split("&", -1)) {
             pairs.add(pair.substring(0, pair.indexOf('=')));
             pairs.add(pair.substring(pair.indexOf('=') + 1));
         }

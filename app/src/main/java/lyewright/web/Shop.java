@@ -95,10 +95,16 @@ public final class Shop implements AutoCloseable {
         return records().settings().workshop();
     }
 
-    /** Shows the maker's own workshop, as it is kept from now on. */
-    public synchronized void startMine(Workshop workshop) {
-        mine.settings().save(workshop);
-        showingDemo = false;
+    /**
+     * Keeps what the maker's own workshop is set to, and shows it from now on.
+     *
+     * @param workshop its name and the rest
+     * @return the workshop, or why it is not kept; then nothing else is shown than before
+     */
+    public synchronized Outcome<Workshop> startMine(Workshop workshop) {
+        Outcome<Workshop> kept = mine.settings().save(workshop);
+        showingDemo = showingDemo && kept instanceof Outcome.Refused;
+        return kept;
     }
 
     /** Shows the maker's own workshop again. */

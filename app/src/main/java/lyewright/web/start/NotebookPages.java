@@ -12,6 +12,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.RecipeVersion;
+import lyewright.records.setting.Workshop;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Section;
@@ -112,7 +113,10 @@ final class NotebookPages implements Feature {
     private Outcome<RecipeVersion> kept(Formula formula, WorkshopForm workshop) {
         try {
             if (!shop.started()) {
-                shop.startMine(workshop.workshop());
+                Outcome<Workshop> mine = shop.startMine(workshop.workshop());
+                if (mine instanceof Outcome.Refused) {
+                    return new Outcome.Refused<>(mine.problems());
+                }
             }
             return shop.records().recipes().add(formula);
         } catch (RecordsTrouble e) {

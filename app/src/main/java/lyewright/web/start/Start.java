@@ -8,6 +8,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.RecordsTrouble;
+import lyewright.records.setting.Workshop;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
@@ -86,7 +87,11 @@ public final class Start implements Feature {
             Answers.form(ctx, PAGE, page(form.with(List.of(trouble.get()))));
             return;
         }
-        shop.startMine(form.workshop());
+        Outcome<Workshop> kept = shop.startMine(form.workshop());
+        if (kept instanceof Outcome.Refused) {
+            Answers.form(ctx, PAGE, page(form.with(kept.problems())));
+            return;
+        }
         Answers.seeOther(ctx, Section.RECIPES.address());
     }
 

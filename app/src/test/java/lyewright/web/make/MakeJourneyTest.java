@@ -17,12 +17,14 @@ import lyewright.web.TestBrowser;
 import lyewright.web.TestBrowser.Visit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A maker at the bench, in a real browser. */
+@Tag("journey")
 class MakeJourneyTest {
 
     private static final String AREA = "make";

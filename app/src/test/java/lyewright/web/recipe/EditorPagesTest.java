@@ -148,9 +148,9 @@ class EditorPagesTest {
             assertThat(input(page, "oils.0.name")).hasValue("Coconut oil");
 
             press(page, "save");
-            visit.forgetComplaintsOf(422);
             assertThat(trouble(page, "recipe")).hasText("the recipe has no name; write one");
             assertThat(input(page, "recipe")).isFocused();
+            visit.forgetComplaintsOf(422);
             visit.isSound();
             input(page, "recipe").fill("Plain coconut");
             press(page, "save");

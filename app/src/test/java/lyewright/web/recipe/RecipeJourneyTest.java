@@ -20,12 +20,14 @@ import lyewright.web.photograph.SomePhotograph;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The recipes as a maker goes through them, in a real browser. */
+@Tag("journey")
 class RecipeJourneyTest {
 
     private static final String AREA = "recipes";

@@ -101,7 +101,10 @@ class StartPagesTest {
         assertThat(server.post("/start/demo").headers().firstValue("Location")).contains("/recipes");
         assertThat(server.get("/recipes").body()).contains("Gannet Stair Soap");
         String start = server.get("/start").body();
-        assertThat(start).contains("Demo workshop.").contains("To my own workshop").doesNotContain("action=\"/start/demo\"");
+        assertThat(start)
+                .contains("Demo workshop.")
+                .contains("To my own workshop")
+                .doesNotContain("action=\"/start/demo\"");
 
         server.post("/start/mine", "workshop", "Quay Lane Soap");
         assertThat(server.get("/recipes").body()).contains("Quay Lane Soap");

@@ -23,7 +23,14 @@ import lyewright.records.setting.Workshop;
 final class ManyRecipes {
 
     private static final List<String> OILS = List.of(
-            "coconut", "olive-virgin", "castor", "shea-butter", "palm-kernel", "rapeseed", "sunflower", "cocoa-butter");
+            "coconut",
+            "olive-virgin",
+            "castor",
+            "shea-butter",
+            "palm-kernel",
+            "rapeseed-low-erucic",
+            "sunflower",
+            "cocoa-butter");
 
     private static final List<String> FIRST =
             List.of("Tide", "Harbour", "Linden", "Gorse", "Slate", "Heather", "Kelp", "Rope", "Lantern", "Drift");

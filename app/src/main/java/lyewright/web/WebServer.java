@@ -12,9 +12,6 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 /** The server of the pages: on this computer only. */
 public final class WebServer implements AutoCloseable {
 
-    /** Where it is found unless told otherwise. */
-    public static final int USUAL_PORT = 4310;
-
     private static final Set<String> LOOPBACK = Set.of("127.0.0.1", "localhost", "::1");
 
     /** A form of a hundred oils and additions is far smaller; files are sent in parts and have a limit of their own. */

@@ -53,6 +53,32 @@ public record Formula(
     }
 
     /**
+     * The same formula under another name and number.
+     *
+     * @param name the recipe's name
+     * @param number the version, from 1
+     * @return the formula, all else as it is
+     */
+    public Formula as(String name, int number) {
+        return new Formula(
+                name,
+                number,
+                use,
+                notes,
+                oils,
+                alkali,
+                superfat,
+                water,
+                acids,
+                curedWater,
+                process,
+                additions,
+                portions,
+                materials,
+                comments);
+    }
+
+    /**
      * Whether the oils are masses, so that every mass of the formula belongs to that mass of oils.
      *
      * @return true if the first oil is a mass

@@ -127,6 +127,6 @@ final class NotebookPages implements Feature {
     /** What is typed beside it goes before what the text says; neither leaves it without a name. */
     private static Formula named(Formula formula, NotebookForm form, NotebookView view) {
         String name = form.keep().name().strip();
-        return Renamed.of(formula, name.isEmpty() ? view.nameInText() : name);
+        return formula.as(name.isEmpty() ? view.nameInText() : name, formula.version());
     }
 }

@@ -19,22 +19,7 @@ record FormulaText(Formula formula, String text) {
     }
 
     static FormulaText of(Formula formula, String name, int number) {
-        Formula numbered = new Formula(
-                name,
-                number,
-                formula.use(),
-                formula.notes(),
-                formula.oils(),
-                formula.alkali(),
-                formula.superfat(),
-                formula.water(),
-                formula.acids(),
-                formula.curedWater(),
-                formula.process(),
-                formula.additions(),
-                formula.portions(),
-                formula.materials(),
-                formula.comments());
+        Formula numbered = formula.as(name, number);
         return new FormulaText(numbered, FormulaFile.write(numbered));
     }
 

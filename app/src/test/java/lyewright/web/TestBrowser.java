@@ -124,9 +124,9 @@ public final class TestBrowser implements AutoCloseable {
             return List.copyOf(complaints);
         }
 
-        /** For a page that is meant to answer 422 or 404, which a browser reports as an error. */
+        /** For a page that is meant to answer 422 or 404, which a browser reports as an error, though not at once. */
         public void forgetComplaintsOf(int status) {
-            complaints.removeIf(complaint -> complaint.contains("status of " + status));
+            page.waitForCondition(() -> complaints.removeIf(complaint -> complaint.contains("status of " + status)));
         }
 
         /** Keeps a picture of the whole page as {@code target/screenshots/AREA/NAME-WIDTH.png}. */

@@ -2,7 +2,11 @@ package lyewright.records.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -107,6 +111,27 @@ class FaultsTest extends Workbench {
         if (kind == Kind.POSTGRESQL) {
             Tinkering.with(place, "DROP TRIGGER no_room ON recipe_version; DROP FUNCTION no_room()");
         }
+    }
+
+    /** A server keeps its files itself. */
+    @Test
+    void records_whose_file_was_taken_away_take_nothing_more() throws IOException {
+        assumeTrue(place instanceof Place.Folder);
+        Path file = ((Place.Folder) place).database();
+        records.recipes().add(Formulas.named("Tideline")).orThrow();
+        Files.move(file, folder.resolve("elsewhere.db"));
+
+        for (int i = 0; i < 2; i++) {
+            assertThatThrownBy(() -> records.recipes().add(Formulas.named("Plain Castile")))
+                    .isInstanceOfSatisfying(
+                            RecordsTrouble.class,
+                            trouble -> assertThat(trouble.sentence()).contains("not there any more"));
+        }
+        assertThat(file).doesNotExist();
+
+        Files.move(folder.resolve("elsewhere.db"), file);
+        records.recipes().add(Formulas.named("Plain Castile")).orThrow();
+        assertThat(recipes()).isEqualTo(2);
     }
 
     @Test

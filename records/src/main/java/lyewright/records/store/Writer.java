@@ -42,9 +42,8 @@ final class Writer implements AutoCloseable {
     }
 
     private <T> T inTransaction(Function<Handle, T> work, Predicate<T> keep) throws SQLException {
-        Handle writing = connected();
+        Handle writing = begun();
         Connection connection = writing.getConnection();
-        dialect.beginWrite(connection);
         boolean kept = false;
         try {
             T result = work.apply(writing);
@@ -59,6 +58,24 @@ final class Writer implements AutoCloseable {
             if (!kept) {
                 undo(connection);
             }
+        }
+    }
+
+    /** A transaction that is begun. A connection that died while nobody wrote is no reason to refuse: another is taken, once. */
+    private Handle begun() throws SQLException {
+        boolean known = handle != null;
+        Handle writing = connected();
+        try {
+            dialect.beginWrite(writing.getConnection());
+            return writing;
+        } catch (SQLException e) {
+            if (!known || writing.getConnection().isValid(1)) {
+                throw e;
+            }
+            drop();
+            Handle fresh = connected();
+            dialect.beginWrite(fresh.getConnection());
+            return fresh;
         }
     }
 

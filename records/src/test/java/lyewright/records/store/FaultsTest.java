@@ -134,6 +134,20 @@ class FaultsTest extends Workbench {
         assertThat(recipes()).isEqualTo(2);
     }
 
+    /** A file has no connection that dies. */
+    @Test
+    void a_connection_that_died_while_nobody_wrote_is_taken_anew() {
+        assumeTrue(kind == Kind.POSTGRESQL);
+        records.recipes().add(Formulas.named("Tideline")).orThrow();
+        Tinkering.with(
+                place,
+                "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'lyewright' AND pid <> pg_backend_pid()");
+
+        records.recipes().add(Formulas.named("Plain Castile")).orThrow();
+
+        assertThat(Tinkering.texts(place, "SELECT count(*) FROM recipe")).containsExactly("2");
+    }
+
     @Test
     void records_that_become_read_only_say_so() {
         try (Database database = impatient()) {

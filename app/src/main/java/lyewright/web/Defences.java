@@ -61,6 +61,11 @@ final class Defences implements Feature {
                     "Lyewright answers to this computer's own name only.",
                     "Open it as http://localhost:" + ctx.port() + ".");
         }
+        String query = ctx.queryString();
+        if (query != null && query.contains("%00")) {
+            // no text that is kept has this character, and a database server stumbles over it
+            throw new Refused(400, "What was sent cannot be read.", "Go on from the workshop's own pages.");
+        }
         if (HandlerType.POST.equals(ctx.method()) && !fromOurPages(ctx, host)) {
             throw new Refused(
                     403,

@@ -61,7 +61,8 @@ public final class Faults implements Feature {
         return switch (status) {
             case 404 -> page(status, "There is no page at this address.", "Go on from the parts named above.");
             case 405 -> page(status, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
-            case 413 -> page(status, "What was sent is too large.", "Send something smaller; each form says how large.");
+            case 413 ->
+                page(status, "What was sent is too large.", "Send something smaller; each form says how large.");
             case 414, 431 -> page(status, "The address is too long.", "Go on from the workshop's own pages.");
             case 400 ->
                 page(status, "What was sent cannot be read.", "Go back, load the page again and send it once more.");

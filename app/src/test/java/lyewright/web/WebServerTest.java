@@ -103,6 +103,7 @@ class WebServerTest {
     @ValueSource(
             strings = {
                 "GET /thing/%ff HTTP/1.1\r\nHost: localhost",
+                "GET /thing?a=x%00 HTTP/1.1\r\nHost: localhost",
                 "GET /thing/%zz HTTP/1.1\r\nHost: localhost",
                 "GET /thing/..;/x HTTP/1.1\r\nHost: localhost",
                 "GET /<script>alert(1)</script> HTTP/1.1\r\nHost: localhost",
@@ -122,7 +123,8 @@ class WebServerTest {
 
     @Test
     void an_address_without_end_is_said_to_be_too_long() throws Exception {
-        assertThat(raw("GET /thing?" + "x".repeat(20_000) + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+        assertThat(raw("GET /thing?" + "x".repeat(20_000)
+                        + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 414")
                 .contains("too long");
     }

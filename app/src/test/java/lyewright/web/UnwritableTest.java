@@ -65,13 +65,32 @@ class UnwritableTest {
         comesBack("/stores/jugs", "name", "typed with care", "empty", "312 g", "use", "lye jug");
         comesBack("/stores/balances", "name", "typed with care", "capacity", "5 kg", "step", "1 g");
         comesBack(
-                "/settings", "seen", seen, "name", "typed with care", "units", "grams", "degrees", "celsius", "paper", "a4",
-                "market", "gb", "currency", "GBP", "holdBack", "1 %");
-        comesBack(
-                "/recipes/import",
-                "text",
-                "recipe: Plain\nnotes: typed with care\noils:\n  olive-virgin: 100 %\nalkali: sodium\nsuperfat: 5 %\n"
-                        + "water: 33 % lye\n");
+                "/settings",
+                "seen",
+                seen,
+                "name",
+                "typed with care",
+                "units",
+                "grams",
+                "degrees",
+                "celsius",
+                "paper",
+                "a4",
+                "market",
+                "gb",
+                "currency",
+                "GBP",
+                "holdBack",
+                "1 %");
+        comesBack("/recipes/import", "text", """
+                recipe: Plain
+                notes: typed with care
+                oils:
+                  olive-virgin: 100 %
+                alkali: sodium
+                superfat: 5 %
+                water: 33 % lye
+                """);
 
         move("elsewhere.db", "lyewright.db");
         assertThat(workshop.post("/stores/jugs", "name", "a jug", "empty", "312 g", "use", "lye jug")

@@ -6,6 +6,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import lyewright.records.RecordsTrouble;
+import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
@@ -91,10 +92,18 @@ final class Writer implements AutoCloseable {
     private Handle connected() throws SQLException {
         Handle open = handle;
         if (open == null) {
-            open = jdbi.open();
+            open = opened();
             handle = open;
         }
         return open;
+    }
+
+    private Handle opened() {
+        try {
+            return jdbi.open();
+        } catch (ConnectionException e) {
+            throw Troubles.of(dialect, e);
+        }
     }
 
     /** Lets go of a connection that may be broken; the next write opens another. */

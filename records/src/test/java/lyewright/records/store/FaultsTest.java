@@ -134,6 +134,20 @@ class FaultsTest extends Workbench {
         assertThat(recipes()).isEqualTo(2);
     }
 
+    @Test
+    void records_that_cannot_be_reached_for_writing_say_so() {
+        Dialect unreachable = kind == Kind.SQLITE
+                ? new SqliteDialect(folder.resolve("nowhere.db"))
+                : new PostgresDialect(
+                        new Place.Server("jdbc:postgresql://127.0.0.1:1/postgres", "postgres", "", "workshop", folder));
+        try (Writer writer = new Writer(unreachable)) {
+            assertThatThrownBy(() -> writer.write(handle -> true, kept -> true))
+                    .isInstanceOfSatisfying(
+                            RecordsTrouble.class,
+                            trouble -> assertThat(trouble.sentence()).containsAnyOf("not there", "does not answer"));
+        }
+    }
+
     /** A file has no connection that dies. */
     @Test
     void a_connection_that_died_while_nobody_wrote_is_taken_anew() {

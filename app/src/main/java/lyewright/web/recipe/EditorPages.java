@@ -36,6 +36,7 @@ public final class EditorPages implements Feature {
     private static final String PAGE = "recipe/editor.jte";
     private static final String ANSWER = "recipe/answer.jte";
     private static final String NEW = "/recipes/new";
+    private static final int MOST_UNFINISHED = 5;
 
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.UK).withZone(ZoneId.systemDefault());
@@ -319,8 +320,7 @@ public final class EditorPages implements Feature {
     }
 
     private List<Unfinished> unfinished() {
-        return records().drafts().all().stream()
-                .filter(draft -> draft.recipeId().isEmpty())
+        return records().drafts().ofNewRecipes(MOST_UNFINISHED).stream()
                 .flatMap(draft -> Drafted.read(draft.form()).stream()
                         .map(kept -> new Unfinished(
                                 kept.form().recipe().isBlank()
@@ -328,7 +328,6 @@ public final class EditorPages implements Feature {
                                         : kept.form().recipe(),
                                 address(draft),
                                 WHEN.format(draft.changedAt()))))
-                .limit(5)
                 .toList();
     }
 }

@@ -21,7 +21,7 @@ final class Writer implements AutoCloseable {
 
     Writer(Dialect dialect) {
         this.dialect = dialect;
-        this.jdbi = Jdbi.create(dialect::openWriter);
+        this.jdbi = Statements.told(Jdbi.create(dialect::openWriter));
     }
 
     <T> T write(Function<Handle, T> work, Predicate<T> keep) {

@@ -1,13 +1,12 @@
 package lyewright.print;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.words.BandWords;
+import lyewright.words.Dates;
 import lyewright.words.Labelled;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
@@ -56,8 +55,6 @@ public record SheetLeaf(
         String edition,
         boolean lacksLetters) {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /** Characters that fit the head of a page. */
     private static final int RUNNING = 60;
 
@@ -72,7 +69,7 @@ public record SheetLeaf(
                 order.version().isBlank() ? head.version() : order.version(),
                 order.workshop(),
                 order.mould(),
-                order.printedOn().format(DAY),
+                Dates.day(order.printedOn()),
                 sheet.stopped(),
                 head,
                 face,

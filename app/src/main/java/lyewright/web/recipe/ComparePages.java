@@ -21,6 +21,7 @@ import lyewright.records.recipe.VersionHeader;
 import lyewright.web.Answers;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
 
 /** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
 final class ComparePages {

@@ -7,6 +7,7 @@ import lyewright.picture.Drawing;
 import lyewright.picture.RecipeMark;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
+import lyewright.words.Dates;
 
 /**
  * Which recipe, in which version, and what it looks like.

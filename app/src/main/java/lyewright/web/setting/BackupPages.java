@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.text.Normalizer;
 import java.time.LocalDateTime;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,12 +30,12 @@ import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.setting.SettingPage.About;
+import lyewright.words.Dates;
 
 /** A backup to download while the workshop runs, and one to put back. */
 final class BackupPages implements Feature {
 
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
-    private static final DateTimeFormatter SAID = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     private final Shop shop;
     private final SettingView view;
@@ -142,10 +141,7 @@ final class BackupPages implements Feature {
     private List<About> said(BackupContents contents) {
         List<About> said = new ArrayList<>();
         said.add(new About("Workshop", contents.workshop().orElse("not named yet")));
-        said.add(new About(
-                "Made",
-                ZonedDateTime.ofInstant(contents.madeAt(), shop.clock().getZone())
-                        .format(SAID)));
+        said.add(new About("Made", Dates.minute(contents.madeAt(), shop.clock())));
         said.add(new About(
                 "Recipes",
                 SettingView.count(contents.recipes(), "recipe") + " in "

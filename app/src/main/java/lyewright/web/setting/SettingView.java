@@ -2,10 +2,8 @@ package lyewright.web.setting;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
@@ -22,12 +20,11 @@ import lyewright.web.TextField;
 import lyewright.web.setting.SettingPage.About;
 import lyewright.web.setting.SettingPage.Choice;
 import lyewright.web.setting.SettingPage.Choices;
+import lyewright.words.Dates;
 import lyewright.words.Figures;
 
 /** Lays the page of settings out. */
 final class SettingView {
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private static final Set<String> FIELDS = Set.of(
             "name", "units", "degrees", "currency", "market", "paper", "sodiumPurity", "potassiumPurity", "holdBack");
@@ -169,7 +166,7 @@ final class SettingView {
                 new About(
                         "Tables",
                         "edition of "
-                                + LocalDate.parse(Tables.bundled().edition()).format(DAY)),
+                                + Dates.day(LocalDate.parse(Tables.bundled().edition()))),
                 new About("Everything is kept in", home.toAbsolutePath().toString()),
                 new About(
                         "The log",

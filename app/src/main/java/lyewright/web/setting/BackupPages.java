@@ -3,7 +3,6 @@ package lyewright.web.setting;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import jakarta.servlet.ServletException;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +16,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
@@ -29,6 +29,7 @@ import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Uploads;
 import lyewright.web.setting.SettingPage.About;
 import lyewright.words.Dates;
 
@@ -103,22 +104,15 @@ final class BackupPages implements Feature {
     }
 
     private Outcome<String> received(Context ctx) throws IOException {
-        UploadedFile file;
-        try {
-            file = ctx.uploadedFile("backup");
-        } catch (Exception e) {
-            // the server's own way of saying that a part is larger than it takes, or that the end is missing
-            if (e instanceof ServletException) {
-                return Outcome.refused(
-                        "the file is larger than 64 MB, or it did not come whole",
-                        "send it once more, or put a larger one back with ./lyewright restore; nothing was touched");
-            }
-            throw e;
+        Outcome<Optional<UploadedFile>> received =
+                Uploads.file(ctx, "backup", "put it back with ./lyewright restore; nothing was touched");
+        if (!(received instanceof Outcome.Ok<Optional<UploadedFile>> file)) {
+            return new Outcome.Refused<>(received.problems());
         }
-        if (file == null || file.size() == 0) {
+        if (file.value().isEmpty()) {
             return Outcome.refused("no file was chosen", "choose a backup that was downloaded here");
         }
-        try (InputStream content = file.content()) {
+        try (InputStream content = file.value().get().content()) {
             return Outcome.ok(sent.keep(content));
         }
     }

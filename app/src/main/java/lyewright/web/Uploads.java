@@ -34,7 +34,8 @@ public final class Uploads {
                                         field,
                                         "the file is larger than " + (WebServer.LARGEST_UPLOAD >> 20) + " MB",
                                         ifTooLarge)
-                                : new Problem(field, "the file did not come whole", "choose it and send it once more")));
+                                : new Problem(
+                                        field, "the file did not come whole", "choose it and send it once more")));
             }
             throw e;
         }

@@ -84,9 +84,7 @@ public final class PhotographPages implements Feature {
 
     private Outcome<Photograph> read(UploadedFile file) {
         if (file.size() > LARGEST) {
-            return refused(
-                    "the file is " + (file.size() >> 20) + " MB, and more than 32 MB is not read",
-                    SMALLER);
+            return refused("the file is " + (file.size() >> 20) + " MB, and more than 32 MB is not read", SMALLER);
         }
         try {
             if (!turn.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {

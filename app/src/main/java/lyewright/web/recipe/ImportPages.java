@@ -39,11 +39,7 @@ final class ImportPages {
         Outcome<Optional<UploadedFile>> sent =
                 Uploads.file(ctx, "file", "choose a formula file, a text that begins with recipe:");
         if (!(sent instanceof Outcome.Ok<Optional<UploadedFile>> file)) {
-            again(
-                    ctx,
-                    "",
-                    "",
-                    sent.problems().stream().map(ImportPages::whole).toList());
+            again(ctx, "", "", sent.problems().stream().map(ImportPages::whole).toList());
         } else if (file.value().isPresent()) {
             take(ctx, file.value().get());
         } else {

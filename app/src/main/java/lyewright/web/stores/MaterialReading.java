@@ -158,22 +158,7 @@ final class MaterialReading {
     private Formula withOthers(Formula alone) {
         List<OwnMaterial> all = new ArrayList<>(alone.materials());
         others.stream().filter(other -> !other.key().equals(key)).forEach(all::add);
-        return new Formula(
-                alone.recipe(),
-                alone.version(),
-                alone.use(),
-                alone.notes(),
-                alone.oils(),
-                alone.alkali(),
-                alone.superfat(),
-                alone.water(),
-                alone.acids(),
-                alone.curedWater(),
-                alone.process(),
-                alone.additions(),
-                alone.portions(),
-                all,
-                alone.comments());
+        return alone.withMaterials(all);
     }
 
     /** The file: the least formula that there is, and the material. */

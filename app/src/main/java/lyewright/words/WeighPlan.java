@@ -85,13 +85,7 @@ public record WeighPlan(
         Optional<ShownMass> empty = vessel.emptyGrams() > 0
                 ? Optional.of(Figures.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
                 : Optional.empty();
-        return new WeighVessel(
-                vessel.kind(),
-                Character.toUpperCase(name.charAt(0)) + name.substring(1),
-                false,
-                empty,
-                wettedOut(sheet, vessel),
-                rows);
+        return new WeighVessel(vessel.kind(), Sentences.upperFirst(name), false, empty, wettedOut(sheet, vessel), rows);
     }
 
     private static Optional<String> wettedOut(MakingSheet sheet, Vessel vessel) {

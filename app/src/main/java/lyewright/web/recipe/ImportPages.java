@@ -19,6 +19,7 @@ import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.Uploads;
+import lyewright.words.Sentences;
 
 /** Takes formula files in. */
 final class ImportPages {

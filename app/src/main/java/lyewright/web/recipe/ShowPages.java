@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 
 /** The pages of a recipe and of its versions. */
 public final class ShowPages {

@@ -10,7 +10,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.text.Normalizer;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -25,6 +24,7 @@ import lyewright.records.backup.Backups;
 import lyewright.records.backup.Restored;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
+import lyewright.web.FileNames;
 import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
@@ -75,12 +75,8 @@ final class BackupPages implements Feature {
     }
 
     private String fileName() {
-        String name = Normalizer.normalize(shop.workshop().name(), Normalizer.Form.NFD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
+        String who = FileNames.plain(shop.workshop().name(), "");
         String when = LocalDateTime.now(shop.clock()).format(MINUTE);
-        String who = name.length() > 60 ? name.substring(0, 60) : name;
         return "lyewright-" + (who.isEmpty() ? "" : who + "-") + when + ".zip";
     }
 

@@ -22,6 +22,7 @@ import lyewright.web.setting.SettingPage.Choice;
 import lyewright.web.setting.SettingPage.Choices;
 import lyewright.words.Dates;
 import lyewright.words.Figures;
+import lyewright.words.Sentences;
 
 /** Lays the page of settings out. */
 final class SettingView {
@@ -63,9 +64,7 @@ final class SettingView {
                 shop.showsDemo(),
                 shop.hasMine(),
                 holds(),
-                restoreProblems.stream()
-                        .map(p -> sentence(p.what()) + " " + sentence(p.remedy()))
-                        .toList(),
+                restoreProblems.stream().map(Sentences::two).toList(),
                 about());
     }
 
@@ -74,7 +73,7 @@ final class SettingView {
         problems.stream()
                 .filter(p -> FIELDS.stream()
                         .noneMatch(f -> p.path().equals(f) || p.path().startsWith(f + ".")))
-                .forEach(p -> troubles.add(sentence(p.sentence())));
+                .forEach(p -> troubles.add(Sentences.whole(p)));
         if (!problems.isEmpty() && troubles.isEmpty()) {
             troubles.add(
                     problems.size() == 1
@@ -152,11 +151,6 @@ final class SettingView {
 
     static String count(long many, String what) {
         return many + " " + what + (many == 1 ? "" : "s");
-    }
-
-    static String sentence(String clause) {
-        String text = Character.toUpperCase(clause.charAt(0)) + clause.substring(1);
-        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
     }
 
     private List<About> about() {

@@ -10,6 +10,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.words.Sentences;
 
 /**
  * What a notebook is answered: what is wrong with it, or what it comes to.
@@ -72,13 +73,11 @@ public record NotebookAnswer(
 
     private static List<LineTrouble> ofTheWhole(List<Problem> problems) {
         return problems.stream()
-                .map(problem -> LineTrouble.ofTheWhole(Sentences.of(problem.what(), problem.remedy())))
+                .map(problem -> LineTrouble.ofTheWhole(Sentences.two(problem)))
                 .toList();
     }
 
     private static String told(List<Problem> problems) {
-        return problems.isEmpty()
-                ? ""
-                : Sentences.of(problems.get(0).what(), problems.get(0).remedy());
+        return problems.isEmpty() ? "" : Sentences.two(problems.get(0));
     }
 }

@@ -16,6 +16,7 @@ import lyewright.picture.Picture;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.equipment.MouldMeasures.Inside;
 import lyewright.records.setting.Units;
+import lyewright.words.Sentences;
 
 /**
  * A mould as it is shown: its picture where its inside is known, and what it holds.
@@ -60,7 +61,7 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
         if (form.size().isBlank()) {
             return "Measure it inside, and it is drawn here.";
         }
-        return first.map(p -> ThingPages.sentence(p.sentence())).orElse("");
+        return first.map(Sentences::whole).orElse("");
     }
 
     private static Optional<Picture> picture(Optional<Shape> shape, Optional<CutPlan> plan, LengthUnit unit) {

@@ -59,7 +59,7 @@ public record SheetLeaf(
     private static final int RUNNING = 60;
 
     static SheetLeaf of(MakingSheet sheet, PaperOrder order) {
-        SheetHead head = SheetHead.of(sheet);
+        SheetHead head = SheetHead.of(sheet, order.units());
         List<Caution> face = face(sheet);
         String title = order.title().isBlank() ? head.recipe() : order.title();
         return new SheetLeaf(
@@ -74,8 +74,8 @@ public record SheetLeaf(
                 head,
                 face,
                 sheet.cautions().stream().skip(face.size()).toList(),
-                WeighPlan.of(sheet),
-                MakingSteps.of(sheet),
+                WeighPlan.of(sheet, order.units()),
+                MakingSteps.of(sheet, order.units()),
                 surer(sheet),
                 sheet.stopped() ? Optional.empty() : Optional.of(RackCard.of(sheet)),
                 sheet.formula().tables().edition(),

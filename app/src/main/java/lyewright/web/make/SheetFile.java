@@ -8,6 +8,7 @@ import lyewright.print.PaperSize;
 import lyewright.print.SheetPaper;
 import lyewright.records.setting.Paper;
 import lyewright.web.FileNames;
+import lyewright.web.WorkshopUnits;
 import lyewright.web.make.MakeChoice.Much;
 
 /**
@@ -27,6 +28,7 @@ record SheetFile(String name, byte[] pdf) {
                 bench.recipe().name(),
                 version,
                 LocalDate.now(clock),
+                WorkshopUnits.of(bench.workshop()),
                 mould(bench));
         return new SheetFile(
                 FileNames.plain(bench.recipe().name(), "sheet") + "-" + version + ".pdf", SheetPaper.pdf(sheet, order));

@@ -62,7 +62,8 @@ public record NotebookAnswer(
                 reading,
                 List.of(),
                 told(ofTheMould),
-                Optional.of(NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet)));
+                Optional.of(NotebookResult.of(
+                        paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench.units())));
     }
 
     private static Outcome<Optional<AskedMould>> mould(NotebookForm form, Bench bench) {

@@ -16,6 +16,7 @@ import lyewright.picture.Picture;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.equipment.MouldMeasures.Inside;
 import lyewright.records.setting.Units;
+import lyewright.web.WorkshopUnits;
 import lyewright.words.Sentences;
 
 /**
@@ -70,7 +71,7 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
 
     /** The unit it was typed in, so that a picture says what the maker measured. */
     private static LengthUnit unit(Optional<Inside> inside, Units units) {
-        return inside.flatMap(MouldForm::length).map(Length::unit).orElse(InUnits.length(units));
+        return inside.flatMap(MouldForm::length).map(Length::unit).orElse(WorkshopUnits.lengths(units));
     }
 
     private static void holds(List<String> sentences, Shape shape, Optional<CutPlan> plan, Units units) {

@@ -31,12 +31,16 @@ class OwnMaterialsTest {
 
     @Test
     void a_material_alone_is_a_sound_formula_that_reads_back_with_it() {
-        OwnMaterial wax = FormulaFile.read("recipe: Own\noils: {coconut: 100 %}\nalkali: sodium\nsuperfat: 5 %\n"
-                        + "water: 33 % lye\nmaterials:\n  jojoba: {kind: wax, saponification value: 92 to 95}\n")
-                .formula()
-                .orElseThrow()
-                .materials()
-                .get(0);
+        OwnMaterial wax =
+                FormulaFile.read("""
+                        recipe: Own
+                        oils: {coconut: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        materials:
+                          jojoba: {kind: wax, saponification value: 92 to 95}
+                        """).formula().orElseThrow().materials().get(0);
 
         FormulaFile.Read read = FormulaFile.read(FormulaFile.write(wax.alone()));
 

@@ -1,13 +1,12 @@
 package lyewright.print;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.words.BandWords;
+import lyewright.words.Dates;
 import lyewright.words.Labelled;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
@@ -56,13 +55,11 @@ public record SheetLeaf(
         String edition,
         boolean lacksLetters) {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /** Characters that fit the head of a page. */
     private static final int RUNNING = 60;
 
     static SheetLeaf of(MakingSheet sheet, PaperOrder order) {
-        SheetHead head = SheetHead.of(sheet);
+        SheetHead head = SheetHead.of(sheet, order.units());
         List<Caution> face = face(sheet);
         String title = order.title().isBlank() ? head.recipe() : order.title();
         return new SheetLeaf(
@@ -72,13 +69,13 @@ public record SheetLeaf(
                 order.version().isBlank() ? head.version() : order.version(),
                 order.workshop(),
                 order.mould(),
-                order.printedOn().format(DAY),
+                Dates.day(order.printedOn()),
                 sheet.stopped(),
                 head,
                 face,
                 sheet.cautions().stream().skip(face.size()).toList(),
-                WeighPlan.of(sheet),
-                MakingSteps.of(sheet),
+                WeighPlan.of(sheet, order.units()),
+                MakingSteps.of(sheet, order.units()),
                 surer(sheet),
                 sheet.stopped() ? Optional.empty() : Optional.of(RackCard.of(sheet)),
                 sheet.formula().tables().edition(),

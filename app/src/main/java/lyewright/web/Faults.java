@@ -7,6 +7,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import lyewright.records.RecordsTrouble;
 import lyewright.template.Templates;
+import lyewright.words.Sentences;
 
 /** Requests that got no answer: a page that says what is wrong and what to do. */
 public final class Faults implements Feature {
@@ -28,7 +29,11 @@ public final class Faults implements Feature {
                 Refused.class, (e, ctx) -> answer(ctx, e.status(), String.valueOf(e.getMessage()), e.remedy()));
         routes.exception(RecordsTrouble.class, (e, ctx) -> {
             LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
-            answer(ctx, 503, capital(e.problem().what()), capital(e.problem().remedy()));
+            answer(
+                    ctx,
+                    503,
+                    Sentences.whole(e.problem().what()),
+                    Sentences.whole(e.problem().remedy()));
         });
         routes.exception(HttpResponseException.class, (e, ctx) -> byStatus(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
@@ -44,11 +49,6 @@ public final class Faults implements Feature {
                 byStatus(ctx, 404);
             }
         });
-    }
-
-    /** A clause as a sentence. */
-    private static String capital(String clause) {
-        return clause.isEmpty() ? clause : Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
     }
 
     private static void byStatus(Context ctx, int status) {

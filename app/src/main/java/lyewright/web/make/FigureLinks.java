@@ -27,11 +27,10 @@ final class FigureLinks {
         return new Piece(text, choice.why(path));
     }
 
-    /** A cell that holds one figure and nothing else; plain where it shows another number. */
+    /** A cell that holds one figure, perhaps in two units, and nothing else; plain where it shows another number. */
     List<Piece> cell(String text, Known known) {
-        Matcher number = NUMBER.matcher(text);
-        return List.of(
-                number.find() && shows(number.group(), known.value()) ? figure(text, known.path()) : Piece.plain(text));
+        boolean shown = NUMBER.matcher(text).results().anyMatch(number -> shows(number.group(), known.value()));
+        return List.of(shown ? figure(text, known.path()) : Piece.plain(text));
     }
 
     /**

@@ -64,8 +64,7 @@ public record MakeAnswer(
                 bench.version().number(),
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
-                sheet.map(made ->
-                        SheetShown.of(made, bench.choice(), bench.workshop().units())),
+                sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
                 swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest)),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())

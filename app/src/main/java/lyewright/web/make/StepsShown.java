@@ -6,6 +6,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
 import lyewright.words.StepTable;
+import lyewright.words.UnitsShown;
 
 /** The steps of making with their figures leading to their reasons. */
 final class StepsShown {
@@ -23,9 +24,9 @@ final class StepsShown {
         this.portions = !sheet.portions().isEmpty();
     }
 
-    static List<StepShown> of(MakingSheet sheet, FigureLinks links) {
+    static List<StepShown> of(MakingSheet sheet, UnitsShown units, FigureLinks links) {
         StepsShown steps = new StepsShown(sheet, links);
-        return MakingSteps.of(sheet).stream().map(steps::step).toList();
+        return MakingSteps.of(sheet, units).stream().map(steps::step).toList();
     }
 
     private StepShown step(MakingStep step) {

@@ -80,16 +80,20 @@ final class BarTold {
         };
     }
 
-    private static String share(double percent, double grams) {
+    private String share(double percent, double grams) {
         String share = percent < SHOWN ? "<0.1 %" : Figures.percent(percent, 1);
-        return share + ", " + Figures.fixed(grams, grams < SHOWN ? 3 : 1) + " g";
+        return share + ", "
+                + (grams < SHOWN
+                        ? Figures.fixed(grams, 3) + " g"
+                        : address.units().tenths(grams));
     }
 
     /** What it weighs, dries off, and what standards ask for. */
     List<Told> facts() {
         List<Told> told = new ArrayList<>();
-        told.add(told("All of it, cured", Figures.fixed(cured.totalGrams(), 1) + " g", ".totalGrams"));
-        told.add(told("Water that dries off", Figures.fixed(cured.water().lostGrams(), 1) + " g", ".water.lostGrams"));
+        told.add(told("All of it, cured", address.units().tenths(cured.totalGrams()), ".totalGrams"));
+        told.add(told(
+                "Water that dries off", address.units().tenths(cured.water().lostGrams()), ".water.lostGrams"));
         cured.totalFattyMatterPercent()
                 .ifPresent(value ->
                         told.add(told("Total fatty matter", Figures.percent(value, 1), ".totalFattyMatterPercent")));

@@ -21,6 +21,8 @@ import lyewright.records.recipe.VersionHeader;
 import lyewright.web.Answers;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
+import lyewright.words.Sentences;
 
 /** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
 final class ComparePages {

@@ -11,6 +11,7 @@ import lyewright.formula.MaterialNames.Place;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
 import lyewright.words.Labelled;
+import lyewright.words.Sentences;
 
 /**
  * The editor's page.
@@ -183,7 +184,7 @@ public record EditorPage(
 
     /** A word with its first letter large. */
     public static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+        return Sentences.upperFirst(word);
     }
 
     /** How a material's figure is written; empty where that is plain. */

@@ -3,10 +3,7 @@ package lyewright.web.recipe;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.Formula;
@@ -29,6 +26,7 @@ import lyewright.web.recipe.DraftKeeper.Result;
 import lyewright.web.recipe.EditorPage.Note;
 import lyewright.web.recipe.EditorPage.Of;
 import lyewright.web.recipe.EditorPage.Unfinished;
+import lyewright.words.Dates;
 
 /** The editor: {@code /recipes/new} and {@code /recipes/{id}/edit}. Its routes go before those of a recipe's own page. */
 public final class EditorPages implements Feature {
@@ -37,9 +35,6 @@ public final class EditorPages implements Feature {
     private static final String ANSWER = "recipe/answer.jte";
     private static final String NEW = "/recipes/new";
     private static final int MOST_UNFINISHED = 5;
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.UK).withZone(ZoneId.systemDefault());
 
     private final Shop shop;
     private final Workbench workbench;
@@ -189,11 +184,11 @@ public final class EditorPages implements Feature {
         }
     }
 
-    private static Optional<Note> note(Result result) {
+    private Optional<Note> note(Result result) {
         if (result instanceof Result.Others others) {
             return Optional.of(new Note(
                     "Another window changed this recipe at "
-                            + WHEN.format(others.theirs().changedAt())
+                            + Dates.minute(others.theirs().changedAt(), shop.clock())
                             + ". What you type here is not kept until you choose one of the two.",
                     "Take the other's",
                     "Keep mine"));
@@ -327,7 +322,7 @@ public final class EditorPages implements Feature {
                                         ? "A recipe without a name"
                                         : kept.form().recipe(),
                                 address(draft),
-                                WHEN.format(draft.changedAt()))))
+                                Dates.minute(draft.changedAt(), shop.clock()))))
                 .toList();
     }
 }

@@ -21,6 +21,7 @@ import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.Uploads;
+import lyewright.words.Sentences;
 
 /** Takes formula files in. */
 final class ImportPages {
@@ -38,11 +39,18 @@ final class ImportPages {
     }
 
     void take(Context ctx) {
-        Optional<UploadedFile> file = Uploads.file(ctx, "file");
-        if (file.isPresent()) {
-            take(ctx, file.get());
-            return;
+        Outcome<Optional<UploadedFile>> sent =
+                Uploads.file(ctx, "file", "choose a formula file, a text that begins with recipe:");
+        if (!(sent instanceof Outcome.Ok<Optional<UploadedFile>> file)) {
+            again(ctx, "", "", sent.problems().stream().map(ImportPages::whole).toList());
+        } else if (file.value().isPresent()) {
+            take(ctx, file.value().get());
+        } else {
+            takeText(ctx);
         }
+    }
+
+    private void takeText(Context ctx) {
         String text = Optional.ofNullable(ctx.formParam("text")).orElse("");
         if (text.isBlank()) {
             again(

@@ -14,6 +14,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
 
 /** The list of recipes, and that of deleted ones. */
 final class ListPages {

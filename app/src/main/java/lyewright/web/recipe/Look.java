@@ -85,7 +85,7 @@ public record Look(
         BarTold bar = new BarTold(composition, address);
         LookTold told = new LookTold(sheet, address);
         return new Look(
-                RecipeSheet.basis(sheet),
+                RecipeSheet.basis(sheet, address.units()),
                 Figures.percent(sheet.sheetSuperfatPercent(), 1),
                 address.why("superfat.sheetPercent"),
                 sheet.askedSuperfatPercent()
@@ -96,9 +96,9 @@ public record Look(
                 words.hangsOn(),
                 words.certificate(),
                 SheetCautions.of(sheet),
-                WhereMassGoesPicture.of(sheet, composition),
-                PortionsPicture.of(sheet),
-                FadePicture.of(sheet),
+                WhereMassGoesPicture.of(sheet, composition, address.units().mass()),
+                PortionsPicture.of(sheet, address.units().mass()),
+                FadePicture.of(sheet, address.units().mass()),
                 bar.substances(),
                 bar.facts(),
                 FattyAcidsPicture.of(acids),

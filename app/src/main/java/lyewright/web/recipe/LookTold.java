@@ -58,18 +58,17 @@ final class LookTold {
     List<Told> lye() {
         LyeSheet lye = sheet.lye();
         List<Told> told = new ArrayList<>();
-        told.add(told("Weighed in all", Figures.fixed(sheet.totals().batch(), 1) + " g", "totals.batchGrams"));
-        told.add(told("Water by the rule", Figures.fixed(sheet.totals().water(), 1) + " g", "totals.waterGrams"));
+        told.add(told("Weighed in all", address.units().tenths(sheet.totals().batch()), "totals.batchGrams"));
+        told.add(told("Water by the rule", address.units().tenths(sheet.totals().water()), "totals.waterGrams"));
         if (sheet.totals().waterBrought() >= 0.05) {
             told.add(told(
                     "Water that comes with materials",
-                    Figures.fixed(sheet.totals().waterBrought(), 1) + " g",
+                    address.units().tenths(sheet.totals().waterBrought()),
                     "totals.waterBroughtGrams"));
         }
         told.add(told("Lye, pure alkali", Figures.percent(lye.pureStrengthPercent(), 1), "lye.pureStrengthPercent"));
         told.add(told("In its jug", Figures.percent(lye.concentrationPercent(), 1), "alkali.jugConcentrationPercent"));
-        told.add(
-                told("Water to spare in the jug", Figures.fixed(lye.waterLeftGrams(), 1) + " g", "lye.waterLeftGrams"));
+        told.add(told("Water to spare in the jug", address.units().tenths(lye.waterLeftGrams()), "lye.waterLeftGrams"));
         if (lye.naohPureGrams() > 0 && lye.kohPureGrams() > 0) {
             told.add(told(
                     "Potassium's share by moles",

@@ -11,7 +11,7 @@ import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Shop;
-import lyewright.words.Figures;
+import lyewright.words.UnitsShown;
 
 /**
  * The sheet that a recipe's page is about, and what asks why one of its figures is what it is: as written where the oils are
@@ -49,9 +49,9 @@ public final class RecipeSheet {
     }
 
     /** For how much it is. */
-    static String basis(MakingSheet sheet) {
+    static String basis(MakingSheet sheet, UnitsShown units) {
         return sheet.fill().target() instanceof Fill.AsWritten
-                ? "as written: " + Figures.about(sheet.totals().oils()) + " of oils"
+                ? "as written: " + units.about(sheet.totals().oils()) + " of oils"
                 : "for 1 kg of oils";
     }
 

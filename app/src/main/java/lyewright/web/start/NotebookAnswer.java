@@ -10,6 +10,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.words.Sentences;
 
 /**
  * What a notebook is answered: what is wrong with it, or what it comes to.
@@ -61,7 +62,8 @@ public record NotebookAnswer(
                 reading,
                 List.of(),
                 told(ofTheMould),
-                Optional.of(NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet)));
+                Optional.of(NotebookResult.of(
+                        paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench.units())));
     }
 
     private static Outcome<Optional<AskedMould>> mould(NotebookForm form, Bench bench) {
@@ -72,13 +74,11 @@ public record NotebookAnswer(
 
     private static List<LineTrouble> ofTheWhole(List<Problem> problems) {
         return problems.stream()
-                .map(problem -> LineTrouble.ofTheWhole(Sentences.of(problem.what(), problem.remedy())))
+                .map(problem -> LineTrouble.ofTheWhole(Sentences.two(problem)))
                 .toList();
     }
 
     private static String told(List<Problem> problems) {
-        return problems.isEmpty()
-                ? ""
-                : Sentences.of(problems.get(0).what(), problems.get(0).remedy());
+        return problems.isEmpty() ? "" : Sentences.two(problems.get(0));
     }
 }

@@ -9,6 +9,7 @@ import lyewright.picture.SuperfatPicture;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 import lyewright.words.WeighVessel;
 
@@ -52,30 +53,33 @@ public record NotebookResult(
      * @param paper of the recipe as it stands
      * @param asked the mould, if one is said
      * @param filled the sheet for that mould
+     * @param units that masses are said in
      */
-    static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    static NotebookResult of(
+            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
         MakingSheet sheet = filled.orElse(paper);
         SheetCautions cautions = SheetCautions.of(sheet);
         return new NotebookResult(
                 SuperfatSaid.of(paper),
                 SuperfatSaid.alkali(paper),
                 SuperfatPicture.of(paper),
-                takes(paper, asked, filled),
+                takes(paper, asked, filled, units),
                 filled.isPresent(),
-                intoTheMould(sheet),
-                SheetHead.of(sheet).bars(),
-                WeighPlan.of(sheet).vessels(),
+                intoTheMould(sheet, units),
+                SheetHead.of(sheet, units).bars(),
+                WeighPlan.of(sheet, units).vessels(),
                 cautions.stopped(),
                 cautions.face().stream()
                         .filter(caution -> !SheetCautions.isNote(caution))
                         .toList());
     }
 
-    private static String takes(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    private static String takes(
+            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
         boolean inMasses = paper.formula().writtenOilsGrams().isPresent();
         if (asked.isEmpty() || filled.isEmpty()) {
             return inMasses
-                    ? "As it stands it makes " + Figures.about(paper.totals().mould()) + " of batter, "
+                    ? "As it stands it makes " + units.about(paper.totals().mould()) + " of batter, "
                             + Figures.fixed(paper.totals().mould() / paper.batterDensity() / MILLILITRES, 2)
                             + " litres."
                     : "It does not say how much it makes.";
@@ -85,16 +89,16 @@ public record NotebookResult(
                 ? takes + " "
                         + times(filled.get().filled().oilsGrams()
                                 / paper.filled().oilsGrams()) + " of it."
-                : takes + " " + Figures.about(filled.get().totals().mould()) + " of it.";
+                : takes + " " + units.about(filled.get().totals().mould()) + " of it.";
     }
 
     private static String times(double ratio) {
         return Figures.fixed(ratio, ratio < 0.95 ? 2 : ratio < 9.95 ? 1 : 0);
     }
 
-    private static String intoTheMould(MakingSheet sheet) {
-        String mould = Figures.about(sheet.totals().mould()) + " into the mould";
+    private static String intoTheMould(MakingSheet sheet, UnitsShown units) {
+        String mould = units.about(sheet.totals().mould()) + " into the mould";
         double stays = sheet.totals().batch() - sheet.totals().mould();
-        return stays >= 0.05 ? mould + "; " + Figures.about(stays) + " more stays in jugs and tools." : mould + ".";
+        return stays >= 0.05 ? mould + "; " + units.about(stays) + " more stays in jugs and tools." : mould + ".";
     }
 }

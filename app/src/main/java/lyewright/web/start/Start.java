@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 
 /** The first page and its other ways to begin; until one is taken, every page leads here. */
 public final class Start implements Feature {
@@ -108,7 +109,7 @@ public final class Start implements Feature {
         }
         Problem problem = shown.problems().get(0);
         StartPage page = page(WorkshopForm.EMPTY);
-        Notice why = Notice.of("The demo workshop cannot be shown. " + Sentences.of(problem.what(), problem.remedy()));
+        Notice why = Notice.of("The demo workshop cannot be shown. " + Sentences.two(problem));
         Answers.form(ctx, PAGE, page.telling(why));
     }
 

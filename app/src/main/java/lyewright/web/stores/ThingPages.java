@@ -17,6 +17,7 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -205,11 +206,7 @@ abstract class ThingPages<K, F> implements Feature {
             return;
         }
         Problem problem = outcome.problems().get(0);
-        throw new Refused(409, sentence(problem.what()), sentence(problem.remedy()));
-    }
-
-    static String sentence(String clause) {
-        return Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
+        throw new Refused(409, Sentences.whole(problem.what()), Sentences.whole(problem.remedy()));
     }
 
     private void remember(String id, K previous) {

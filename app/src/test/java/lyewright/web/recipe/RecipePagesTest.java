@@ -424,6 +424,16 @@ class RecipePagesTest {
                 .matches("attachment; filename=\"[a-z0-9-]{1,80}\\.yaml\"; filename\\*=UTF-8''[A-Za-z0-9%._~-]{1,800}");
     }
 
+    @Test
+    void an_accent_does_not_part_a_word_in_the_name_of_a_file() {
+        String id = shop.keep(RecipeShop.named("Crème brûlée"));
+        assertThat(shop.bytes("/recipes/" + id + "/1.yaml")
+                        .headers()
+                        .firstValue("Content-Disposition")
+                        .orElse(""))
+                .startsWith("attachment; filename=\"creme-brulee-1.yaml\";");
+    }
+
     // Duplicate, delete, put back
 
     @Test

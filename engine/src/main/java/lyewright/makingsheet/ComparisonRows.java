@@ -27,7 +27,7 @@ final class ComparisonRows {
 
     private ComparisonRows(MakingSheet a, MakingSheet b) {
         this.a = new ComparedSheet(a);
-        this.b = new ComparedSheet(b);
+        this.b = a == b ? this.a : new ComparedSheet(b);
     }
 
     static List<Row> of(MakingSheet a, MakingSheet b) {

@@ -2,7 +2,10 @@ package lyewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import lyewright.chemistry.BatchLine.Kind;
 import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.formula.Stage;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Purpose;
@@ -24,7 +27,10 @@ final class Sums {
         Sums sums = new Sums(ledger);
         sums.addTotals(figures);
         sums.addAlkali(figures);
+        sums.addLyeJug(figures);
+        sums.addOilPot(figures);
         sums.addPurposes(figures);
+        sums.addOils(figures);
         sums.addAdditions(figures);
     }
 
@@ -89,6 +95,34 @@ final class Sums {
                 () -> new Account("Both alkalis, each without what its purity leaves out.", AlkaliFigures.pure(lye)));
     }
 
+    private void addLyeJug(Figures figures) {
+        List<Line> all = ledger.where(line -> line.line().inLyeJug());
+        List<Line> wet = all.stream().filter(line -> !line.is(Kind.ALKALI)).toList();
+        figures.add(
+                "sums.lyeJugGrams",
+                "All that is in the lye jug",
+                "g",
+                grams(all),
+                () -> new Account("Alkali and all that is in the jug with it, as weighed.", ledger.weighed(all)));
+        figures.add(
+                "sums.lyeJugLiquidsGrams",
+                "What is in the lye jug before the alkali",
+                "g",
+                grams(wet),
+                () -> new Account(
+                        "All that is in the jug before the alkali goes in, as weighed.", ledger.weighed(wet)));
+    }
+
+    private void addOilPot(Figures figures) {
+        List<Line> all = ledger.where(line -> line.line().stage().kind() == Stage.Kind.OILS);
+        figures.add(
+                "sums.oilPotGrams",
+                "All that is in the oil pot",
+                "g",
+                grams(all),
+                () -> new Account("Oils and what goes in with them, as weighed.", ledger.weighed(all)));
+    }
+
     /** By what it is for a maker. */
     private void addPurposes(Figures figures) {
         Purpose[] all = Purpose.values();
@@ -126,20 +160,39 @@ final class Sums {
         return lines.stream().mapToDouble(Line::weighedGrams).sum();
     }
 
+    private void addOils(Figures figures) {
+        List<OilPart> oils = ledger.formula().oils();
+        for (int i = 0; i < oils.size(); i++) {
+            int place = i;
+            OilPart oil = oils.get(i);
+            figures.called("sums.oils[" + i + "]", "sums.oils." + oil.key());
+            figures.add(
+                    "sums.oils[" + i + "].percent",
+                    oil.name() + ", share of all oils",
+                    "%",
+                    100 * oil.fraction(),
+                    () -> new Account(
+                            "As the formula asks.",
+                            Term.number(100)
+                                    .times(Written.share(ledger.formula().formula(), place))));
+        }
+    }
+
     /** What goes into several portions is weighed several times. */
     private void addAdditions(Figures figures) {
         List<AdditionPart> additions = ledger.formula().additions();
         for (int a = 0; a < additions.size(); a++) {
             int place = a;
-            List<Line> lines = ledger.where(line -> line.is(lyewright.chemistry.BatchLine.Kind.ADDITION)
-                    && line.line().place() == place);
+            List<Line> lines =
+                    ledger.where(line -> line.is(Kind.ADDITION) && line.line().place() == place);
             if (!lines.isEmpty()) {
-                addAddition(figures, additions.get(a), lines, "sums.additions[" + a + "]");
+                addAddition(figures, additions.get(a), lines, a);
             }
         }
     }
 
-    private void addAddition(Figures figures, AdditionPart addition, List<Line> lines, String path) {
+    private void addAddition(Figures figures, AdditionPart addition, List<Line> lines, int place) {
+        String path = "sums.additions[" + place + "]";
         String name = addition.material().name();
         figures.called(path, "sums.additions." + addition.written().of());
         figures.add(
@@ -148,6 +201,14 @@ final class Sums {
                 "g",
                 grams(lines),
                 () -> new Account("What is weighed of it, of every portion together.", ledger.weighed(lines)));
+        List<Line> withLiquid = ledger.where(line -> (line.is(Kind.ADDITION) || line.is(Kind.DISPERSING_LIQUID))
+                && line.line().place() == place);
+        figures.add(
+                path + ".withLiquidGrams",
+                name + ", with what it is wetted out with",
+                "g",
+                grams(withLiquid),
+                () -> new Account("The addition and its liquid, as weighed.", ledger.weighed(withLiquid)));
         figures.add(
                 path + ".percentOfOils",
                 name + ", all of it against the oils",

@@ -12,6 +12,7 @@ import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
 import lyewright.records.setting.Units;
+import lyewright.web.Piece;
 import lyewright.words.BandWords;
 import lyewright.words.ChemistryWords;
 import lyewright.words.Labelled;
@@ -74,7 +75,7 @@ public record SheetShown(
     }
 
     static SheetShown of(MakingSheet sheet, MakeChoice choice, Units units) {
-        FigureLinks links = new FigureLinks(choice);
+        FigureLinks links = new FigureLinks(choice::why);
         SheetFigures figures = new SheetFigures(sheet);
         SheetHead head = SheetHead.of(sheet);
         WeighPlan plan = WeighPlan.of(sheet);

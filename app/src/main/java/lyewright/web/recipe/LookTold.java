@@ -2,29 +2,25 @@ package lyewright.web.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
-import lyewright.chemistry.Keeping;
-import lyewright.chemistry.OilPhaseAcids;
-import lyewright.chemistry.OilPhaseAcids.Share;
-import lyewright.chemistry.OxidationIndices;
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
-import lyewright.words.FattyAcidWords;
 import lyewright.words.Figures;
 
-/** A sheet's figures but those of the bar, each with the way to its why. */
+/** A sheet's figures but those of the bar and of the acids, each with the way to its why. */
 final class LookTold {
 
     private final MakingSheet sheet;
-    private final Ingredients.Address address;
+    private final UnaryOperator<String> why;
 
-    LookTold(MakingSheet sheet, Ingredients.Address address) {
+    LookTold(MakingSheet sheet, UnaryOperator<String> why) {
         this.sheet = sheet;
-        this.address = address;
+        this.why = why;
     }
 
     private Told told(String label, String value, String figure) {
-        return Told.of(label, value, address.why(figure));
+        return Told.of(label, value, why.apply(figure));
     }
 
     List<Told> band() {
@@ -83,37 +79,6 @@ final class LookTold {
                     "lye.saltPerWaterPercent"));
         }
         told.add(told("Batter", Figures.fixed(sheet.batterDensity(), 3) + " g/ml", "batterDensityGramsPerMl"));
-        return told;
-    }
-
-    List<Told> acids(OilPhaseAcids acids) {
-        List<Told> told = new ArrayList<>();
-        for (int i = 0; i < acids.acids().size(); i++) {
-            Share share = acids.acids().get(i);
-            told.add(told(
-                    FattyAcidWords.name(share),
-                    Figures.percent(share.percent(), 1) + " (" + FattyAcidWords.range(share) + ")",
-                    "fattyAcids[" + i + "].percent"));
-        }
-        return told;
-    }
-
-    List<Told> keeping(OilPhaseAcids acids, Keeping keeping) {
-        OxidationIndices indices = keeping.indices();
-        List<Told> told = new ArrayList<>();
-        acids.iodineValue()
-                .ifPresent(value -> told.add(
-                        told("Iodine value", Figures.fixed(value, 1) + " g/100 g", "oilPhase.iodineValueFromAcids")));
-        acids.saponificationValue()
-                .ifPresent(value -> told.add(told(
-                        "Saponification value from the acids",
-                        Figures.fixed(value, 1) + " mg KOH/g",
-                        "oilPhase.saponificationValueFromAcids")));
-        told.add(told("Oxidisability", Figures.fixed(indices.oxidisability(), 1), "keeping.oxidisability"));
-        told.add(told("COX", Figures.fixed(indices.cox(), 2), "keeping.cox"));
-        told.add(told("Peroxidisability index", Figures.fixed(indices.peroxidisability(), 1), "keeping.pi"));
-        told.add(told("Allylic positions (APE)", Figures.fixed(indices.allylic(), 1), "keeping.ape"));
-        told.add(told("Bis-allylic positions (BAPE)", Figures.fixed(indices.bisAllylic(), 1), "keeping.bape"));
         return told;
     }
 }

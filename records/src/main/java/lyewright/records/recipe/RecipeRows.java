@@ -68,7 +68,7 @@ final class RecipeRows {
                 .one();
         List<DeletedRecipe> items = handle.createQuery("""
                         SELECT id, name, newest_version, deleted_epoch_ms FROM recipe WHERE deleted_epoch_ms IS NOT NULL
-                        ORDER BY deleted_epoch_ms DESC, id LIMIT :size OFFSET :before
+                        ORDER BY deleted_epoch_ms DESC, id DESC LIMIT :size OFFSET :before
                         """)
                 .bind("size", page.size())
                 .bind("before", page.before())

@@ -51,10 +51,12 @@ class WhyPagesTest {
                     .isTrue();
         });
         // what comes from other figures alone leads on to them, all else names who says so; but a fade's first layer is
-        // all colour
+        // all colour, and what there is none of needs no source
         answers.values()
-                .forEach(reason -> assertThat(reason)
-                        .containsPattern("class=\"sources\"|a class=\"why\"|<strong>colourPercent</strong> = 100<"));
+                .forEach(
+                        reason -> assertThat(reason)
+                                .containsPattern(
+                                        "class=\"sources\"|a class=\"why\"|<strong>colourPercent</strong> = 100<|reason-value\">0 "));
     }
 
     @ParameterizedTest
@@ -127,9 +129,15 @@ class WhyPagesTest {
     }
 
     private static boolean shows(String shown, String exact) {
+        if (shown.startsWith("none ")) {
+            return number(exact).signum() == 0;
+        }
         BigDecimal number = number(shown);
-        if (shown.startsWith("&lt;")) {
+        if (shown.startsWith("&lt;") || shown.startsWith("under ")) {
             return number(exact).compareTo(number) < 0;
+        }
+        if (shown.startsWith("over ")) {
+            return number(exact).movePointRight(2).compareTo(number) > 0;
         }
         // a chance is shown in percent
         return near(number, number(exact)) || near(number, number(exact).movePointRight(2));

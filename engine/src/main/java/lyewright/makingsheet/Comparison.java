@@ -43,7 +43,7 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
      * @return rows, each with the same value on either side
      */
     public static List<Row> figures(MakingSheet sheet) {
-        return List.copyOf(ComparisonRows.of(sheet, sheet));
+        return List.copyOf(ComparisonRows.of(sheet));
     }
 
     /** What a row is about. */

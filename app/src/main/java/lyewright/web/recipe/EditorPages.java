@@ -14,6 +14,7 @@ import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.DraftAt;
 import lyewright.records.recipe.Recipe;
@@ -125,6 +126,15 @@ public final class EditorPages implements Feature {
             refuse(ctx, recipe, typed, tooMuch.get());
             return;
         }
+        try {
+            act(ctx, recipe, typed);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            refuse(ctx, recipe, typed, e.problem());
+        }
+    }
+
+    private void act(Context ctx, Optional<Recipe> recipe, Typed typed) {
         switch (typed.pressed()) {
             case "" -> keystroke(ctx, recipe, typed);
             case "save" -> save(ctx, recipe, typed);

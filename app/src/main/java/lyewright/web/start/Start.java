@@ -83,7 +83,12 @@ public final class Start implements Feature {
                 List.of(SCRIPT, "why.js"));
     }
 
+    /** A form that was sent a second time, or from a window opened before, leaves the workshop's settings as they are. */
     private void mine(Context ctx) {
+        if (shop.hasMine()) {
+            back(ctx);
+            return;
+        }
         WorkshopForm form = new WorkshopForm(
                 Optional.ofNullable(ctx.formParam(WorkshopForm.FIELD)).orElse(""),
                 WorkshopForm.units(Optional.ofNullable(ctx.formParam("units")).orElse("")),

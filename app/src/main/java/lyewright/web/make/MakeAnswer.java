@@ -65,7 +65,7 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
-                swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest)),
+                swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest, bench.choice())),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
                         .map(Problem::sentence)
@@ -114,6 +114,11 @@ public record MakeAnswer(
     /** What a paper is called. */
     public static String called(Paper size) {
         return size == Paper.A4 ? "A4" : "Letter";
+    }
+
+    /** What is asked for to see what the batch becomes. */
+    public String becomes() {
+        return choice.without(MakeChoice.OUT, MakeChoice.IN).query();
     }
 
     /** Where the sheet is looked at as paper without anything being kept. */

@@ -11,6 +11,7 @@ import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
 import lyewright.records.setting.Workshop;
+import lyewright.web.Piece;
 import lyewright.web.WorkshopUnits;
 import lyewright.words.BandWords;
 import lyewright.words.ChemistryWords;
@@ -76,7 +77,7 @@ public record SheetShown(
 
     static SheetShown of(MakingSheet sheet, MakeChoice choice, Workshop workshop) {
         UnitsShown units = WorkshopUnits.of(workshop);
-        FigureLinks links = new FigureLinks(choice);
+        FigureLinks links = new FigureLinks(choice::why);
         SheetFigures figures = new SheetFigures(sheet);
         SheetHead head = SheetHead.of(sheet, units);
         WeighPlan plan = WeighPlan.of(sheet, units);

@@ -3,6 +3,7 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.web.Piece;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
 import lyewright.words.StepTable;
@@ -79,7 +80,7 @@ final class StepsShown {
             cells.add(
                     i == 0
                             ? List.of(Piece.plain(row.get(i)))
-                            : links.sentence(row.get(i), figures.weighings(i == 1 ? row.get(0) : "")));
+                            : links.sentence(row.get(i), figures.listed(i == 1 ? row.get(0) : "")));
         }
         return cells;
     }

@@ -10,6 +10,7 @@ import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.MaterialNames.Place;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
+import lyewright.web.Piece;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
 
@@ -284,8 +285,13 @@ public record EditorPage(
     }
 
     /** What a row comes to. */
-    public String says(String row) {
-        return figures.map(f -> f.says(row)).orElse("");
+    public List<Piece> says(String row) {
+        return figures.map(f -> f.says(row)).orElse(List.of());
+    }
+
+    /** Where its figures say why, asked with all that is typed. */
+    public String why() {
+        return "/why/draft?back=" + address;
     }
 
     /** Whether a part that is folded away has something in it. */

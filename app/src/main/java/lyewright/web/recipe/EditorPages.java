@@ -275,9 +275,7 @@ public final class EditorPages implements Feature {
 
     private EditorPage page(Optional<Recipe> recipe, Typed typed, Optional<Note> note, String focus) {
         Drafted drafted = typed.drafted();
-        FormRead read = drafted.isFile()
-                ? FileReading.read(drafted.file())
-                : drafted.form().read(workbench.names());
+        FormRead read = workbench.read(drafted);
         Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
         Of of = recipe.map(r ->
                         new Of(r.name(), typed.basedOn(), r.newest().madeAt().isPresent()))
@@ -311,7 +309,8 @@ public final class EditorPages implements Feature {
         String title = of.isNew()
                 ? typed.name().isEmpty() ? "A new recipe" : typed.name() + ", a new recipe"
                 : "Change " + of.name();
-        return shop.frame(title, Section.RECIPES).withStyle("editor.css").withScript("editor.js");
+        return shop.frame(title, Section.RECIPES)
+                .with(List.of("editor.css", "why.css"), List.of("editor.js", "why.js"));
     }
 
     private List<Unfinished> unfinished() {

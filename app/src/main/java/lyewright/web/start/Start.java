@@ -75,7 +75,13 @@ public final class Start implements Feature {
     static Frame frame(Shop shop, String title) {
         Frame inside = shop.frame(title, Section.RECIPES);
         return new Frame(
-                title, Optional.empty(), inside.workshop(), inside.demo(), List.of(), List.of(STYLE), List.of(SCRIPT));
+                title,
+                Optional.empty(),
+                inside.workshop(),
+                inside.demo(),
+                List.of(),
+                List.of(STYLE, "why.css"),
+                List.of(SCRIPT, "why.js"));
     }
 
     /** A form that was sent a second time, or from a window opened before, leaves the workshop's settings as they are. */

@@ -2,11 +2,14 @@ package lyewright.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.UnsupportedCharsetException;
 import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EofException;
 
 /** Files that come with a form. */
 public final class Uploads {
@@ -41,9 +44,13 @@ public final class Uploads {
         }
     }
 
-    private static boolean isOfTheSender(Throwable e) {
+    /** Whether what was sent is to blame: not put together as a form is, cut short, or in letters that nobody knows. */
+    static boolean isOfTheSender(Throwable e) {
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-            if (cause instanceof HttpException) {
+            if (cause instanceof HttpException
+                    || cause instanceof EofException
+                    || cause instanceof UnsupportedCharsetException
+                    || cause instanceof IllegalCharsetNameException) {
                 return true;
             }
         }

@@ -2,6 +2,7 @@ package lyewright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
@@ -9,6 +10,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,7 +29,7 @@ public final class TestBrowser implements AutoCloseable {
     public static final List<Integer> WIDTHS = List.of(360, 820, 1440);
 
     /** Milliseconds; what has not come by then does not come. */
-    private static final double LONGEST_WAIT = 15_000;
+    private static final double LONGEST_WAIT = 30_000;
 
     private static final Path PICTURES = Path.of("target", "screenshots");
 
@@ -35,6 +37,7 @@ public final class TestBrowser implements AutoCloseable {
     private final Browser chromium;
 
     public TestBrowser() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_WAIT);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         chromium = playwright
@@ -121,9 +124,9 @@ public final class TestBrowser implements AutoCloseable {
             return List.copyOf(complaints);
         }
 
-        /** For a page that is meant to answer 422 or 404, which a browser reports as an error. */
+        /** For a page that is meant to answer 422 or 404, which a browser reports as an error, though not at once. */
         public void forgetComplaintsOf(int status) {
-            complaints.removeIf(complaint -> complaint.contains("status of " + status));
+            page.waitForCondition(() -> complaints.removeIf(complaint -> complaint.contains("status of " + status)));
         }
 
         /** Keeps a picture of the whole page as {@code target/screenshots/AREA/NAME-WIDTH.png}. */
@@ -154,7 +157,9 @@ public final class TestBrowser implements AutoCloseable {
         /** In the page itself: our pages have no frames, and gathering results in a second page takes far longer. */
         @SuppressWarnings("deprecation") // the mode is deprecated for pages with frames
         private AxeBuilder axe() {
-            return new AxeBuilder(page).setLegacyMode(true);
+            AxeRunOptions options = new AxeRunOptions();
+            options.setResultTypes(List.of("violations"));
+            return new AxeBuilder(page).options(options).setLegacyMode(true);
         }
 
         @Override

@@ -11,6 +11,7 @@ import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.DraftAt;
 import lyewright.records.recipe.Recipe;
@@ -33,6 +34,7 @@ public final class EditorPages implements Feature {
     private static final String PAGE = "recipe/editor.jte";
     private static final String ANSWER = "recipe/answer.jte";
     private static final String NEW = "/recipes/new";
+    private static final int MOST_UNFINISHED = 5;
 
     private final Shop shop;
     private final Workbench workbench;
@@ -120,6 +122,15 @@ public final class EditorPages implements Feature {
             refuse(ctx, recipe, typed, tooMuch.get());
             return;
         }
+        try {
+            act(ctx, recipe, typed);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            refuse(ctx, recipe, typed, e.problem());
+        }
+    }
+
+    private void act(Context ctx, Optional<Recipe> recipe, Typed typed) {
         switch (typed.pressed()) {
             case "" -> keystroke(ctx, recipe, typed);
             case "save" -> save(ctx, recipe, typed);
@@ -304,8 +315,7 @@ public final class EditorPages implements Feature {
     }
 
     private List<Unfinished> unfinished() {
-        return records().drafts().all().stream()
-                .filter(draft -> draft.recipeId().isEmpty())
+        return records().drafts().ofNewRecipes(MOST_UNFINISHED).stream()
                 .flatMap(draft -> Drafted.read(draft.form()).stream()
                         .map(kept -> new Unfinished(
                                 kept.form().recipe().isBlank()
@@ -313,7 +323,6 @@ public final class EditorPages implements Feature {
                                         : kept.form().recipe(),
                                 address(draft),
                                 Dates.minute(draft.changedAt(), shop.clock()))))
-                .limit(5)
                 .toList();
     }
 }

@@ -10,9 +10,11 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Imported;
 import lyewright.web.Answers;
 import lyewright.web.Frame;
@@ -83,8 +85,7 @@ final class ImportPages {
             again(ctx, text, file, read.troubles());
             return;
         }
-        Outcome<Imported> imported =
-                shop.records().recipes().importFormula(read.formula().get());
+        Outcome<Imported> imported = kept(read.formula().get());
         if (imported instanceof Outcome.Ok<Imported> ok) {
             Answers.seeOther(ctx, done(ok.value()).address(ok.value().version().recipeId()));
         } else {
@@ -93,6 +94,15 @@ final class ImportPages {
                     text,
                     file,
                     imported.problems().stream().map(ImportPages::whole).toList());
+        }
+    }
+
+    private Outcome<Imported> kept(Formula formula) {
+        try {
+            return shop.records().recipes().importFormula(formula);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was pasted
+            return Outcome.refused(e.problem());
         }
     }
 

@@ -78,7 +78,12 @@ public final class Start implements Feature {
                 title, Optional.empty(), inside.workshop(), inside.demo(), List.of(), List.of(STYLE), List.of(SCRIPT));
     }
 
+    /** A form that was sent a second time, or from a window opened before, leaves the workshop's settings as they are. */
     private void mine(Context ctx) {
+        if (shop.hasMine()) {
+            back(ctx);
+            return;
+        }
         WorkshopForm form = new WorkshopForm(
                 Optional.ofNullable(ctx.formParam(WorkshopForm.FIELD)).orElse(""),
                 WorkshopForm.units(Optional.ofNullable(ctx.formParam("units")).orElse("")),

@@ -4,6 +4,7 @@
 (function () {
   const form = document.getElementById("choice");
   const answer = document.getElementById("answer");
+  const waits = document.getElementById("waits");
 
   function mark() {
     let wrong = false;
@@ -19,6 +20,7 @@
       wrong = wrong || (troubled && !slot.closest("[data-aside]"));
     }
     answer.classList.toggle("stale", wrong);
+    waits.hidden = !wrong;
   }
 
   document.body.addEventListener("htmx:afterSettle", mark);

@@ -280,7 +280,8 @@ class StoresJourneyTest {
     private static void tabTo(Page page, String what) {
         for (int i = 0; i < 60; i++) {
             page.keyboard().press("Tab");
-            Object here = page.evaluate("() => document.activeElement.id + ' ' + document.activeElement.textContent");
+            Object here = page.evaluate("() => { const here = document.activeElement;"
+                    + " return here.matches('a, button, input') ? here.id + ' ' + here.textContent : ''; }");
             if (String.valueOf(here).contains(what)) {
                 return;
             }

@@ -30,7 +30,7 @@ final class Readers implements AutoCloseable {
         // the first reading says what is wrong, in its own words
         config.setInitializationFailTimeout(-1);
         this.pool = new HikariDataSource(config);
-        this.jdbi = Jdbi.create(pool);
+        this.jdbi = Statements.told(Jdbi.create(pool));
     }
 
     <T> T read(Function<Handle, T> work) {

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -117,7 +118,7 @@ class SettingJourneyTest {
             register.jugs().forEach(jug -> register.removeJug(jug.id()));
 
             page.locator("#f-backup")
-                    .setInputFiles(new FilePayload("holiday.zip", "application/zip", "no zip".getBytes()));
+                    .setInputFiles(new FilePayload("holiday.zip", "application/zip", "no zip".getBytes(StandardCharsets.UTF_8)));
             press(page, "Look into it");
             visit.forgetComplaintsOf(422);
             assertThat(page.locator("#f-backup-trouble")).isVisible();

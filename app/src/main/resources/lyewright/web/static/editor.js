@@ -46,7 +46,7 @@
     }
   }
 
-  // Figures come with the buttons that say why; they are moved over, not written as text.
+  // Figures come with the buttons that say why; they are copied over, not written as text; more than one event may tell of one answer.
   function rows(answers) {
     const says = new Map();
     for (const row of answers.querySelectorAll("[data-says-of]")) {
@@ -57,7 +57,7 @@
       if (!row) {
         slot.replaceChildren();
       } else if (slot.innerHTML !== row.innerHTML) {
-        slot.replaceChildren(...row.childNodes);
+        slot.replaceChildren(...Array.from(row.childNodes, function (node) { return node.cloneNode(true); }));
       }
     }
   }

@@ -7,6 +7,9 @@ import lyewright.template.Templates;
 /** The ways a request is answered. */
 public final class Answers {
 
+    /** Stands in the address of a page as {@code done} when what was typed has just been saved. */
+    public static final String SAVED = "saved";
+
     private static final String HTML = "text/html; charset=utf-8";
 
     private Answers() {}

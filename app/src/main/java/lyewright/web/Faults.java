@@ -2,7 +2,9 @@ package lyewright.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import lyewright.records.RecordsTrouble;
@@ -18,14 +20,23 @@ public final class Faults implements Feature {
      *
      * @param frame around it
      * @param what what is wrong
-     * @param remedy what to do
+     * @param remedy what to do; empty where the way on says it
+     * @param way the way on, if it is known
      */
-    public record FaultPage(Frame frame, String what, String remedy) {}
+    public record FaultPage(Frame frame, String what, String remedy, Optional<Way> way) {}
+
+    /**
+     * A button that goes into the other workshop and opens what was asked for.
+     *
+     * @param label what it says
+     * @param address where it is sent
+     * @param on what is opened then
+     */
+    public record Way(String label, String address, String on) {}
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.exception(
-                Refused.class, (e, ctx) -> answer(ctx, e.status(), String.valueOf(e.getMessage()), e.remedy()));
+        routes.exception(Refused.class, Faults::refused);
         routes.exception(RecordsTrouble.class, (e, ctx) -> {
             LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
             answer(ctx, 503, capital(e.problem().what()), capital(e.problem().remedy()));
@@ -40,6 +51,23 @@ public final class Faults implements Feature {
                 byStatus(ctx, 404);
             }
         });
+    }
+
+    private static void refused(Refused e, Context ctx) {
+        String what = String.valueOf(e.getMessage());
+        if (e.elsewhere().isEmpty()) {
+            answer(ctx, e.status(), what, e.remedy());
+            return;
+        }
+        boolean wrote = HandlerType.POST.equals(ctx.method());
+        Refused.Elsewhere there = e.elsewhere().get();
+        Way way = new Way(
+                "Open it in " + there.workshop(),
+                there.demo() ? "/start/demo" : "/start/back",
+                wrote ? Ways.pageOf(ctx) : Ways.asked(ctx));
+        String remedy = wrote ? "Nothing was changed. What you typed is still there if you go back in the browser." : "";
+        String done = Answers.SAVED.equals(ctx.queryParam("done")) ? "It is saved. " : "";
+        show(ctx, e.status(), new FaultPage(Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way)));
     }
 
     /** A clause as a sentence. */
@@ -70,9 +98,12 @@ public final class Faults implements Feature {
     }
 
     private static void answer(Context ctx, int status, String what, String remedy) {
-        ctx.status(status);
         String title = status == 404 ? "Not here" : "That did not work";
-        FaultPage page = new FaultPage(Frame.outside(title), what, remedy);
+        show(ctx, status, new FaultPage(Frame.outside(title), what, remedy, Optional.empty()));
+    }
+
+    private static void show(Context ctx, int status, FaultPage page) {
+        ctx.status(status);
         ctx.contentType("text/html; charset=utf-8").result(Templates.bytes("web/fault.jte", page));
     }
 }

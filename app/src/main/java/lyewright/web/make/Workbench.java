@@ -50,7 +50,7 @@ public final class Workbench {
      */
     public Bench lay(MakeChoice choice) {
         Records records = shop.records();
-        Recipe recipe = recipe(records, choice.text(MakeChoice.RECIPE));
+        Recipe recipe = recipe(choice.text(MakeChoice.RECIPE));
         RecipeVersion version = version(records, recipe, choice.text(MakeChoice.VERSION));
         Formula formula = version.formula();
         Workshop workshop = shop.workshop();
@@ -84,7 +84,7 @@ public final class Workbench {
      * @throws Refused if there is no such recipe or version
      */
     public OfRecipe recipe(MakeChoice choice) {
-        Recipe recipe = recipe(shop.records(), choice.text(MakeChoice.RECIPE));
+        Recipe recipe = recipe(choice.text(MakeChoice.RECIPE));
         RecipeVersion version = version(shop.records(), recipe, choice.text(MakeChoice.VERSION));
         return new OfRecipe(
                 choice.with(MakeChoice.VERSION, Integer.toString(version.number())),
@@ -103,13 +103,16 @@ public final class Workbench {
      */
     public record OfRecipe(MakeChoice choice, Recipe recipe, RecipeVersion version, Outcome<MakingSheet> sheet) {}
 
-    private static Recipe recipe(Records records, String id) {
-        return records.recipes()
+    private Recipe recipe(String id) {
+        return shop.records()
+                .recipes()
                 .find(id)
                 .filter(recipe -> recipe.deletedAt().isEmpty())
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such recipe in this workshop.",
-                        "It may have been deleted, or belong to the other workshop. Choose one under Recipes."));
+                .orElseThrow(() -> shop.notHere(
+                        "recipe",
+                        records -> records.recipes().find(id).isPresent(),
+                        "There is no such recipe.",
+                        "It may have been deleted. Choose one under Recipes."));
     }
 
     private static RecipeVersion version(Records records, Recipe recipe, String typed) {

@@ -131,8 +131,10 @@ public record EditorPage(
      * @param serial what it sent so far
      * @param why why it will be saved
      * @param asNext whether the next version is asked for
+     * @param workshop which of the two it is in
      */
-    public record Kept(String id, int revision, String window, long serial, String why, boolean asNext) {}
+    public record Kept(
+            String id, int revision, String window, long serial, String why, boolean asNext, String workshop) {}
 
     /**
      * Something about the draft that the maker must decide.

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
@@ -21,7 +22,6 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
-import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.recipe.DraftKeeper.Result;
@@ -50,9 +50,35 @@ public final class EditorPages implements Feature {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get(NEW, this::showNew);
-        routes.post(NEW, ctx -> act(ctx, Optional.empty()));
+        routes.post(NEW, this::actNew);
         routes.get("/recipes/{id}/edit", this::showEdit);
-        routes.post("/recipes/{id}/edit", ctx -> act(ctx, Optional.of(recipe(ctx.pathParam("id")))));
+        routes.post("/recipes/{id}/edit", this::actEdit);
+    }
+
+    /** What is typed goes where its page is of, also when another window has since gone into the other workshop. */
+    private void actNew(Context ctx) {
+        String draft = Optional.ofNullable(ctx.formParam("draft")).orElse("");
+        Shop opened = workshopSent(ctx).map(shop::always).orElse(shop);
+        Shop holder = draft.isEmpty()
+                ? opened
+                : opened.holding(records -> records.drafts().find(draft).isPresent());
+        in(holder).act(ctx, Optional.empty());
+    }
+
+    private void actEdit(Context ctx) {
+        String id = ctx.pathParam("id");
+        EditorPages there =
+                in(shop.holding(records -> records.recipes().find(id).isPresent()));
+        there.act(ctx, Optional.of(there.recipe(id)));
+    }
+
+    private static Optional<Boolean> workshopSent(Context ctx) {
+        String sent = Optional.ofNullable(ctx.formParam("workshop")).orElse("");
+        return sent.isEmpty() ? Optional.empty() : Optional.of(sent.equals("demo"));
+    }
+
+    private EditorPages in(Shop holder) {
+        return holder.showsDemo() == shop.showsDemo() ? this : new EditorPages(holder);
     }
 
     /**
@@ -81,11 +107,21 @@ public final class EditorPages implements Feature {
             Answers.seeOther(ctx, "/recipes/" + draft.get().recipeId().get() + "/edit");
             return;
         }
+        if (id != null && draft.isEmpty()) {
+            inTheOtherWorkshop(id);
+        }
         Optional<Note> note = id != null && draft.isEmpty()
                 ? Optional.of(new Note("What was typed here is saved or thrown away already.", "", ""))
                 : Optional.empty();
         Typed typed = draft.flatMap(EditorPages::goOn).orElseGet(() -> Typed.opened(FormulaForm.blank(), 0));
         Answers.page(ctx, PAGE, page(Optional.empty(), typed, note, draft.isPresent() ? "" : "recipe"));
+    }
+
+    private void inTheOtherWorkshop(String draft) {
+        Predicate<Records> holds = records -> records.drafts().find(draft).isPresent();
+        if (!shop.holding(holds).equals(shop)) {
+            throw shop.notHere("recipe", holds, "", "");
+        }
     }
 
     private void showEdit(Context ctx) {
@@ -108,8 +144,11 @@ public final class EditorPages implements Feature {
                 .recipes()
                 .find(id)
                 .filter(recipe -> recipe.deletedAt().isEmpty())
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such recipe.", "It may have been deleted; look in the list of recipes."));
+                .orElseThrow(() -> shop.notHere(
+                        "recipe",
+                        records -> records.recipes().find(id).isPresent(),
+                        "There is no such recipe.",
+                        "It may have been deleted; look in the list of recipes."));
     }
 
     private Records records() {
@@ -243,10 +282,15 @@ public final class EditorPages implements Feature {
                                 kept.drafted().why(),
                                 draft);
         if (saved instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, "/recipes/" + ok.value().recipeId());
+            Answers.seeOther(ctx, saved(ok.value().recipeId()));
         } else {
             Answers.form(ctx, PAGE, page.refused(saved.problems()));
         }
+    }
+
+    /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */
+    private String saved(String recipeId) {
+        return shop.isShown() ? "/recipes/" + recipeId : Done.SAVED.address(recipeId);
     }
 
     // Fields or file
@@ -293,7 +337,8 @@ public final class EditorPages implements Feature {
                         drafted.window(),
                         drafted.serial(),
                         drafted.why(),
-                        typed.asNext()),
+                        typed.asNext(),
+                        shop.showsDemo() ? "demo" : "mine"),
                 note,
                 workbench.names(),
                 focus,

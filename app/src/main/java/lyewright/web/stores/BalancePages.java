@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.makingsheet.Balance;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptBalance;
 import lyewright.records.setting.Units;
@@ -57,8 +58,8 @@ final class BalancePages extends ThingPages<KeptBalance, BalanceForm> {
     }
 
     @Override
-    Optional<KeptBalance> find(String id) {
-        return register().balance(id);
+    Optional<KeptBalance> find(Records records, String id) {
+        return records.equipment().balance(id);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptJug;
 import lyewright.records.setting.Units;
@@ -61,8 +62,8 @@ final class JugPages extends ThingPages<KeptJug, JugForm> {
     }
 
     @Override
-    Optional<KeptJug> find(String id) {
-        return register().jug(id);
+    Optional<KeptJug> find(Records records, String id) {
+        return records.equipment().jug(id);
     }
 
     @Override

@@ -14,6 +14,7 @@ import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.material.KeptMaterial;
 import lyewright.records.material.OwnMaterials;
 import lyewright.web.Answers;
@@ -121,8 +122,8 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     }
 
     @Override
-    Optional<KeptMaterial> find(String id) {
-        return door().find(id);
+    Optional<KeptMaterial> find(Records records, String id) {
+        return records.materials().find(id);
     }
 
     @Override

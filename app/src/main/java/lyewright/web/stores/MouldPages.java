@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.picture.Drawing;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptMould;
@@ -123,8 +124,8 @@ final class MouldPages extends ThingPages<KeptMould, MouldForm> {
     }
 
     @Override
-    Optional<KeptMould> find(String id) {
-        return register().mould(id);
+    Optional<KeptMould> find(Records records, String id) {
+        return records.equipment().mould(id);
     }
 
     @Override

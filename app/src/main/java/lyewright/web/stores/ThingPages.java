@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
@@ -72,7 +73,11 @@ abstract class ThingPages<K, F> implements Feature {
     /** Keeps what was kept before. */
     abstract Outcome<K> restore(String id, K previous);
 
-    abstract Optional<K> find(String id);
+    abstract Optional<K> find(Records records, String id);
+
+    private Optional<K> find(String id) {
+        return find(shop.records(), id);
+    }
 
     /** Everything that was not removed. */
     abstract List<K> all();
@@ -137,8 +142,11 @@ abstract class ThingPages<K, F> implements Feature {
 
     private K kept(Context ctx) {
         return find(id(ctx))
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such " + thing.word() + " in this workshop.", "Go back to the stores."));
+                .orElseThrow(() -> shop.notHere(
+                        thing.word(),
+                        records -> find(records, id(ctx)).isPresent(),
+                        "There is no such " + thing.word() + ".",
+                        "Go back to the stores."));
     }
 
     private void change(Context ctx) {

@@ -65,9 +65,13 @@ public final class Faults implements Feature {
                 "Open it in " + there.workshop(),
                 there.demo() ? "/start/demo" : "/start/back",
                 wrote ? Ways.pageOf(ctx) : Ways.asked(ctx));
-        String remedy = wrote ? "Nothing was changed. What you typed is still there if you go back in the browser." : "";
+        String remedy =
+                wrote ? "Nothing was changed. What you typed is still there if you go back in the browser." : "";
         String done = Answers.SAVED.equals(ctx.queryParam("done")) ? "It is saved. " : "";
-        show(ctx, e.status(), new FaultPage(Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way)));
+        show(
+                ctx,
+                e.status(),
+                new FaultPage(Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way)));
     }
 
     /** A clause as a sentence. */

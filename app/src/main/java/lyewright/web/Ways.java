@@ -27,8 +27,7 @@ public final class Ways {
     }
 
     private static Optional<String> ours(@Nullable String address) {
-        return Optional.ofNullable(address)
-                .filter(text -> OURS.matcher(text).matches());
+        return Optional.ofNullable(address).filter(text -> OURS.matcher(text).matches());
     }
 
     /** What was asked for. */

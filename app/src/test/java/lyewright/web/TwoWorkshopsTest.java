@@ -77,22 +77,38 @@ class TwoWorkshopsTest {
 
     private static String[] typed(HttpResponse<String> page, String superfat, String pressed) {
         return new String[] {
-            "recipe", "Round Bar",
-            "use", "own",
-            "oils.0.name", "coconut",
-            "oils.0.amount", "250 g",
-            "oils.1.name", "olive-virgin",
-            "oils.1.amount", "750 g",
-            "alkali", "sodium",
-            "superfat", superfat,
-            "water", "33 % lye",
-            "draft", TestWorkshop.hidden(page, "draft"),
-            "revision", TestWorkshop.hidden(page, "revision"),
-            "window", TestWorkshop.hidden(page, "window"),
-            "serial", TestWorkshop.hidden(page, "serial"),
-            "based-on", TestWorkshop.hidden(page, "based-on"),
-            "workshop", TestWorkshop.hidden(page, "workshop"),
-            "do", pressed
+            "recipe",
+            "Round Bar",
+            "use",
+            "own",
+            "oils.0.name",
+            "coconut",
+            "oils.0.amount",
+            "250 g",
+            "oils.1.name",
+            "olive-virgin",
+            "oils.1.amount",
+            "750 g",
+            "alkali",
+            "sodium",
+            "superfat",
+            superfat,
+            "water",
+            "33 % lye",
+            "draft",
+            TestWorkshop.hidden(page, "draft"),
+            "revision",
+            TestWorkshop.hidden(page, "revision"),
+            "window",
+            TestWorkshop.hidden(page, "window"),
+            "serial",
+            TestWorkshop.hidden(page, "serial"),
+            "based-on",
+            TestWorkshop.hidden(page, "based-on"),
+            "workshop",
+            TestWorkshop.hidden(page, "workshop"),
+            "do",
+            pressed
         };
     }
 
@@ -120,8 +136,9 @@ class TwoWorkshopsTest {
         HttpResponse<String> page = workshop.get("/recipes/new");
         somebodyLooksRoundTheDemo();
         HttpResponse<String> begun = workshop.post("/recipes/new", typed(page, "9 %", ""));
-        assertThat(mine.drafts().all()).singleElement().satisfies(draft -> assertThat(draft.form())
-                .contains("9 %"));
+        assertThat(mine.drafts().all())
+                .singleElement()
+                .satisfies(draft -> assertThat(draft.form()).contains("9 %"));
         assertThat(workshop.shop().records().drafts().all()).isEmpty();
 
         HttpResponse<String> saved = workshop.post("/recipes/new", typed(begun, "9 %", "save"));
@@ -144,7 +161,8 @@ class TwoWorkshopsTest {
     @Test
     void a_page_of_the_other_workshop_says_so_and_one_button_leads_there() throws Exception {
         String mould = mine.equipment()
-                .addBalance(lyewright.makingsheet.Balance.parse("kitchen:5kg:1g").orThrow())
+                .addBalance(
+                        lyewright.makingsheet.Balance.parse("kitchen:5kg:1g").orThrow())
                 .orThrow()
                 .id();
         somebodyLooksRoundTheDemo();
@@ -202,7 +220,9 @@ class TwoWorkshopsTest {
     void the_way_on_never_leads_out_of_the_workshop() throws Exception {
         for (String on : List.of("https://example.org/", "//example.org", "/\\example.org", "recipes", "/a\r\nb")) {
             HttpResponse<String> led = workshop.post("/start/back", "on", on);
-            assertThat(TestWorkshop.wayOn(led)).as(on).matches(way -> way.equals("/") || way.equals(workshop.at() + "/"));
+            assertThat(TestWorkshop.wayOn(led))
+                    .as(on)
+                    .matches(way -> way.equals("/") || way.equals(workshop.at() + "/"));
         }
     }
 

@@ -75,7 +75,7 @@ public record EditorFigures(
             return new EditorFigures(
                     sheet.formula().formula().inMasses() ? "As written" : "For 1 kg of oils",
                     Figures.percent(sheet.sheetSuperfatPercent(), 1),
-                    Figures.fixed(band.lowPercent(), 1) + " to " + Figures.percent(band.highPercent(), 1),
+                    Figures.fixed(band.lowPercent(), 1) + " and " + Figures.percent(band.highPercent(), 1),
                     sheet.verdict().word(),
                     alkali(),
                     mass(sheet.totals().water()),
@@ -170,7 +170,7 @@ public record EditorFigures(
         private String mass(double grams) {
             return ounces
                     ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 2) + " oz"
-                    : Figures.upTo(grams, grams < 100 ? 1 : 0) + " g";
+                    : grams < 100 ? Figures.upTo(grams, 1) + " g" : Figures.grams(grams, 0);
         }
     }
 

@@ -300,11 +300,8 @@ public record EditorPage(
         return said || wrong || focus.startsWith(group + ".");
     }
 
-    /** What saving makes of it. */
-    public String saves() {
-        if (recipe.isNew()) {
-            return "Save the recipe";
-        }
-        return recipe.made() ? "Save as version " + (recipe.basedOn() + 1) : "Save";
+    /** Whether saving writes over a version, unless the next is asked for. */
+    public boolean writesOver() {
+        return !recipe.isNew() && !recipe.made();
     }
 }

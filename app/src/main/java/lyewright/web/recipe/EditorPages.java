@@ -113,7 +113,7 @@ public final class EditorPages implements Feature {
         Optional<Note> note = id != null && draft.isEmpty()
                 ? Optional.of(new Note("What was typed here is saved or thrown away already.", "", ""))
                 : Optional.empty();
-        Typed typed = draft.flatMap(EditorPages::goOn).orElseGet(() -> Typed.opened(FormulaForm.blank(), 0));
+        Typed typed = draft.flatMap(EditorPages::goOn).orElseGet(() -> Typed.opened(FormulaForm.blank(), 0, ""));
         Answers.page(ctx, PAGE, page(Optional.empty(), typed, note, draft.isPresent() ? "" : "recipe"));
     }
 
@@ -128,7 +128,9 @@ public final class EditorPages implements Feature {
         Recipe recipe = recipe(ctx.pathParam("id"));
         Optional<Typed> draft = records().drafts().forRecipe(recipe.id()).flatMap(EditorPages::goOn);
         Typed typed = draft.orElseGet(() -> Typed.opened(
-                FormulaForm.of(recipe.newest().formula()), recipe.newest().number()));
+                FormulaForm.of(recipe.newest().formula()),
+                recipe.newest().number(),
+                isMade(recipe) ? "" : recipe.newest().why()));
         Answers.page(ctx, PAGE, page(Optional.of(recipe), typed, Optional.empty(), ""));
     }
 
@@ -279,13 +281,23 @@ public final class EditorPages implements Feature {
                                 kept.basedOn(),
                                 formula,
                                 kept.asNext(),
-                                kept.drafted().why(),
+                                reason(recipe.get(), kept),
                                 draft);
         if (saved instanceof Outcome.Ok<RecipeVersion> ok) {
             Answers.seeOther(ctx, saved(ok.value().recipeId()));
         } else {
             Answers.form(ctx, PAGE, page.refused(saved.problems()));
         }
+    }
+
+    private static boolean isMade(Recipe recipe) {
+        return recipe.newest().madeAt().isPresent();
+    }
+
+    /** The reason that stood in the field is that of the version that stays, not of the one that follows it. */
+    private static String reason(Recipe recipe, Typed typed) {
+        String why = typed.drafted().why();
+        return typed.asNext() && !isMade(recipe) && why.equals(recipe.newest().why()) ? "" : why;
     }
 
     /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */
@@ -317,9 +329,7 @@ public final class EditorPages implements Feature {
                 ? FileReading.read(drafted.file())
                 : drafted.form().read(workbench.names());
         Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
-        Of of = recipe.map(r ->
-                        new Of(r.name(), typed.basedOn(), r.newest().madeAt().isPresent()))
-                .orElse(Of.NEW);
+        Of of = recipe.map(r -> new Of(r.name(), typed.basedOn(), isMade(r))).orElse(Of.NEW);
         Map<String, String> fields = drafted.form().fields();
         return new EditorPage(
                 frame(of, typed),

@@ -27,8 +27,7 @@ final class RecipeWrites {
     }
 
     private Recipe recipe(Context ctx) {
-        return book().find(ctx.pathParam("id"))
-                .orElseThrow(() -> ShowPages.notHere(shop, ctx.pathParam("id")));
+        return book().find(ctx.pathParam("id")).orElseThrow(() -> ShowPages.notHere(shop, ctx.pathParam("id")));
     }
 
     void delete(Context ctx) {

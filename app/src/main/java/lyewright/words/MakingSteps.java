@@ -205,16 +205,12 @@ public final class MakingSteps {
     private void warm() {
         if (process.oven().isPresent()) {
             step("Put the mould into the oven: "
-                    + degreeSigns(process.oven().get().toString()) + ".");
+                    + Figures.degrees(process.oven().get().toString()) + ".");
         } else if (process.make() == Process.Make.OVEN) {
             step("Put the mould into an oven at " + practices.text("oven") + ", switched off as it goes in.");
         } else {
             step("Leave the mould level and undisturbed at room temperature.");
         }
-    }
-
-    private static String degreeSigns(String text) {
-        return text.replace(" C", " °C").replace(" F", " °F").replace(" then off", ", then off");
     }
 
     private void cut() {

@@ -50,7 +50,7 @@ final class PortionSteps {
         for (PortionSheet.PortionAddition addition : portion.additions()) {
             rows.add(List.of(
                     nameOf(addition, place),
-                    Figures.fixed(addition.grams() + addition.liquidGrams(), 1) + " g",
+                    Figures.grams(addition.grams() + addition.liquidGrams(), 1),
                     Figures.on(under, addition.readingGrams()),
                     Figures.fixed(addition.gramsPerKilogramOils(), 1),
                     Figures.fixed(addition.gramsPerKilogramPortionOils(), 1)));

@@ -65,12 +65,12 @@ public record SheetHead(
 
     private static String intoTheMould(MakingSheet sheet) {
         MakingSheet.Totals totals = sheet.totals();
-        String grams = Figures.fixed(totals.mould(), 1) + " g";
+        String grams = Figures.grams(totals.mould(), 1);
         Optional<Double> off = totals.offTarget();
         if (off.isEmpty()) {
             return grams;
         }
-        String target = Figures.fixed(totals.target().orElse(0.0), 1) + " g";
+        String target = Figures.grams(totals.target().orElse(0.0), 1);
         String asked =
                 sheet.fill().target() instanceof Fill.FullMould ? "the mould takes " + target : target + " asked";
         String by = Figures.signed(off.get(), 1);

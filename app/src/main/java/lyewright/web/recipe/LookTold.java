@@ -58,12 +58,12 @@ final class LookTold {
     List<Told> lye() {
         LyeSheet lye = sheet.lye();
         List<Told> told = new ArrayList<>();
-        told.add(told("Weighed in all", Figures.fixed(sheet.totals().batch(), 1) + " g", "totals.batchGrams"));
-        told.add(told("Water by the rule", Figures.fixed(sheet.totals().water(), 1) + " g", "totals.waterGrams"));
+        told.add(told("Weighed in all", Figures.grams(sheet.totals().batch(), 1), "totals.batchGrams"));
+        told.add(told("Water by the rule", Figures.grams(sheet.totals().water(), 1), "totals.waterGrams"));
         if (sheet.totals().waterBrought() >= 0.05) {
             told.add(told(
                     "Water that comes with materials",
-                    Figures.fixed(sheet.totals().waterBrought(), 1) + " g",
+                    Figures.grams(sheet.totals().waterBrought(), 1),
                     "totals.waterBroughtGrams"));
         }
         told.add(told("Lye, pure alkali", Figures.percent(lye.pureStrengthPercent(), 1), "lye.pureStrengthPercent"));

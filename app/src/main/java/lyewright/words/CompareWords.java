@@ -15,9 +15,20 @@ import lyewright.makingsheet.Comparison.Row;
 public final class CompareWords {
 
     private final Comparison comparison;
+    private final String superfat;
 
     public CompareWords(Comparison comparison) {
+        this(comparison, "superfat.exactPercent");
+    }
+
+    private CompareWords(Comparison comparison, String superfat) {
         this.comparison = comparison;
+        this.superfat = superfat;
+    }
+
+    /** Where it stands beside a sheet: superfats are those of the weights as rounded, which that sheet shows. */
+    public static CompareWords asWeighed(Comparison comparison) {
+        return new CompareWords(comparison, "superfat.sheetPercent");
     }
 
     /** What was changed, how much more or less alkali that takes, how sure it is, and what air reaches soonest. */
@@ -33,6 +44,7 @@ public final class CompareWords {
         List<String> causes = new ArrayList<>();
         oils().ifPresent(causes::add);
         changed("superfat.exactPercent")
+                .flatMap(row -> comparison.row(superfat))
                 .map(row -> "superfat " + fromTo(row) + " %")
                 .ifPresent(causes::add);
         changed("alkali.potassiumMolesPercent")

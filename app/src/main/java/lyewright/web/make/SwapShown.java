@@ -80,7 +80,7 @@ public record SwapShown(
         return new SwapShown(
                 Names.inSentence(swap.out()),
                 swap.in(),
-                new CompareWords(comparison).summary(),
+                CompareWords.asWeighed(comparison).summary(),
                 ComparePicture.superfats(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 ComparePicture.fattyAcids(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 comparison.cautions().stream()
@@ -106,7 +106,7 @@ public record SwapShown(
     private static Figure figure(Row row, Group group) {
         String unit = group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit();
         return new Figure(
-                row.label(),
+                row.path().equals("superfat.exactPercent") ? "Superfat before weights are rounded" : row.label(),
                 unit,
                 row.a().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),
                 row.b().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),

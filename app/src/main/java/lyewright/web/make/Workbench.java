@@ -17,6 +17,8 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Volume;
+import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.material.KeptMaterial;
@@ -172,7 +174,7 @@ public final class Workbench {
 
     private static Outcome<ChosenMould> mould(MakeChoice choice, List<KeptMould> moulds, Purities purities) {
         if (choice.mouldIsTyped()) {
-            return at(MakeChoice.INSIDE, FillText.mould(choice.text(MakeChoice.INSIDE)))
+            return at(MakeChoice.INSIDE, inside(choice.text(MakeChoice.INSIDE)))
                     .then(mould -> Outcome.ok(new ChosenMould(mould, Optional.empty())));
         }
         String id = choice.text(MakeChoice.MOULD);
@@ -186,6 +188,20 @@ public final class Workbench {
                         .then(mould -> Outcome.ok(new ChosenMould(mould, kept.cutPlan()))))
                 .orElseGet(() -> Outcome.refused(new Problem(
                         MakeChoice.MOULD, "that mould is not among the workshop's", "choose another, or type it")));
+    }
+
+    private static Outcome<Mould> inside(String typed) {
+        if (typed.isBlank()) {
+            return Outcome.refused(
+                    "it is not said how large the mould is", "write it as 300x80x65mm, 300x76mm, 12x95ml or 1.2 l");
+        }
+        if (WrittenMass.parse(typed) instanceof Outcome.Ok<WrittenMass> mass) {
+            return Outcome.refused(
+                    mass.value() + " is how much to make, not how large the mould is",
+                    "choose 'so much in the mould' and type it there, or write '" + mass.value()
+                            + " water' if that is the water which fills it");
+        }
+        return Volume.parse(typed) instanceof Outcome.Ok ? FillText.mould("1x" + typed.strip()) : FillText.mould(typed);
     }
 
     private static <T> Outcome<T> at(String field, Outcome<T> outcome) {

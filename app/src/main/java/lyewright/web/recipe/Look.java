@@ -12,6 +12,7 @@ import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
 import lyewright.picture.WhereMassGoesPicture;
+import lyewright.words.AssumedWords;
 import lyewright.words.BandWords;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
@@ -38,6 +39,7 @@ import lyewright.words.SheetCautions;
  * @param keeping what the acids mean for keeping; empty where none are known
  * @param keepingTold its figures
  * @param lyeTold lye, water, batter
+ * @param assumes which balances and which alkali the figures take, as sentences
  */
 public record Look(
         String basis,
@@ -58,7 +60,8 @@ public record Look(
         List<Told> acidsTold,
         List<String> keeping,
         List<Told> keepingTold,
-        List<Told> lyeTold) {
+        List<Told> lyeTold,
+        List<String> assumes) {
 
     /** Copies its lists. */
     public Look {
@@ -69,6 +72,7 @@ public record Look(
         keeping = List.copyOf(keeping);
         keepingTold = List.copyOf(keepingTold);
         lyeTold = List.copyOf(lyeTold);
+        assumes = List.copyOf(assumes);
     }
 
     /** Whether a caution asks for more than to be known. */
@@ -105,6 +109,7 @@ public record Look(
                 told.acids(acids),
                 keeping.map(Keeping::sentences).orElse(List.of()),
                 keeping.map(known -> told.keeping(acids, known)).orElse(List.of()),
-                told.lye());
+                told.lye(),
+                AssumedWords.of(sheet));
     }
 }

@@ -147,6 +147,16 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     }
 
     @Override
+    String nameTyped(MaterialForm form) {
+        return form.key();
+    }
+
+    @Override
+    String nameField() {
+        return "key";
+    }
+
+    @Override
     String nameOf(KeptMaterial kept) {
         return kept.key();
     }
@@ -160,7 +170,7 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
         Set<String> fields = new HashSet<>(Set.of("key"));
         asked.forEach(field -> fields.add(field.path()));
         folded.forEach(field -> fields.add(field.path()));
-        FormHead head = FormHead.of(frame, title, Thing.MATERIAL, standing, problems, fields);
+        FormHead head = head(frame, title, form, standing, problems, fields);
         answer(ctx, "stores/material.jte", page(head, form, asked, folded, problems), problems);
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
@@ -90,6 +91,46 @@ abstract class ThingPages<K, F> implements Feature {
 
     abstract String nameOf(K kept);
 
+    /** What it is to be called. */
+    abstract String nameTyped(F form);
+
+    /** The field that is typed in. */
+    abstract String nameField();
+
+    /** Another one that is there already by that name. */
+    private Optional<K> namesake(Optional<String> id, F form) {
+        String name = nameTyped(form).strip();
+        return all().stream()
+                .filter(kept -> !id.equals(Optional.of(idOf(kept))))
+                .filter(kept -> !name.isEmpty() && nameOf(kept).strip().equalsIgnoreCase(name))
+                .findFirst();
+    }
+
+    /** Two of one name could not be told apart where one is chosen; such as are there already may still be changed. */
+    private Outcome<K> saved(Optional<String> id, F form) {
+        boolean same = id.flatMap(this::find)
+                .filter(kept ->
+                        nameOf(kept).strip().equalsIgnoreCase(nameTyped(form).strip()))
+                .isPresent();
+        Optional<K> other = same ? Optional.empty() : namesake(id, form);
+        return other.isPresent()
+                ? Outcome.refused(new Problem(
+                        nameField(),
+                        "there is a " + thing.word() + " '" + nameOf(other.get()) + "' already",
+                        "give this one another name, or change that one"))
+                : save(id, form);
+    }
+
+    /** What every form has; where its name is taken, with the way to whose it is. */
+    final FormHead head(
+            Frame frame, String title, F form, Standing standing, List<Problem> problems, Set<String> fields) {
+        boolean named = problems.stream().anyMatch(problem -> problem.path().equals(nameField()));
+        Optional<String> other = named
+                ? namesake(standing.id(), form).map(kept -> thing.address() + "/" + idOf(kept))
+                : Optional.empty();
+        return FormHead.of(frame, title, thing, standing, problems, fields).withNamesake(other);
+    }
+
     /** Answers with the form; with 422 where there is a problem. */
     abstract void show(Context ctx, F form, Standing standing, List<Problem> problems);
 
@@ -117,7 +158,7 @@ abstract class ThingPages<K, F> implements Feature {
 
     private void add(Context ctx) {
         F form = sent(ctx);
-        Outcome<K> saved = save(Optional.empty(), form);
+        Outcome<K> saved = saved(Optional.empty(), form);
         if (saved instanceof Outcome.Ok<K> ok) {
             Answers.seeOther(ctx, Deed.ADDED.address(thing, idOf(ok.value())));
         } else {
@@ -162,7 +203,7 @@ abstract class ThingPages<K, F> implements Feature {
             show(ctx, form, now, List.of(changedMeanwhile(kept)));
             return;
         }
-        Outcome<K> saved = save(Optional.of(id), form);
+        Outcome<K> saved = saved(Optional.of(id), form);
         if (saved instanceof Outcome.Ok<K> ok) {
             remember(id, kept);
             Answers.seeOther(ctx, Deed.CHANGED.address(thing, idOf(ok.value())));

@@ -44,8 +44,8 @@ public final class CompareWords {
         List<String> causes = new ArrayList<>();
         oils().ifPresent(causes::add);
         changed("superfat.exactPercent")
-                .flatMap(row -> comparison.row(superfat))
-                .map(row -> "superfat " + fromTo(row) + " %")
+                .flatMap(exact -> comparison.row(superfat).map(row -> fromTo(row, exact.decimals())))
+                .map(fromTo -> "superfat " + fromTo + " %")
                 .ifPresent(causes::add);
         changed("alkali.potassiumMolesPercent")
                 .map(row -> "potassium's share " + fromTo(row) + " %")
@@ -118,11 +118,15 @@ public final class CompareWords {
     }
 
     private static String fromTo(Row row) {
-        return shown(row.a(), row) + " → " + shown(row.b(), row);
+        return fromTo(row, row.decimals());
     }
 
-    private static String shown(Optional<Double> value, Row row) {
-        return value.map(v -> Figures.upTo(v, row.decimals())).orElse("-");
+    private static String fromTo(Row row, int decimals) {
+        return shown(row.a(), decimals) + " → " + shown(row.b(), decimals);
+    }
+
+    private static String shown(Optional<Double> value, int decimals) {
+        return value.map(v -> Figures.upTo(v, decimals)).orElse("-");
     }
 
     private Optional<String> alkali() {
@@ -178,7 +182,7 @@ public final class CompareWords {
 
     private static String alike(Row row) {
         String unit = row.unit().equals("% of oils") ? "%" : row.unit();
-        return (row.label() + " " + shown(row.a(), row) + " " + unit).strip();
+        return (row.label() + " " + shown(row.a(), row.decimals()) + " " + unit).strip();
     }
 
     /** Where no figure differs. */

@@ -67,12 +67,12 @@ final class MakingCautions {
                 found.add(new Caution(
                         "balance-overload",
                         Level.CARE,
-                        "The {} comes to {} g, more than the {} balance carries.",
+                        "The {} comes to {}, more than the {} balance carries.",
                         "Weigh it in parts, or use a stronger balance.",
                         "this project's own rule",
                         List.of(
                                 vessel.name(),
-                                Caution.whole(last.reading().grams()),
+                                Caution.mass(last.reading().grams()),
                                 last.balance().name())));
             }
         }
@@ -118,18 +118,18 @@ final class MakingCautions {
             found.add(new Caution(
                     "mould-overfull",
                     Level.CARE,
-                    "This is {} g more than this mould holds: it holds {} g, and {} g would go in.",
+                    "This is {} more than this mould holds: it holds {}, and {} would go in.",
                     "Make less, or have a second mould ready.",
                     "this project's own rule",
-                    List.of(Caution.whole(poured - holds), Caution.whole(holds), Caution.whole(poured))));
+                    List.of(Caution.mass(poured - holds), Caution.mass(holds), Caution.mass(poured))));
         } else if (poured * (1 + APART) < holds) {
             found.add(new Caution(
                     "mould-not-full",
                     Level.NOTE,
-                    "This fills the mould to {} %: it holds {} g, and {} g go in.",
+                    "This fills the mould to {} %: it holds {}, and {} go in.",
                     "Make the mould full, or expect lower bars.",
                     "this project's own rule",
-                    List.of(Caution.whole(100 * poured / holds), Caution.whole(holds), Caution.whole(poured))));
+                    List.of(Caution.whole(100 * poured / holds), Caution.mass(holds), Caution.mass(poured))));
         }
     }
 

@@ -58,4 +58,11 @@ class MouldFitsTest {
         assertThat(sheet.cautions()).extracting(Caution::id).contains("mould-data-disagree");
         assertThat(sheet.cautions()).extracting(Caution::id).doesNotContain("mould-overfull", "mould-not-full");
     }
+
+    @Test
+    void much_is_said_in_kilograms() {
+        assertThat(said(12_345.4 + holds()))
+                .singleElement()
+                .satisfies(text -> assertThat(text).startsWith("This is 12.345 kg more than this mould holds"));
+    }
 }

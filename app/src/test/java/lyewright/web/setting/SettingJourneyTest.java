@@ -118,7 +118,8 @@ class SettingJourneyTest {
             register.jugs().forEach(jug -> register.removeJug(jug.id()));
 
             page.locator("#f-backup")
-                    .setInputFiles(new FilePayload("holiday.zip", "application/zip", "no zip".getBytes(StandardCharsets.UTF_8)));
+                    .setInputFiles(new FilePayload(
+                            "holiday.zip", "application/zip", "no zip".getBytes(StandardCharsets.UTF_8)));
             press(page, "Look into it");
             visit.forgetComplaintsOf(422);
             assertThat(page.locator("#f-backup-trouble")).isVisible();

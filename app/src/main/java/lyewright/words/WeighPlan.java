@@ -174,7 +174,9 @@ public record WeighPlan(
                 .map(kind -> kind.word() + " "
                         + Figures.fixed(kind.usualGrams(sheet.formula().tables()), 0) + " g")
                 .collect(Collectors.joining(", "));
-        return usual.isEmpty() ? "" : "; where nobody gave it, the usual one is reckoned (" + usual + "; common practice)";
+        return usual.isEmpty()
+                ? ""
+                : "; where nobody gave it, the usual one is reckoned (" + usual + "; common practice)";
     }
 
     private static String balances(MakingSheet sheet) {

@@ -31,7 +31,6 @@ class SuperfatModelTest {
     private static final Equipment LIGHT_JUG =
             Equipment.USUAL.withVessels("lye jug:1g").orThrow();
 
-
     private static final int CASES = 400;
 
     private static SuperfatModel of(MakingSheet sheet) {

@@ -126,7 +126,8 @@ class WeighingTest {
     void alkalis_too_heavy_for_one_cup_on_the_finer_balance_have_a_cup_each() {
         AFormula soft = house().mixed("35 %", "65 %", AlkaliChoice.Basis.MOLES).purities("naoh=98,koh=90");
 
-        // 1000 g of oils take 5 × 0.94 mol: NaOH 0.35 of it × 39.997 / 0.98 = 67.1 g, KOH 0.65 × 56.105 / 0.90 = 190.4 g
+        // 1000 g of oils take 5 × 0.94 mol: NaOH 0.35 of it × 39.997 / 0.98 = 67.1 g, KOH 0.65 × 56.105 / 0.90 = 190.4
+        // g
         assertThat(vessels(soft.sheet(Fill.oilMass(1000)))).containsExactly("oil pot", "lye jug", "cup: alkali");
         assertThat(vessels(soft.sheet(Fill.oilMass(1000), register("kitchen:5kg:1g,fine:250g:0.1g"))))
                 .containsExactly("oil pot", "lye jug", "cup: naoh", "cup: koh");

@@ -46,7 +46,8 @@ class WorkedSheetsTest {
         assertThat(exact(sheet, "water")).isEqualTo(352.6937, within(5e-5));
 
         // jug 177 + 353 = 530 g: too much for the fine balance of 500 g. On the kitchen's 1 g the alkali would have 177
-        // steps, under 200, so it goes into a cup on the fine one, 177.2 g; the water left in the jug would be no more than
+        // steps, under 200, so it goes into a cup on the fine one, 177.2 g; the water left in the jug would be no more
+        // than
         // the fine one carries, but not with a jug of 300 g: 353 g
         assertThat(weighed(sheet, "naoh")).isEqualTo(177.2);
         assertThat(weighed(sheet, "water")).isEqualTo(353);

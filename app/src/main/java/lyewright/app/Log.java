@@ -1,6 +1,7 @@
 package lyewright.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.logging.FileHandler;
 import java.util.logging.Handler;
@@ -25,6 +26,8 @@ final class Log {
     static void into(Path home) {
         Logger root = Logger.getLogger("");
         try {
+            // records on a server make no folder before the first photograph
+            Files.createDirectories(home);
             Handler file = new FileHandler(home.resolve("lyewright.log").toString(), LARGEST, 1, true);
             file.setFormatter(new SimpleFormatter());
             root.addHandler(file);

@@ -5,6 +5,7 @@ import java.util.List;
 import lyewright.chemistry.Composition;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.words.CompositionWords;
+import lyewright.words.Sentences;
 
 /** What a batch becomes, in the order of a column from the foot up; what dries off last. */
 final class Becomes {
@@ -54,8 +55,7 @@ final class Becomes {
 
     /** As at the head of a narrow column, first letter large. */
     private static String words(Kind kind) {
-        String brief = CompositionWords.brief(kind);
-        return Character.toUpperCase(brief.charAt(0)) + brief.substring(1);
+        return Sentences.upperFirst(CompositionWords.brief(kind));
     }
 
     private static MassStyle style(Kind kind) {

@@ -10,6 +10,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.LengthUnit;
 import lyewright.measure.Problem;
 import lyewright.words.Figures;
+import lyewright.words.Sentences;
 
 /** The inside of a mould with its measures, how full it gets, and how it is cut; what is cut off is hatched. */
 public final class MouldPicture {
@@ -114,16 +115,12 @@ public final class MouldPicture {
     private List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         facts.cut().ifPresent(cut -> sentences.add(bars(cut)));
-        facts.trouble().map(Problem::what).ifPresent(what -> sentences.add(sentence(what)));
+        facts.trouble().map(Problem::what).ifPresent(what -> sentences.add(Sentences.whole(what)));
         if (shape instanceof Shape.Cavities) {
             sentences.add(measures());
         }
         facts.level().filter(level -> Math.abs(level - 1) > SPOKEN_OF).ifPresent(level -> sentences.add(filled(level)));
         return sentences;
-    }
-
-    private static String sentence(String what) {
-        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + ".";
     }
 
     private String bars(CutPlan.Cut cut) {

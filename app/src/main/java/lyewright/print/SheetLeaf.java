@@ -1,9 +1,7 @@
 package lyewright.print;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.makingsheet.Caution;
@@ -16,12 +14,14 @@ import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
 import lyewright.words.BandWords;
+import lyewright.words.Dates;
 import lyewright.words.Labelled;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
 import lyewright.words.Safety;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 
 /**
@@ -70,8 +70,6 @@ public record SheetLeaf(
         String edition,
         boolean lacksLetters) {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     /** Characters that fit the head of a page. */
     private static final int RUNNING = 60;
 
@@ -87,7 +85,7 @@ public record SheetLeaf(
     private static final String LAYERS = "layer";
 
     static SheetLeaf of(MakingSheet sheet, PaperOrder order) {
-        SheetHead head = SheetHead.of(sheet);
+        SheetHead head = SheetHead.of(sheet, order.units());
         List<Caution> face = face(sheet);
         String title = order.title().isBlank() ? head.recipe() : order.title();
         return new SheetLeaf(
@@ -97,7 +95,7 @@ public record SheetLeaf(
                 order.version().isBlank() ? head.version() : order.version(),
                 order.workshop(),
                 order.mould(),
-                order.printedOn().format(DAY),
+                Dates.day(order.printedOn()),
                 sheet.stopped(),
                 head,
                 face,
@@ -105,10 +103,10 @@ public record SheetLeaf(
                         .filter(caution -> !face.contains(caution))
                         .toList(),
                 SuperfatPicture.of(sheet).drawing(),
-                pictures(sheet),
-                FadePicture.of(sheet).map(Picture::drawing),
-                WeighPlan.of(sheet),
-                MakingSteps.of(sheet),
+                pictures(sheet, order.units()),
+                FadePicture.of(sheet, order.units().mass()).map(Picture::drawing),
+                WeighPlan.of(sheet, order.units()),
+                MakingSteps.of(sheet, order.units()),
                 surer(sheet),
                 sheet.stopped() ? Optional.empty() : Optional.of(RackCard.of(sheet)),
                 sheet.formula().tables().edition(),
@@ -126,10 +124,11 @@ public record SheetLeaf(
                 .toList();
     }
 
-    private static List<Picture> pictures(MakingSheet sheet) {
+    private static List<Picture> pictures(MakingSheet sheet, UnitsShown units) {
+        LengthUnit lengths = units.ounces() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
         return Stream.of(
-                        MouldPicture.of(sheet, LengthUnit.MILLIMETRE),
-                        FadePicture.of(sheet).isPresent() ? Optional.<Picture>empty() : PortionsPicture.of(sheet))
+                        MouldPicture.of(sheet, lengths),
+                        sheet.fade().isEmpty() ? PortionsPicture.of(sheet, units.mass()) : Optional.<Picture>empty())
                 .flatMap(Optional::stream)
                 .toList();
     }

@@ -7,6 +7,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import lyewright.records.RecordsTrouble;
 import lyewright.template.Templates;
+import lyewright.words.Sentences;
 
 /** Requests that got no answer: a page that says what is wrong and what to do. */
 public final class Faults implements Feature {
@@ -28,10 +29,18 @@ public final class Faults implements Feature {
                 Refused.class, (e, ctx) -> answer(ctx, e.status(), String.valueOf(e.getMessage()), e.remedy()));
         routes.exception(RecordsTrouble.class, (e, ctx) -> {
             LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
-            answer(ctx, 503, capital(e.problem().what()), capital(e.problem().remedy()));
+            answer(
+                    ctx,
+                    503,
+                    Sentences.whole(e.problem().what()),
+                    Sentences.whole(e.problem().remedy()));
         });
         routes.exception(HttpResponseException.class, (e, ctx) -> byStatus(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
+            if (Uploads.isOfTheSender(e)) {
+                byStatus(ctx, 400);
+                return;
+            }
             LOG.log(Level.SEVERE, e, () -> "answering " + ctx.method() + " " + ctx.path());
             byStatus(ctx, 500);
         });
@@ -42,37 +51,36 @@ public final class Faults implements Feature {
         });
     }
 
-    /** A clause as a sentence. */
-    private static String capital(String clause) {
-        return clause.isEmpty() ? clause : Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
+    private static void byStatus(Context ctx, int status) {
+        FaultPage page = page(status);
+        answer(ctx, status, page.what(), page.remedy());
     }
 
-    private static void byStatus(Context ctx, int status) {
-        switch (status) {
-            case 404 -> answer(ctx, 404, "There is no page at this address.", "Go on from the parts named above.");
-            case 405 ->
-                answer(ctx, 405, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
+    /** What to say where nothing but a status is known. */
+    static FaultPage page(int status) {
+        return switch (status) {
+            case 404 -> page(status, "There is no page at this address.", "Go on from the parts named above.");
+            case 405 -> page(status, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
             case 413 ->
-                answer(ctx, 413, "What was sent is too large.", "Send something smaller; each form says how large.");
+                page(status, "What was sent is too large.", "Send something smaller; each form says how large.");
+            case 414, 431 -> page(status, "The address is too long.", "Go on from the workshop's own pages.");
             case 400 ->
-                answer(
-                        ctx,
-                        400,
-                        "What was sent cannot be read.",
-                        "Go back, load the page again and send it once more.");
+                page(status, "What was sent cannot be read.", "Go back, load the page again and send it once more.");
             default ->
-                answer(
-                        ctx,
+                page(
                         status,
                         "Something went wrong in Lyewright itself, and it is not your doing.",
                         "What you had saved is safe. The log in the workshop's folder says more; send it to us.");
-        }
+        };
+    }
+
+    private static FaultPage page(int status, String what, String remedy) {
+        return new FaultPage(Frame.outside(status == 404 ? "Not here" : "That did not work"), what, remedy);
     }
 
     private static void answer(Context ctx, int status, String what, String remedy) {
         ctx.status(status);
-        String title = status == 404 ? "Not here" : "That did not work";
-        FaultPage page = new FaultPage(Frame.outside(title), what, remedy);
-        ctx.contentType("text/html; charset=utf-8").result(Templates.bytes("web/fault.jte", page));
+        ctx.contentType("text/html; charset=utf-8")
+                .result(Templates.bytes("web/fault.jte", page(status, what, remedy)));
     }
 }

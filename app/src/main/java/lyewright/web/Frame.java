@@ -40,6 +40,11 @@ public record Frame(
         return new Frame(title, section, workshop, demo, List.of(notice), styles, scripts);
     }
 
+    /** The same with stylesheets and scripts of its own. */
+    public Frame with(List<String> ownStyles, List<String> ownScripts) {
+        return new Frame(title, section, workshop, demo, notices, ownStyles, ownScripts);
+    }
+
     /** The same with a script of its own; it runs once the page is there. */
     public Frame withScript(String script) {
         return new Frame(title, section, workshop, demo, notices, styles, List.of(script));

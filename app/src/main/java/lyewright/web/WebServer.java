@@ -75,6 +75,9 @@ public final class WebServer implements AutoCloseable {
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         // the server's name and version are nobody's business
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        EarlyFaults early = new EarlyFaults();
+        config.jetty.modifyServer(server -> server.setErrorHandler(early));
+        config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(early));
         new Defences().routes(config.routes);
         new StaticFiles().routes(config.routes);
         new Faults().routes(config.routes);

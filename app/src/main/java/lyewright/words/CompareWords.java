@@ -3,7 +3,6 @@ package lyewright.words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -44,7 +43,7 @@ public final class CompareWords {
         Optional<String> alkali = alkali();
         return causes.isEmpty()
                 ? alkali.map(needs -> "B " + needs + ".")
-                : Optional.of(upperFirst(String.join("; ", causes)) + ": "
+                : Optional.of(Sentences.upperFirst(String.join("; ", causes)) + ": "
                         + alkali.orElse(given() ? "the alkali stays as written" : "needs as much alkali") + ".");
     }
 
@@ -180,10 +179,5 @@ public final class CompareWords {
                 ? "Nothing differs: the two formulas are one and the same."
                 : "No figure and no caution differs. The two are not written alike: look at their names, notes, remarks,"
                         + " order and process.";
-    }
-
-    private static String upperFirst(String text) {
-        int first = text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 }

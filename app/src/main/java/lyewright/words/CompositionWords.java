@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import lyewright.chemistry.Composition.Kind;
 import lyewright.chemistry.Composition.Substance;
+import lyewright.makingsheet.Purpose;
 import lyewright.material.SoapGrade;
 import lyewright.material.Tables;
 
@@ -29,6 +30,21 @@ public final class CompositionWords {
             case FREE_ALKALI -> "Free alkali";
             case INERT -> "Clay, colour, other solids";
             case OTHER -> "Fragrance and the rest";
+        };
+    }
+
+    /** What is weighed, by what it is for a maker. */
+    public static String of(Purpose purpose) {
+        return switch (purpose) {
+            case OILS -> "Oils";
+            case ALKALI -> "Alkali";
+            case STOCK_LYE -> "Stock lye";
+            case SALT -> "Salt";
+            case SOLIDS -> "Clay, colour";
+            case FRAGRANCE -> "Fragrance";
+            case OTHER -> "Other";
+            case LIQUIDS -> "Liquids";
+            case WATER -> "Water";
         };
     }
 

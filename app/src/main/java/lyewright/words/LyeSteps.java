@@ -19,12 +19,14 @@ final class LyeSteps {
     private static final double NEAR = 5;
 
     private final SheetView view;
+    private final UnitsShown units;
     private final Practices practices;
     private final Process process;
     private final String usualBlend;
 
-    LyeSteps(SheetView view, Practices practices) {
+    LyeSteps(SheetView view, UnitsShown units, Practices practices) {
         this.view = view;
+        this.units = units;
         this.practices = practices;
         this.process = view.formula().formula().process();
         this.usualBlend = view.sheet().practice().blend();
@@ -32,7 +34,7 @@ final class LyeSteps {
 
     String dissolve() {
         List<Weighing> wet = view.where(line -> line.inLyeJug() && line.kind() != BatchLine.Kind.ALKALI);
-        String what = StepWords.list(view.where(line -> line.kind() == BatchLine.Kind.ALKALI));
+        String what = StepWords.list(view.where(line -> line.kind() == BatchLine.Kind.ALKALI), units);
         if (stock()) {
             return wet.isEmpty()
                     ? "The lye is ready made: " + what + ". Pour it slowly; it burns like fresh lye."
@@ -48,14 +50,14 @@ final class LyeSteps {
     }
 
     /** What alkali goes into. */
-    private static String jug(List<Weighing> wet) {
+    private String jug(List<Weighing> wet) {
         if (wet.isEmpty()) {
             return "the lye jug, which holds no water to dissolve it in";
         }
         if (wet.size() == 1) {
-            return "the " + StepWords.list(wet) + " in the lye jug";
+            return "the " + StepWords.list(wet, units) + " in the lye jug";
         }
-        return "the lye jug, which holds " + Figures.sum(wet) + ": "
+        return "the lye jug, which holds " + units.sum(wet) + ": "
                 + wet.stream().map(w -> StepWords.lowerFirst(w.name())).collect(Collectors.joining(" + "));
     }
 

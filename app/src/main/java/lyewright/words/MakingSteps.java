@@ -18,6 +18,7 @@ import lyewright.measure.TimeSpan;
 public final class MakingSteps {
 
     private final SheetView view;
+    private final UnitsShown units;
     private final MakingSheet sheet;
     private final Process process;
     private final Practices practices;
@@ -25,11 +26,12 @@ public final class MakingSteps {
     private final boolean portions;
     private final List<MakingStep> steps = new ArrayList<>();
 
-    private MakingSteps(SheetView view) {
+    private MakingSteps(SheetView view, UnitsShown units) {
         this.view = view;
+        this.units = units;
         this.sheet = view.sheet();
         this.process = sheet.formula().formula().process();
-        this.practices = Practices.of(sheet);
+        this.practices = Practices.of(sheet, units);
         this.kind = sheet.practice();
         this.portions = !sheet.formula().portions().isEmpty();
     }
@@ -41,7 +43,18 @@ public final class MakingSteps {
      * @return the steps; a stopped sheet has them too, and whoever shows them says that it is stopped
      */
     public static List<MakingStep> of(MakingSheet sheet) {
-        return new MakingSteps(new SheetView(sheet)).all();
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /**
+     * The same in the units that are wanted.
+     *
+     * @param sheet the sheet
+     * @param units of masses and temperatures
+     * @return the steps
+     */
+    public static List<MakingStep> of(MakingSheet sheet, UnitsShown units) {
+        return new MakingSteps(new SheetView(sheet), units).all();
     }
 
     private List<MakingStep> all() {
@@ -80,8 +93,8 @@ public final class MakingSteps {
             view.liquidOf(powder)
                     .ifPresent(liquid -> rows.add(List.of(
                             called(powder),
-                            Figures.on(powder.balance(), powder.weigh()),
-                            "in " + Figures.on(liquid.balance(), liquid.weigh()) + " of "
+                            units.on(powder.balance(), powder.weigh()),
+                            "in " + units.on(liquid.balance(), liquid.weigh()) + " of "
                                     + StepWords.lowerFirst(liquid.name()) + " ("
                                     + disperse(powder).ratioText() + ")",
                             disperse(powder).ahead().map(a -> a + " ahead").orElse(""))));
@@ -113,13 +126,13 @@ public final class MakingSteps {
     private void meltOils() {
         List<Weighing> oils = view.where(
                 line -> line.kind() == BatchLine.Kind.OIL && line.stage().kind() == Stage.Kind.OILS);
-        step("Melt the oils in their pot (" + Figures.sum(oils) + ") and bring them to "
+        step("Melt the oils in their pot (" + units.sumInBrackets(oils) + ") and bring them to "
                 + practices.degrees(process.oils(), kind.blend()) + ".");
         additions("Stir into the oils, in this order:", view.additionsAt(Stage.Kind.OILS));
     }
 
     private void lye() {
-        LyeSteps lye = new LyeSteps(view, practices);
+        LyeSteps lye = new LyeSteps(view, units, practices);
         additions("Stir into the lye jug before any alkali, in this order:", view.additionsAt(Stage.Kind.LYE));
         step(lye.dissolve());
         step(lye.cool());
@@ -128,7 +141,7 @@ public final class MakingSteps {
     private void blend() {
         List<Weighing> lye = view.where(BatchLine::inLyeJug);
         List<Weighing> pot = view.where(line -> line.stage().kind() == Stage.Kind.OILS);
-        step("Pour all the lye (" + Figures.sum(lye) + ") into the oil pot (" + Figures.sum(pot)
+        step("Pour all the lye (" + units.sumInBrackets(lye) + ") into the oil pot (" + units.sumInBrackets(pot)
                 + "), never the oils into the lye. " + until() + " " + window());
     }
 
@@ -163,13 +176,13 @@ public final class MakingSteps {
             List<Weighing> both = view.withLiquid(addition);
             rows.add(List.of(
                     both.size() > 1 ? addition.name() + ", wetted out" : addition.name(),
-                    both.size() > 1 ? Figures.sum(both) : Figures.on(addition.balance(), addition.weigh())));
+                    both.size() > 1 ? units.sum(both) : units.on(addition.balance(), addition.weigh())));
         }
         step(text, StepTable.of(List.of(StepTable.words(""), StepTable.figures("")), rows));
     }
 
     private void portions() {
-        PortionSteps portionSteps = new PortionSteps(view);
+        PortionSteps portionSteps = new PortionSteps(view, units);
         if (portions) {
             step(
                     "Share the batter out by weight, then stir into each portion, in this order:",
@@ -193,9 +206,9 @@ public final class MakingSteps {
         double poured = sheet.totals().mould() - grams(view.additionsAt(Stage.Kind.TOP));
         String into = view.additionsAt(Stage.Kind.TOP).isEmpty() ? "" : " before the toppings";
         double left = sheet.totals().batch() - sheet.totals().mould();
-        String stays = left > 0 ? "; about " + Figures.about(left) + " stays behind" : "";
+        String stays = left > 0 ? "; about " + units.about(left) + " stays behind" : "";
         String what = sheet.fade().isEmpty() ? "Pour into the mould: " : "In the mould now: ";
-        step(what + Figures.about(poured) + into + stays + ".");
+        step(what + units.about(poured) + into + stays + ".");
     }
 
     private static double grams(List<Weighing> weighings) {
@@ -204,8 +217,7 @@ public final class MakingSteps {
 
     private void warm() {
         if (process.oven().isPresent()) {
-            step("Put the mould into the oven: "
-                    + degreeSigns(process.oven().get().toString()) + ".");
+            step("Put the mould into the oven: " + oven(process.oven().get()) + ".");
         } else if (process.make() == Process.Make.OVEN) {
             step("Put the mould into an oven at " + practices.text("oven") + ", switched off as it goes in.");
         } else {
@@ -213,8 +225,10 @@ public final class MakingSteps {
         }
     }
 
-    private static String degreeSigns(String text) {
-        return text.replace(" C", " °C").replace(" F", " °F").replace(" then off", ", then off");
+    private String oven(Process.Oven oven) {
+        return units.degrees(oven.at())
+                + oven.hold().map(time -> " for " + time).orElse("")
+                + (oven.thenOff() ? ", then off" : "");
     }
 
     private void cut() {
@@ -224,7 +238,7 @@ public final class MakingSteps {
                 .filter(s -> s instanceof Shape.Cavities)
                 .isPresent();
         String bars = sheet.bars()
-                .map(b -> " " + b.count() + " bars of " + Figures.about(b.cutGrams()) + ".")
+                .map(b -> " " + b.count() + " bars of " + units.about(b.cutGrams()) + ".")
                 .orElse("");
         step((cavities ? "Out of the cavities after " : "Cut after ") + practices.text(kind.cut())
                 + ", gloves on: it is still caustic." + bars);
@@ -232,7 +246,7 @@ public final class MakingSteps {
 
     private void cure() {
         String to = sheet.bars()
-                .map(b -> ", to about " + Figures.about(b.curedGrams()) + " a bar at "
+                .map(b -> ", to about " + units.about(b.curedGrams()) + " a bar at "
                         + Figures.upTo(100 * sheet.formula().curedWater(), 1) + " % water")
                 .orElse("");
         step("Cure on a rack, air all round, " + practices.text(kind.cure()) + to + ".");

@@ -15,10 +15,12 @@ import lyewright.makingsheet.Weighing;
 final class PortionSteps {
 
     private final SheetView view;
+    private final UnitsShown units;
     private final MakingSheet sheet;
 
-    PortionSteps(SheetView view) {
+    PortionSteps(SheetView view, UnitsShown units) {
         this.view = view;
+        this.units = units;
         this.sheet = view.sheet();
     }
 
@@ -43,26 +45,25 @@ final class PortionSteps {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "batter",
-                Figures.on(under, portion.baseBatterGrams()),
-                Figures.on(under, portion.emptyGrams() + portion.baseBatterGrams()),
+                units.on(under, portion.baseBatterGrams()),
+                units.on(under, portion.emptyGrams() + portion.baseBatterGrams()),
                 "",
                 ""));
         for (PortionSheet.PortionAddition addition : portion.additions()) {
             rows.add(List.of(
                     nameOf(addition, place),
-                    Figures.fixed(addition.grams() + addition.liquidGrams(), 1) + " g",
-                    Figures.on(under, addition.readingGrams()),
+                    units.tenths(under, addition.grams() + addition.liquidGrams()),
+                    units.on(under, addition.readingGrams()),
                     Figures.fixed(addition.gramsPerKilogramOils(), 1),
                     Figures.fixed(addition.gramsPerKilogramPortionOils(), 1)));
         }
         return rows;
     }
 
-    private static String heading(PortionSheet portion, Balance under) {
-        String jug =
-                portion.emptyGrams() > 0 ? "jug " + Figures.on(under, portion.emptyGrams()) + " empty" : "jug tared";
+    private String heading(PortionSheet portion, Balance under) {
+        String jug = portion.emptyGrams() > 0 ? "jug " + units.on(under, portion.emptyGrams()) + " empty" : "jug tared";
         return "Portion " + portion.name() + ": " + Figures.upTo(portion.sharePercent(), 2) + " % of the batter, " + jug
-                + ", " + Figures.about(portion.totalGrams()) + " in the end, water "
+                + ", " + units.about(portion.totalGrams()) + " in the end, water "
                 + Figures.percent(portion.waterPercentOfOils(), 1) + " of its oils, superfat "
                 + Figures.percent(portion.superfatPercent(), 1);
     }
@@ -85,14 +86,15 @@ final class PortionSteps {
     }
 
     StepTable fade() {
+        Balance under = portionBalance();
         List<List<String>> rows = new ArrayList<>();
         for (FadingPour.Layer layer : sheet.fade()) {
             rows.add(List.of(
                     String.valueOf(layer.layer()),
-                    Figures.about(layer.jugBeforeGrams()),
-                    Figures.about(layer.pourGrams()),
+                    units.about(under, layer.jugBeforeGrams()),
+                    units.about(under, layer.pourGrams()),
                     Figures.percent(layer.colourPercent(), 1),
-                    layer.addPlainGrams() > 0 ? Figures.about(layer.addPlainGrams()) : ""));
+                    layer.addPlainGrams() > 0 ? units.about(under, layer.addPlainGrams()) : ""));
         }
         return StepTable.of(
                 List.of(

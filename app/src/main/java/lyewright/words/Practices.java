@@ -12,21 +12,28 @@ public final class Practices {
     private static final double MINUTES = 60;
 
     private final Tables tables;
+    private final UnitsShown units;
     private final boolean fahrenheit;
 
-    private Practices(Tables tables, boolean fahrenheit) {
+    private Practices(Tables tables, UnitsShown units, boolean fahrenheit) {
         this.tables = tables;
+        this.units = units;
         this.fahrenheit = fahrenheit;
     }
 
     /** In degrees as the maker writes them. */
     public static Practices of(MakingSheet sheet) {
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /** In degrees as they are wanted, else as the maker writes them. */
+    static Practices of(MakingSheet sheet, UnitsShown units) {
         Process process = sheet.formula().formula().process();
-        boolean fahrenheit = process.oils()
+        boolean written = process.oils()
                 .or(process::lye)
                 .filter(t -> t.scale() == Temperature.Scale.F)
                 .isPresent();
-        return new Practices(sheet.formula().tables(), fahrenheit);
+        return new Practices(sheet.formula().tables(), units, units.fahrenheit() || written);
     }
 
     /** Stands behind every figure that nobody published; explained once beneath them. */
@@ -46,7 +53,7 @@ public final class Practices {
         String range = switch (practice.unit()) {
             case "C" ->
                 fahrenheit
-                        ? range(toFahrenheit(practice.low()), toFahrenheit(practice.high()), "°F")
+                        ? range(UnitsShown.toFahrenheit(practice.low()), UnitsShown.toFahrenheit(practice.high()), "°F")
                         : range(practice.low(), practice.high(), "°C");
             // parts of an hour are easier read as minutes
             case "h" ->
@@ -63,13 +70,9 @@ public final class Practices {
         return (low == high ? from : from + " to " + Figures.upTo(high, 1)) + " " + unit;
     }
 
-    private static double toFahrenheit(double celsius) {
-        return Math.rint(celsius * 1.8 + 32);
-    }
-
     /** A temperature as written, else by common practice. */
     String degrees(Optional<Temperature> written, String practice) {
-        return written.map(Practices::degrees).orElseGet(() -> text(practice));
+        return written.map(units::degrees).orElseGet(() -> text(practice));
     }
 
     /** A temperature as typed, with its degree sign. */

@@ -34,8 +34,13 @@ public record SheetHead(
         String howSure,
         Optional<String> bars) {
 
-    /** The head of a sheet. */
+    /** The head of a sheet, in grams. */
     public static SheetHead of(MakingSheet sheet) {
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /** The head of a sheet, in the units that are wanted. */
+    public static SheetHead of(MakingSheet sheet, UnitsShown units) {
         Formula formula = sheet.formula().formula();
         SheetView view = new SheetView(sheet);
         return new SheetHead(
@@ -43,12 +48,12 @@ public record SheetHead(
                 String.valueOf(formula.version()),
                 formula.use() == Use.SALE ? "for sale" : "own use",
                 formula.notes(),
-                intoTheMould(sheet),
-                weighedInAll(sheet, view),
-                Figures.sum(view.where(SheetView::isOil)),
+                intoTheMould(sheet, units),
+                weighedInAll(sheet, view, units),
+                units.sum(view.where(SheetView::isOil)),
                 superfat(sheet),
                 sheet.howSure(),
-                sheet.bars().map(SheetHead::bars));
+                sheet.bars().map(bars -> bars(bars, units)));
     }
 
     /** All of it with labels, in order. */
@@ -63,27 +68,29 @@ public record SheetHead(
         return List.copyOf(lines);
     }
 
-    private static String intoTheMould(MakingSheet sheet) {
+    private static String intoTheMould(MakingSheet sheet, UnitsShown units) {
         MakingSheet.Totals totals = sheet.totals();
-        String grams = Figures.fixed(totals.mould(), 1) + " g";
+        String here = units.tenths(totals.mould());
         Optional<Double> off = totals.offTarget();
         if (off.isEmpty()) {
-            return grams;
+            return here;
         }
-        String target = Figures.fixed(totals.target().orElse(0.0), 1) + " g";
+        String target = units.tenths(totals.target().orElse(0.0));
         String asked =
                 sheet.fill().target() instanceof Fill.FullMould ? "the mould takes " + target : target + " asked";
         String by = Figures.signed(off.get(), 1);
-        return by.equals("0.0") ? grams + " (" + asked + ")" : grams + " (" + asked + ", off by " + by + " g)";
+        String told = by.equals("0.0") ? asked : asked + ", off by " + by + " g";
+        // brackets are taken where masses are said twice
+        return units.ounces() ? here + "; " + told : here + " (" + told + ")";
     }
 
-    private static String weighedInAll(MakingSheet sheet, SheetView view) {
+    private static String weighedInAll(MakingSheet sheet, SheetView view, UnitsShown units) {
         MakingSheet.Totals totals = sheet.totals();
-        String all = Figures.sum(view.all());
+        String all = units.sum(view.all());
         double heldBack = sheet.fill().holdBack();
         return heldBack > 0
                 ? all + "; " + Figures.upTo(100 * heldBack, 2) + " % of it, "
-                        + Figures.about(totals.batch() - totals.mould()) + ", stays in jugs and tools"
+                        + units.about(totals.batch() - totals.mould()) + ", stays in jugs and tools"
                 : all;
     }
 
@@ -94,9 +101,9 @@ public record SheetHead(
                 .orElse(here + ", from the alkali given");
     }
 
-    private static String bars(MakingSheet.Bars bars) {
-        String each = bars.count() + " of " + Figures.about(bars.cutGrams()) + " as cut, about "
-                + Figures.about(bars.curedGrams()) + " once cured";
-        return bars.offcutsGrams() >= 0.5 ? each + "; offcuts " + Figures.about(bars.offcutsGrams()) : each;
+    private static String bars(MakingSheet.Bars bars, UnitsShown units) {
+        String each = bars.count() + " of " + units.about(bars.cutGrams()) + " as cut, about "
+                + units.about(bars.curedGrams()) + " once cured";
+        return bars.offcutsGrams() >= 0.5 ? each + "; offcuts " + units.about(bars.offcutsGrams()) : each;
     }
 }

@@ -10,9 +10,9 @@ final class StepWords {
     private StepWords() {}
 
     /** {@code 144.7 g of sodium hydroxide and 20.0 g of potassium hydroxide}. */
-    static String list(List<Weighing> weighings) {
+    static String list(List<Weighing> weighings, UnitsShown units) {
         return weighings.stream()
-                .map(w -> Figures.on(w.balance(), w.weigh()) + " of " + lowerFirst(w.name()))
+                .map(w -> units.on(w.balance(), w.weigh()) + " of " + lowerFirst(w.name()))
                 .collect(Collectors.joining(" and "));
     }
 

@@ -13,7 +13,6 @@ import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
-import lyewright.measure.MassUnit;
 
 /**
  * What is ticked off at the balance, in order.
@@ -33,11 +32,16 @@ public record WeighPlan(
         room = List.copyOf(room);
     }
 
-    /** The plan of a sheet. */
+    /** The plan of a sheet, in grams and what else was written. */
     public static WeighPlan of(MakingSheet sheet) {
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /** The plan of a sheet, each mass as its balance shows it and in the units that are wanted. */
+    public static WeighPlan of(MakingSheet sheet, UnitsShown units) {
         return new WeighPlan(
                 !sheet.formula().portions().isEmpty(),
-                vessels(sheet),
+                vessels(sheet, units),
                 taring(sheet),
                 balances(sheet),
                 sheet.vessels().stream()
@@ -45,17 +49,17 @@ public record WeighPlan(
                         .toList());
     }
 
-    private static List<WeighVessel> vessels(MakingSheet sheet) {
+    private static List<WeighVessel> vessels(MakingSheet sheet, UnitsShown units) {
         List<WeighVessel> vessels = new ArrayList<>();
         List<WeighRow> cups = new ArrayList<>();
         for (int v = 0; v < sheet.vessels().size(); v++) {
             Vessel vessel = sheet.vessels().get(v);
-            List<WeighRow> rows = rows(sheet, vessel, v);
+            List<WeighRow> rows = rows(sheet, units, vessel, v);
             if (isCupOfOne(vessel)) {
                 cups.addAll(rows);
             } else {
                 addCups(vessels, cups);
-                vessels.add(vessel(sheet, vessel, rows));
+                vessels.add(vessel(sheet, units, vessel, rows));
             }
         }
         addCups(vessels, cups);
@@ -77,18 +81,12 @@ public record WeighPlan(
         }
     }
 
-    private static WeighVessel vessel(MakingSheet sheet, Vessel vessel, List<WeighRow> rows) {
+    private static WeighVessel vessel(MakingSheet sheet, UnitsShown units, Vessel vessel, List<WeighRow> rows) {
         String name = vessel.name();
         Optional<ShownMass> empty = vessel.emptyGrams() > 0
-                ? Optional.of(Figures.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
+                ? Optional.of(units.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
                 : Optional.empty();
-        return new WeighVessel(
-                vessel.kind(),
-                Character.toUpperCase(name.charAt(0)) + name.substring(1),
-                false,
-                empty,
-                hint(sheet, vessel),
-                rows);
+        return new WeighVessel(vessel.kind(), Sentences.upperFirst(name), false, empty, hint(sheet, vessel), rows);
     }
 
     private static Optional<String> hint(MakingSheet sheet, Vessel vessel) {
@@ -108,21 +106,21 @@ public record WeighPlan(
                 : "stir together before the lye is made");
     }
 
-    private static List<WeighRow> rows(MakingSheet sheet, Vessel vessel, int place) {
+    private static List<WeighRow> rows(MakingSheet sheet, UnitsShown units, Vessel vessel, int place) {
         List<WeighRow> rows = new ArrayList<>();
         for (int i = 0; i < vessel.weighings().size(); i++) {
-            rows.add(row(sheet, vessel.weighings().get(i), "vessels[" + place + "].items[" + i + "]"));
+            rows.add(row(sheet, units, vessel.weighings().get(i), "vessels[" + place + "].items[" + i + "]"));
         }
         return rows;
     }
 
-    private static WeighRow row(MakingSheet sheet, Weighing weighing, String path) {
+    private static WeighRow row(MakingSheet sheet, UnitsShown units, Weighing weighing, String path) {
         Balance balance = weighing.balance();
         return new WeighRow(
                 path,
                 weighing.name(),
                 weighing.portion(),
-                weigh(sheet, weighing),
+                weigh(sheet, units, weighing),
                 Figures.shown(balance, weighing.reading().grams()),
                 balance.name(),
                 Figures.fixed(weighing.percentOfOils(), 2),
@@ -138,23 +136,14 @@ public record WeighPlan(
     }
 
     /** An oil that was typed in ounces or pounds is shown in ounces too. */
-    private static ShownMass weigh(MakingSheet sheet, Weighing weighing) {
-        ShownMass weigh = Figures.shown(weighing.balance(), weighing.weigh().grams());
-        boolean typed = weighing.line().kind() == BatchLine.Kind.OIL
-                && sheet.formula().formula().oils().get(weighing.line().place()).amount()
-                        instanceof OilLine.Weight weight
-                && inOunces(weight.mass().unit());
-        if (!typed || inOunces(weighing.balance().step().unit())) {
-            return weigh;
-        }
-        double ounces = weighing.weigh().grams() / MassUnit.OUNCE.grams().doubleValue();
-        List<String> also = new ArrayList<>(weigh.also());
-        also.add(Figures.fixed(ounces, 2) + " oz");
-        return new ShownMass(weigh.shown(), also);
-    }
-
-    private static boolean inOunces(MassUnit unit) {
-        return unit == MassUnit.OUNCE || unit == MassUnit.POUND;
+    private static ShownMass weigh(MakingSheet sheet, UnitsShown units, Weighing weighing) {
+        Balance balance = weighing.balance();
+        double grams = weighing.weigh().grams();
+        BatchLine line = weighing.line();
+        boolean typed = line.kind() == BatchLine.Kind.OIL
+                && sheet.formula().formula().oils().get(line.place()).amount() instanceof OilLine.Weight weight
+                && UnitsShown.inOunces(weight.mass().unit());
+        return (typed ? new UnitsShown(true, units.fahrenheit()) : units).shown(balance, grams);
     }
 
     private static String taring(MakingSheet sheet) {

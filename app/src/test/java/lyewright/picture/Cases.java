@@ -58,6 +58,7 @@ final class Cases {
         sheets().forEach((name, sheet) -> {
             pictures.put(name + ": where the mass goes", WhereMassGoesPicture.of(sheet));
             pictures.put(name + ": superfat", SuperfatPicture.of(sheet));
+            pictures.put(name + ": superfat as drawn", SuperfatDrawnPicture.of(sheet.band(), false));
             pictures.put(name + ": fatty acids", FattyAcidsPicture.of(sheet));
             PortionsPicture.of(sheet).ifPresent(p -> pictures.put(name + ": portions", p));
             FadePicture.of(sheet).ifPresent(p -> pictures.put(name + ": fade", p));

@@ -11,6 +11,7 @@ import lyewright.fill.Fill;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 import lyewright.words.WeighRow;
 import lyewright.words.WeighVessel;
@@ -195,8 +196,14 @@ class FirstPageTest {
     void a_long_name_of_a_mould_leaves_all_weighing_on_the_first_page() {
         String mould =
                 "the old birch loaf with the sliding lid from the market at Port Ellery, lined with paper ".repeat(2);
-        PaperOrder order =
-                new PaperOrder(PaperSize.A4, "Gannet Stair Soap", "", "", LocalDate.of(2026, 11, 25), mould.strip());
+        PaperOrder order = new PaperOrder(
+                PaperSize.A4,
+                "Gannet Stair Soap",
+                "",
+                "",
+                LocalDate.of(2026, 11, 25),
+                UnitsShown.METRIC,
+                mould.strip());
         MakingSheet sheet = inLoaf(NINE_INGREDIENTS);
         List<String> pages = Paper.of(sheet, order).pages();
         assertThat(Paper.flat(pages.get(0))).contains(mould.strip());

@@ -58,8 +58,10 @@ final class Paper {
     }
 
     static String flat(String text) {
+        // between a degree sign and its letter the reader sees a gap now and then, where none is drawn
         return Normalizer.normalize(text, Normalizer.Form.NFC)
                 .replaceAll("[\\s\\u00a0]+", " ")
+                .replaceAll("° (?=[CF])", "°")
                 .strip();
     }
 

@@ -15,6 +15,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
 import lyewright.words.Safety;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -61,15 +62,31 @@ class SheetPaperTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("everySheet")
     void every_mass_of_weighing_and_of_the_steps_is_on_the_paper(String name, MakingSheet sheet) {
-        Words words = new Words(Paper.of(sheet, Sheets.order(PaperSize.A4)).text());
-        WeighPlan.of(sheet).vessels().stream()
+        all_of_it_is_on_the_paper(sheet, UnitsShown.METRIC);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("everySheet")
+    void for_a_workshop_in_ounces_every_mass_is_there_in_ounces_too(String name, MakingSheet sheet) {
+        UnitsShown ounces = new UnitsShown(true, true);
+        assertThat(WeighPlan.of(sheet, ounces).vessels().stream()
+                        .flatMap(vessel -> vessel.rows().stream())
+                        .map(row -> row.weigh().text()))
+                .allMatch(text -> text.matches("[0-9.]+ g \\([0-9.]+ oz\\)|[0-9.]+ oz \\([0-9.]+ g\\)"));
+        all_of_it_is_on_the_paper(sheet, ounces);
+    }
+
+    private static void all_of_it_is_on_the_paper(MakingSheet sheet, UnitsShown units) {
+        Words words =
+                new Words(Paper.of(sheet, Sheets.order(PaperSize.A4, units)).text());
+        WeighPlan.of(sheet, units).vessels().stream()
                 .flatMap(vessel -> vessel.rows().stream())
                 .forEach(row -> {
                     words.take(row.weigh().shown());
                     row.weigh().also().forEach(words::take);
                     words.take(row.reads().shown());
                 });
-        for (MakingStep step : MakingSteps.of(sheet)) {
+        for (MakingStep step : MakingSteps.of(sheet, units)) {
             words.has(step.text());
             step.table()
                     .ifPresent(table -> table.groups().forEach(group -> {
@@ -334,7 +351,7 @@ class SheetPaperTest {
     @Test
     void an_order_without_names_prints_too() {
         PaperOrder order = new PaperOrder(
-                PaperSize.A4, "", "", "", Sheets.order(PaperSize.A4).printedOn(), "");
+                PaperSize.A4, "", "", "", Sheets.order(PaperSize.A4).printedOn(), UnitsShown.METRIC, "");
         assertThat(Paper.of(Sheets.example("plain-castile"), order).text())
                 .contains("Plain Castile Version 1, own use Into the mould", "printed 25 Nov 2026 page 1 of");
     }

@@ -19,6 +19,7 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Equipment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
+import lyewright.words.UnitsShown;
 
 /** Sheets to print; their formulas are invented. */
 final class Sheets {
@@ -91,10 +92,16 @@ final class Sheets {
     }
 
     static PaperOrder order(PaperSize size) {
-        return new PaperOrder(size, "Gannet Stair Soap", "", "", LocalDate.of(2026, 11, 25), "the ten-inch loaf");
+        return order(size, UnitsShown.METRIC);
+    }
+
+    static PaperOrder order(PaperSize size, UnitsShown units) {
+        return new PaperOrder(
+                size, "Gannet Stair Soap", "", "", LocalDate.of(2026, 11, 25), units, "the ten-inch loaf");
     }
 
     static PaperOrder titled(String title) {
-        return new PaperOrder(PaperSize.A4, "Gannet Stair Soap", title, "3", LocalDate.of(2026, 11, 25), "");
+        return new PaperOrder(
+                PaperSize.A4, "Gannet Stair Soap", title, "3", LocalDate.of(2026, 11, 25), UnitsShown.METRIC, "");
     }
 }

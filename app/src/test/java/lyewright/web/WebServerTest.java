@@ -99,6 +99,55 @@ class WebServerTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "GET /thing/%ff HTTP/1.1\r\nHost: localhost",
+                "GET /thing?a=x%00 HTTP/1.1\r\nHost: localhost",
+                "GET /thing/%zz HTTP/1.1\r\nHost: localhost",
+                "GET /thing/..;/x HTTP/1.1\r\nHost: localhost",
+                "GET /<script>alert(1)</script> HTTP/1.1\r\nHost: localhost",
+                "GET /thing HTTP/1.1\r\nHost: localhost\r\nHost: elsewhere.example",
+                "GET /thing HTTP/1.1\r\nHost: localhost:99999",
+                "GET /thing HTTP/1.1\r\nNo-Host: localhost"
+            })
+    void what_the_server_underneath_refuses_is_answered_in_our_words(String request) throws Exception {
+        assertThat(raw(request + "\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 400")
+                .contains("Content-Security-Policy: default-src 'none'")
+                .contains("X-Content-Type-Options: nosniff")
+                .contains("What was sent cannot be read.")
+                .doesNotContain("MESSAGE")
+                .doesNotContain("script>alert");
+    }
+
+    @Test
+    void an_address_without_end_is_said_to_be_too_long() throws Exception {
+        assertThat(raw("GET /thing?" + "x".repeat(20_000)
+                        + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 414")
+                .contains("too long");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "multipart/form-data",
+                "multipart/form-data; boundary=X",
+                "application/x-www-form-urlencoded; charset=nobodys",
+                "application/x-www-form-urlencoded; charset=%"
+            })
+    void a_form_that_is_put_together_wrongly_is_the_senders_fault(String type) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(own() + "/thing"))
+                .header("Origin", own())
+                .header("Content-Type", type)
+                .POST(HttpRequest.BodyPublishers.ofString("--X a=1"))
+                .build();
+        HttpResponse<String> answer = BROWSER.send(request, BodyHandlers.ofString());
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.body()).contains("What was sent cannot be read.");
+    }
+
     @Test
     void our_own_fault_shows_a_page_and_none_of_our_secrets() throws Exception {
         HttpResponse<String> answer = get("/broken");

@@ -15,6 +15,9 @@ import lyewright.measure.Outcome;
  */
 public record CutPlan(double thickness, Optional<Double> across, double blade, double ends, double trim) {
 
+    /** As many as cavities: more is a wrong unit, and more than counts can hold. */
+    private static final int MOST_BARS = 10_000;
+
     /**
      * Reads {@code 25mm}, or {@code 60x80mm} for a slab's grid; nothing lost to blade, ends or trim.
      *
@@ -70,25 +73,30 @@ public record CutPlan(double thickness, Optional<Double> across, double blade, d
         }
         if (shape instanceof Shape.Slab slab) {
             double second = across.orElse(slab.width());
-            int rows = pieces(slab.width(), second, 0);
+            double rows = pieces(slab.width(), second, 0);
             return along(slab.length(), rows, second / slab.width(), trimmed(slab.height()));
         }
         return Outcome.refused("cavities are bars already", "leave the cut out");
     }
 
-    private Outcome<Cut> along(double length, int rows, double acrossShare, double heightShare) {
-        int bars = pieces(length, thickness, ends) * rows;
+    private Outcome<Cut> along(double length, double rows, double acrossShare, double heightShare) {
+        double bars = pieces(length, thickness, ends) * rows;
         if (bars < 1 || heightShare <= 0) {
             return Outcome.refused(
                     "no whole bar comes out of the mould with this cut", "cut thinner, or lose less to ends and trim");
         }
-        return Outcome.ok(new Cut(bars, thickness / length * acrossShare * heightShare));
+        if (bars > MOST_BARS) {
+            return Outcome.refused(
+                    "this cut makes more than " + MOST_BARS + " bars of the mould",
+                    "see that the bar's measures have the right unit");
+        }
+        return Outcome.ok(new Cut((int) bars, thickness / length * acrossShare * heightShare));
     }
 
     /** Whole pieces: between two there is a cut, and after the last one too unless it ends where the soap does. */
-    private int pieces(double length, double piece, double lostAtEachEnd) {
+    private double pieces(double length, double piece, double lostAtEachEnd) {
         double usable = length - 2 * lostAtEachEnd + blade;
-        return (int) Math.floor(usable / (piece + blade) + 1e-9);
+        return Math.floor(usable / (piece + blade) + 1e-9);
     }
 
     private double trimmed(double height) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lyewright.measure.Length;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -78,8 +76,6 @@ public final class FillText {
     /** A gram: under it nothing is left after rounding to a balance. */
     private static final double LEAST_GRAMS = 1;
 
-    private static final Pattern WATER = Pattern.compile("\\s*(.+?)\\s*(?:of )?water\\s*", Pattern.CASE_INSENSITIVE);
-
     /** Nearer to the whole, what is weighed for a gram in the mould has no bounds. */
     private static final double MOST_HELD_BACK = 0.9999;
 
@@ -118,30 +114,15 @@ public final class FillText {
     }
 
     /**
-     * Reads a mould in one line: a box {@code 300x80x65mm}, a tube {@code 300x76mm}, cavities {@code 12x95ml}, or what fills
-     * it, {@code 1450g water}. A mass alone may be one of batter, so it has to say that it is water.
+     * Reads a mould in one line: a box {@code 300x80x65mm}, a slab {@code slab 400x300x40mm}, a tube {@code 300x76mm}, cavities
+     * {@code 12x95ml}, what it holds, {@code 1.2l}, or what fills it, {@code 1450g water}. Spaces, {@code by} for the sign and the
+     * kind's name before it are understood. A mass alone may be one of batter, so it has to say that it is water.
      *
      * @param text the text
      * @return the mould, or why not
      */
     public static Outcome<Mould> mould(String text) {
-        Matcher water = WATER.matcher(text);
-        if (water.matches()) {
-            return mass(water.group(1))
-                    .then(m -> Outcome.ok(new Mould(Optional.empty(), Optional.of(m.grams()), Optional.empty())));
-        }
-        int measures = text.split("[x×]", -1).length;
-        if (measures == 1) {
-            return Outcome.refused(
-                    "'" + text.strip() + "' does not say what the mould holds",
-                    "write 300x80x65mm, 300x76mm, 12x95ml, or the water that fills it, as in 1450g water");
-        }
-        Outcome<Shape> cavities = Shape.parseCavities(text);
-        Outcome<Shape> shape = measures > 2
-                ? Shape.parseLoaf(text)
-                : cavities instanceof Outcome.Ok || text.strip().endsWith("l") ? cavities : Shape.parseTube(text);
-        return shape.then(s -> held(s, text))
-                .then(s -> Outcome.ok(new Mould(Optional.of(s), Optional.empty(), Optional.empty())));
+        return MouldReader.read(text);
     }
 
     private Outcome<Fill> read(Function<String, Outcome<Mould.Usual>> readUsual) {
@@ -166,15 +147,33 @@ public final class FillText {
     private Optional<Fill.Target> target() {
         Optional<Fill.Target> total = read(Part.TOTAL, FillText::mass).map(m -> new Fill.MouldMass(m.grams()));
         Optional<Fill.Target> oils = read(Part.OILS, FillText::mass).map(m -> new Fill.OilMass(m.grams()));
-        Optional<Fill.Target> bars = read(Part.BARS, this::bars).map(b -> b);
+        Optional<Fill.Target> bars =
+                read(Part.BARS, text -> bars(text, has(Part.CURED))).map(b -> b);
         if (has(Part.CURED) && !has(Part.BARS)) {
             refuse(Part.CURED, "says what the bars' mass is, but there are no bars", give(Part.BARS));
         }
         return total.or(() -> oils).or(() -> bars);
     }
 
-    private Outcome<Fill.Bars> bars(String text) {
-        return Fill.parseBars(text, has(Part.CURED))
+    /**
+     * The size in a line as {@link #mould} takes one, so that other things can be said in the same way.
+     *
+     * @param text such as {@code My loaf: 300 by 80 by 65 mm}
+     * @return {@code 300x80x65 mm}: no name of a kind before it, in small letters, one sign between its measures
+     */
+    public static String size(String text) {
+        return MouldReader.said(text).size();
+    }
+
+    /**
+     * Reads bars that a bench may make.
+     *
+     * @param text such as {@code 10x110g}
+     * @param cured whether the mass is once cured
+     * @return the bars, or why not
+     */
+    public static Outcome<Fill.Bars> bars(String text, boolean cured) {
+        return Fill.parseBars(text, cured)
                 .then(bars ->
                         within(bars, bars.count() * bars.grams(), LEAST_GRAMS, MOST_GRAMS, text, "1 g", "10000 kg"));
     }
@@ -209,11 +208,11 @@ public final class FillText {
     }
 
     /** A box that is cut in a grid is a slab; anything else stays what it is. */
-    private static Shape slab(Shape shape) {
+    static Shape slab(Shape shape) {
         return shape instanceof Shape.Loaf loaf ? new Shape.Slab(loaf.length(), loaf.width(), loaf.height()) : shape;
     }
 
-    private static Outcome<Shape> held(Shape shape, String text) {
+    static Outcome<Shape> held(Shape shape, String text) {
         return within(shape, shape.millilitres(), 1, MOST_MILLILITRES, text, "1 ml", "10000 l");
     }
 

@@ -60,22 +60,73 @@ public record Formula(
      * @return the formula, all else as it is
      */
     public Formula as(String name, int number) {
+        return with(name, number, oils, additions, materials, comments);
+    }
+
+    /**
+     * The same formula with other oils.
+     *
+     * @param others the oil phase in order
+     * @return the formula, all else as it is
+     */
+    public Formula withOils(List<OilLine> others) {
+        return with(recipe, version, others, additions, materials, comments);
+    }
+
+    /**
+     * The same formula with other additions.
+     *
+     * @param others everything else, in the order of making
+     * @return the formula, all else as it is
+     */
+    public Formula withAdditions(List<Addition> others) {
+        return with(recipe, version, oils, others, materials, comments);
+    }
+
+    /**
+     * The same formula with other materials.
+     *
+     * @param others what the tables lack, or what a certificate says otherwise
+     * @return the formula, all else as it is
+     */
+    public Formula withMaterials(List<OwnMaterial> others) {
+        return with(recipe, version, oils, additions, others, comments);
+    }
+
+    /**
+     * The same formula with other remarks, each where it is said to stand; {@link FormulaFile#withComments} moves them to where
+     * writing puts them.
+     *
+     * @param others remarks
+     * @return the formula, all else as it is
+     */
+    public Formula withComments(Comments others) {
+        return with(recipe, version, oils, additions, materials, others);
+    }
+
+    private Formula with(
+            String name,
+            int number,
+            List<OilLine> otherOils,
+            List<Addition> otherAdditions,
+            List<OwnMaterial> otherMaterials,
+            Comments otherComments) {
         return new Formula(
                 name,
                 number,
                 use,
                 notes,
-                oils,
+                otherOils,
                 alkali,
                 superfat,
                 water,
                 acids,
                 curedWater,
                 process,
-                additions,
+                otherAdditions,
                 portions,
-                materials,
-                comments);
+                otherMaterials,
+                otherComments);
     }
 
     /**

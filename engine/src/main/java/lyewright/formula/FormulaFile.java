@@ -116,7 +116,7 @@ public final class FormulaFile {
      * @return what reading its file would give
      */
     public static Formula withComments(Formula formula, Comments comments) {
-        return settled(with(formula, comments));
+        return settled(formula.withComments(comments));
     }
 
     private static Read readTree(String given) {
@@ -145,26 +145,7 @@ public final class FormulaFile {
 
     /** The same formula, its remarks where writing it puts them. */
     static Formula settled(Formula raw) {
-        return with(raw, FormulaWriter.settle(raw));
-    }
-
-    private static Formula with(Formula raw, Comments comments) {
-        return new Formula(
-                raw.recipe(),
-                raw.version(),
-                raw.use(),
-                raw.notes(),
-                raw.oils(),
-                raw.alkali(),
-                raw.superfat(),
-                raw.water(),
-                raw.acids(),
-                raw.curedWater(),
-                raw.process(),
-                raw.additions(),
-                raw.portions(),
-                raw.materials(),
-                comments);
+        return raw.withComments(FormulaWriter.settle(raw));
     }
 
     private static Unreadable notAFormula(YamlTree tree) {

@@ -55,22 +55,9 @@ public final class OilSwap {
         own.stream()
                 .filter(o -> materials.stream().noneMatch(m -> m.key().equals(o.key())))
                 .forEach(materials::add);
-        return new Formula(
-                formula.recipe(),
-                formula.version(),
-                formula.use(),
-                formula.notes(),
-                oils(),
-                formula.alkali(),
-                formula.superfat(),
-                formula.water(),
-                formula.acids(),
-                formula.curedWater(),
-                formula.process(),
-                formula.additions().stream().map(this::addition).toList(),
-                formula.portions(),
-                materials,
-                formula.comments());
+        return formula.withOils(oils())
+                .withAdditions(formula.additions().stream().map(this::addition).toList())
+                .withMaterials(materials);
     }
 
     private List<OilLine> oils() {

@@ -71,6 +71,31 @@ public record OwnMaterial(
     }
 
     /**
+     * The least formula that holds this material, so that the rules and the file of formulas serve for a material alone. Its oil is
+     * one of the tables', and nothing in it uses the material.
+     *
+     * @return the formula
+     */
+    public Formula alone() {
+        return new Formula(
+                "material",
+                1,
+                Use.OWN,
+                "",
+                List.of(new OilLine("olive-virgin", new OilLine.Rest())),
+                new AlkaliChoice.Single(Alkali.SODIUM),
+                Optional.of(Share.ofPercent("5")),
+                new WaterRule.LyeStrength(Share.ofPercent("33"), false),
+                Optional.empty(),
+                Optional.empty(),
+                Process.COLD,
+                List.of(),
+                List.of(),
+                List.of(this),
+                Comments.NONE);
+    }
+
+    /**
      * An acid in a material.
      *
      * @param share percent of the material's mass

@@ -36,6 +36,16 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
         return new Comparison(a, b, ComparisonRows.of(a, b), CautionChange.of(a.cautions(), b.cautions()));
     }
 
+    /**
+     * The figures of one sheet that it would be compared by.
+     *
+     * @param sheet the sheet
+     * @return rows, each with the same value on either side
+     */
+    public static List<Row> figures(MakingSheet sheet) {
+        return List.copyOf(ComparisonRows.of(sheet));
+    }
+
     /** What a row is about. */
     public enum Group {
         /** Oils, percent of all oils; a premix counts with its parts. */

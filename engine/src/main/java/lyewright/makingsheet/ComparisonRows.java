@@ -25,13 +25,22 @@ final class ComparisonRows {
     private final ComparedSheet b;
     private final List<Row> rows = new ArrayList<>();
 
-    private ComparisonRows(MakingSheet a, MakingSheet b) {
-        this.a = new ComparedSheet(a);
-        this.b = new ComparedSheet(b);
+    private ComparisonRows(ComparedSheet a, ComparedSheet b) {
+        this.a = a;
+        this.b = b;
+    }
+
+    /** A sheet's own, the same on either side. */
+    static List<Row> of(MakingSheet sheet) {
+        ComparedSheet compared = new ComparedSheet(sheet);
+        return of(new ComparisonRows(compared, compared));
     }
 
     static List<Row> of(MakingSheet a, MakingSheet b) {
-        ComparisonRows both = new ComparisonRows(a, b);
+        return of(new ComparisonRows(new ComparedSheet(a), new ComparedSheet(b)));
+    }
+
+    private static List<Row> of(ComparisonRows both) {
         both.oils();
         both.additions();
         both.alkaliAndWater();

@@ -155,6 +155,15 @@ public final class SuperfatBand {
     }
 
     /**
+     * How often each superfat was drawn. It is drawn anew when it is asked for.
+     *
+     * @return shares of the draws
+     */
+    public SuperfatShape shape() {
+        return worked().shape();
+    }
+
+    /**
      * How many times it was drawn; where there is wax, for the higher end.
      *
      * @return draws

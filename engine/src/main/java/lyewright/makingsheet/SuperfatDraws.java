@@ -46,6 +46,12 @@ final class SuperfatDraws {
         return new Ends(interval, careful.chanceBelowZero(), all.draws());
     }
 
+    /** Drawn anew, which comes to the same: few ask for it, and the counts are large. */
+    SuperfatShape shape() {
+        List<Input> inputs = model.inputs();
+        return SuperfatShape.of(draw(model.hasWax() ? model.withoutWaxReacting(inputs) : inputs));
+    }
+
     private Drawn draw(List<Input> inputs) {
         return MonteCarlo.drawUntil(
                 inputs, model, SuperfatBand.TOLERANCE, SuperfatBand.OF_SPREAD, SuperfatBand.MOST_DRAWS);

@@ -28,6 +28,9 @@ final class WeighingPlan {
     static final int STEPS_FOR_FRAGRANCE = 50;
     static final int STEPS_FOR_OTHERS = 20;
 
+    /** What keeping a mass in whole milligrams may take from it or add to it, grams, with room for arithmetic. */
+    private static final double HALF_MILLIGRAM = 0.000_501;
+
     private final BatchLines batch;
     private final ResolvedFormula formula;
     private final Equipment equipment;
@@ -241,7 +244,7 @@ final class WeighingPlan {
         Reaction rounded = Reaction.of(batch.lines(), weighed());
         if (formula.superfat().isEmpty()) {
             Reaction written = Reaction.of(batch.lines(), exact);
-            return written.alkali() <= written.taken()
+            return written.alkali() <= written.taken() || keepsToTheMilligram()
                     ? written.alkali()
                     : written.reaching() / written.equivalents() * rounded.equivalents() + rounded.taken();
         }
@@ -250,6 +253,20 @@ final class WeighingPlan {
             return reacting * rounded.equivalents() + rounded.taken();
         }
         return reacting * equivalentsOfOils();
+    }
+
+    /**
+     * Whether all that takes alkali stands as written but for the milligram it is kept to. 32 oz of oil are no whole
+     * milligrams, and the alkali beside them must not lose a step of its balance for that.
+     */
+    private boolean keepsToTheMilligram() {
+        for (int i = 0; i < exact.length; i++) {
+            Kind kind = batch.lines().get(i).kind();
+            if (kind != Kind.ALKALI && kind != Kind.WATER && Math.abs(weighed[i].grams() - exact[i]) > HALF_MILLIGRAM) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Without the fat that additions bring, which is not compensated when the formula stands as written. */

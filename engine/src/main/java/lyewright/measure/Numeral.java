@@ -46,7 +46,7 @@ final class Numeral {
         boolean negative = number.startsWith("-") || number.startsWith("\u2212");
         String digits = negative ? number.substring(1) : number;
         if (digits.indexOf(',') >= 0) {
-            return Outcome.refused("'" + whole + "' has a comma in its number", "write " + whole.replace(',', '.'));
+            return Outcome.refused("'" + whole + "' has a comma in its number", withoutComma(digits, whole));
         }
         if (!digits.matches("[0-9]+(\\.[0-9]+)?|\\.[0-9]+")) {
             return Outcome.refused(
@@ -60,6 +60,16 @@ final class Numeral {
         }
         BigDecimal value = new BigDecimal(digits);
         return Outcome.ok(negative ? value.negate() : value);
+    }
+
+    /** 12,5 can only be meant in one way; 1,000 is a thousand to some and one to others; 1.000,5 is for its writer to say. */
+    private static String withoutComma(String digits, String whole) {
+        if (digits.matches("[1-9][0-9]{0,2},[0-9]{3}")) {
+            return "write " + whole.replace(",", "") + ", or " + whole.replace(',', '.');
+        }
+        return digits.matches("[0-9]*,[0-9]+")
+                ? "write " + whole.replace(',', '.')
+                : "write it with one point and nothing else, as in 1000.5";
     }
 
     /** Reads a quantity whose unit is one of an enum's symbols. */

@@ -104,4 +104,23 @@ public final class Drawn {
     public double chanceBelowZero() {
         return histogram.shareBelowZero();
     }
+
+    /**
+     * The least and the greatest output that was drawn.
+     *
+     * @return the range
+     */
+    public Interval range() {
+        return new Interval(histogram.least(), histogram.greatest());
+    }
+
+    /**
+     * The share of the draws that lies below a value; below zero it is counted, else read off to a few thousandths of the spread.
+     *
+     * @param value in the output's unit
+     * @return 0 to 1
+     */
+    public double shareBelow(double value) {
+        return histogram.shareBelow(value);
+    }
 }

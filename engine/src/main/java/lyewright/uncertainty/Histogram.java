@@ -101,6 +101,35 @@ final class Histogram {
         return (double) below / total;
     }
 
+    /** The least value seen. */
+    double least() {
+        return least;
+    }
+
+    /** The greatest value seen. */
+    double greatest() {
+        return greatest;
+    }
+
+    /** The share of all that lies below a value, straight lines within a bin; below zero it is counted. */
+    double shareBelow(double value) {
+        if (value == 0) {
+            return shareBelowZero();
+        }
+        if (value <= least || value >= greatest) {
+            return value <= least ? 0 : 1;
+        }
+        int in = bin(value);
+        long under = 0;
+        for (int bin = bin(least); bin < in; bin++) {
+            under += counts[bin];
+        }
+        double from = edge(in);
+        double to = edge(in + 1);
+        double within = to > from ? Math.max(0, Math.min(1, (value - from) / (to - from))) : 0;
+        return (under + within * counts[in]) / total;
+    }
+
     /** The shortest interval that holds a share of all: the best of those that begin or end at the edge of a bin. */
     Interval shortest(double share) {
         double held = share * total;

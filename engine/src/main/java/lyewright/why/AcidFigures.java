@@ -23,7 +23,7 @@ final class AcidFigures {
     private final ResolvedFormula formula;
     private final OilPhaseAcids acids;
 
-    private AcidFigures(Ledger ledger) {
+    AcidFigures(Ledger ledger) {
         this.formula = ledger.formula();
         this.acids =
                 OilPhaseAcids.of(ledger.sheet().batch(), ledger.sheet().filled().oilsGrams());

@@ -71,6 +71,7 @@ final class Moments {
                 () -> reacted(moment, moment.reactedHighPercent(), "most"));
         addSubstances(figures, m);
         addShares(figures, m);
+        Kinds.addTo(figures, scope, moment, path);
         new MomentWater(scope, moments, m).addTo(figures);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import lyewright.material.NearestKey;
 import lyewright.measure.Problem;
 
@@ -57,33 +58,46 @@ final class Paths {
         if (typed.isBlank()) {
             return List.of();
         }
+        List<String> ofTheSheet = near(typed, Paths::isOfTheSheet);
+        return ofTheSheet.isEmpty() ? near(typed, path -> true) : ofTheSheet;
+    }
+
+    /** What only sentences or comparisons speak of is seldom meant. */
+    private static boolean isOfTheSheet(String path) {
+        return !path.startsWith("sums.") && !path.startsWith("compared.");
+    }
+
+    private List<String> near(String typed, Predicate<String> among) {
         String lower = typed.toLowerCase(Locale.ROOT);
         List<String> ending = known(path -> {
             String there = path.toLowerCase(Locale.ROOT);
-            return there.equals(lower) || there.endsWith("." + lower);
+            return among.test(path) && (there.equals(lower) || there.endsWith("." + lower));
         });
         if (!ending.isEmpty()) {
             return ending;
         }
         List<String> all = new ArrayList<>(figures.entries().keySet());
         all.addAll(figures.byName().keySet());
+        all.removeIf(among.negate());
         List<String> near = NearestKey.among(typed, all);
-        return near.isEmpty() ? endingNear(typed) : near;
+        return near.isEmpty() ? endingNear(typed, among) : near;
     }
 
     /** Paths whose last word is near to the last word typed. */
-    private List<String> endingNear(String typed) {
+    private List<String> endingNear(String typed, Predicate<String> among) {
         Set<String> words = new TreeSet<>();
-        figures.entries().keySet().forEach(path -> words.add(lastOf(path)));
+        figures.entries().keySet().stream().filter(among).forEach(path -> words.add(lastOf(path)));
         List<String> near = NearestKey.among(lastOf(typed), words);
-        return near.isEmpty() ? List.of() : known(path -> lastOf(path).equals(near.get(0)));
+        return near.isEmpty()
+                ? List.of()
+                : known(path -> among.test(path) && lastOf(path).equals(near.get(0)));
     }
 
     private static String lastOf(String path) {
         return path.substring(path.lastIndexOf('.') + 1);
     }
 
-    private List<String> known(java.util.function.Predicate<String> test) {
+    private List<String> known(Predicate<String> test) {
         return figures.entries().keySet().stream().filter(test).limit(OFFERED).toList();
     }
 }

@@ -53,6 +53,13 @@ final class Portions {
         Scope scope = Scope.portion(ledger, place);
         Band.addTo(figures, scope, portion.band());
         addAdditions(figures);
+        figures.called("sums." + path.substring(0, path.length() - 1), "sums.portions." + portion.name());
+        figures.add(
+                "sums." + path + "batterReadingGrams",
+                "What the balance reads once the base batter is in the jug" + of,
+                "g",
+                portion.emptyGrams() + portion.baseBatterGrams(),
+                () -> new Account("Base batter and the jug; nothing for a jug that is tared.", Term.sum(withJug())));
         figures.add(path + "totalGrams", "Everything" + of, "g", portion.totalGrams(), this::total);
         Moments.addTo(figures, scope, moments);
     }
@@ -182,6 +189,12 @@ final class Portions {
                 () -> new Account("As weighed, without the liquid it is wetted out with.", ledger.weighed(line)));
         figures.add(at + "liquidGrams", what + ": its liquid", "g", addition.liquidGrams(), () -> liquid(line));
         figures.add(
+                "sums." + at + "grams",
+                what + ": with what it is wetted out with",
+                "g",
+                addition.grams() + addition.liquidGrams(),
+                () -> new Account("The addition and its liquid, as weighed.", ledger.weighed(withLiquid(line))));
+        figures.add(
                 at + "gramsPerKgOils",
                 what + ": for each kilogram of all oils",
                 "g",
@@ -208,6 +221,12 @@ final class Portions {
                 .toList();
     }
 
+    private List<Line> withLiquid(Line line) {
+        List<Line> both = new ArrayList<>(List.of(line));
+        both.addAll(liquidOf(line));
+        return both;
+    }
+
     private Account liquid(Line line) {
         List<Line> liquid = liquidOf(line);
         return liquid.isEmpty()
@@ -229,13 +248,18 @@ final class Portions {
         return figure("base", "baseBatterGrams", portion.baseBatterGrams(), "g", "base batter poured into its jug");
     }
 
-    private Account reading(Line line) {
+    private List<Term> withJug() {
         List<Term> poured = new ArrayList<>();
         if (portion.emptyGrams() > 0) {
             poured.add(new Given(
                     "empty jug", portion.emptyGrams(), "g", "the jug's empty weight", "given with the sheet"));
         }
         poured.add(baseFigure());
+        return poured;
+    }
+
+    private Account reading(Line line) {
+        List<Term> poured = withJug();
         int upTo = own.indexOf(line) + liquidOf(line).size();
         own.subList(0, upTo + 1).forEach(other -> poured.add(ledger.weighed(other)));
         return new Account("Base batter and all that is tipped in by then.", Term.sum(poured));

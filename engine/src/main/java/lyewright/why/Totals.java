@@ -1,6 +1,7 @@
 package lyewright.why;
 
 import java.util.Optional;
+import java.util.function.Function;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.fill.Fill;
 import lyewright.formula.ResolvedFormula.DispersingLiquid.From;
@@ -82,15 +83,19 @@ final class Totals {
         return new Account(
                         "Water that counts for the water rule: plain, in dispersions, and liquids that replace water, mass for"
                                 + " mass.",
-                        Ledger.sum(
-                                ledger.where(this::byRule),
-                                line -> line.is(Kind.ALKALI)
-                                        ? ledger.weighed(line).times(Contents.water(ledger, line))
-                                        : ledger.weighed(line)))
+                        byRule(ledger, ledger::weighed))
                 .note(
                         ledger.formula().alkali().stock().isPresent()
                                 ? "A stock lye's own water is part of the rule's."
                                 : "");
+    }
+
+    /** Water that counts for the rule, of masses as weighed or before rounding. */
+    static Term byRule(Ledger ledger, Function<Line, Term> mass) {
+        Totals totals = new Totals(ledger);
+        return Ledger.sum(
+                ledger.where(totals::byRule),
+                line -> line.is(Kind.ALKALI) ? mass.apply(line).times(Contents.water(ledger, line)) : mass.apply(line));
     }
 
     private boolean byRule(Line line) {

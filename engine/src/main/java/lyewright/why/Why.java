@@ -1,14 +1,18 @@
 package lyewright.why;
 
 import java.util.List;
+import java.util.Optional;
 import lyewright.chemistry.BatchComposition;
+import lyewright.chemistry.Composition.Moment;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 
 /**
  * Says why figures of a sheet are what they are. A figure is named by its path in the sheet's JSON (docs/sheet.schema.json),
  * such as {@code alkali.naohGrams} or {@code vessels[1].items[0].weighGrams}; vessels, items, portions and their additions may
- * be named instead of counted: {@code vessels.oil pot.coconut.weighGrams}, {@code portions.kelp.superfatPercent}.
+ * be named instead of counted: {@code vessels.oil pot.coconut.weighGrams}, {@code portions.kelp.superfatPercent}. Beside what is in
+ * the JSON there are the sums that sentences and pictures speak of ({@code sums}, and {@code kinds} of a composition), and what
+ * only a comparison shows ({@code compared}); docs/guide/why.md lists them.
  *
  * <p>Nothing is laid out before it is asked for. Immutable.
  */
@@ -16,10 +20,12 @@ public final class Why {
 
     private final Figures figures;
     private final Paths paths;
+    private final String cured;
 
-    private Why(Figures figures) {
+    private Why(Figures figures, String cured) {
         this.figures = figures;
         this.paths = new Paths(figures);
+        this.cured = cured;
     }
 
     /**
@@ -42,10 +48,13 @@ public final class Why {
         Bars.addTo(figures, ledger);
         Density.addTo(figures, ledger);
         Lye.addTo(figures, ledger);
-        Moments.addTo(figures, Scope.batch(ledger), composition.moments());
+        Scope batch = Scope.batch(ledger);
+        Moments.addTo(figures, batch, composition.moments());
         WorstBars.addTo(figures, composition);
         AcidFigures.addTo(figures, ledger);
-        return new Why(figures);
+        Sums.addTo(figures, ledger);
+        Compared.addTo(figures, ledger);
+        return new Why(figures, Moments.path(batch, composition.moments().indexOf(composition.at(Moment.CURED))));
     }
 
     /**
@@ -57,6 +66,19 @@ public final class Why {
     public Outcome<Reason> reason(String path) {
         Figures.Entry entry = figures.entries().get(paths.meant(path));
         return entry == null ? Outcome.refused(paths.unknown(path)) : Outcome.ok(entry.reason());
+    }
+
+    /**
+     * Which figure a row of a comparison shows.
+     *
+     * @param row its path, as in docs/compare.schema.json
+     * @return the path to ask for; empty where this sheet has nothing of it, such as an oil that only the other has
+     */
+    public Optional<String> ofComparison(String row) {
+        return Compared.paths(row, cured).stream()
+                .map(paths::meant)
+                .filter(path -> figures.entries().containsKey(path))
+                .findFirst();
     }
 
     /**

@@ -97,6 +97,28 @@ class CutPlanTest {
     }
 
     @Test
+    void a_cut_of_more_bars_than_anybody_counts_is_refused() {
+        // 4000 rows of 4000; as many more as do not fit a whole number of 32 bits
+        for (String cut : new String[] {"0.1x0.1mm", "0.001x0.001mm", "0.01mm"}) {
+            assertThat(CutPlan.parse(cut)
+                            .orThrow()
+                            .of(new Shape.Slab(400, 400, 50))
+                            .problems())
+                    .as(cut)
+                    .singleElement()
+                    .satisfies(problem -> assertThat(problem.sentence())
+                            .contains("more than 10000 bars")
+                            .contains("unit"));
+        }
+        assertThat(CutPlan.parse("4x4mm")
+                        .orThrow()
+                        .of(new Shape.Slab(400, 400, 50))
+                        .orThrow()
+                        .bars())
+                .isEqualTo(10_000);
+    }
+
+    @Test
     void a_slab_with_one_measure_is_cut_into_strips() {
         CutPlan.Cut cut =
                 CutPlan.parse("80mm").orThrow().of(new Shape.Slab(400, 300, 25)).orThrow();

@@ -11,6 +11,7 @@ import lyewright.measure.Outcome;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FillTextTest {
 
@@ -27,6 +28,28 @@ class FillTextTest {
         assertThat(FillText.mould("12x95ml").orThrow().shape()).contains(new Shape.Cavities(12, 95));
         assertThat(FillText.mould("6 × 0.1 l").orThrow().shape()).contains(new Shape.Cavities(6, 100));
         assertThat(FillText.mould("1450 g of water").orThrow().waterFillGrams()).contains(1450.0);
+        assertThat(FillText.mould("1.2 l").orThrow().shape()).contains(new Shape.Cavities(1, 1200));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                " 300 X 80 X 65 MM ",
+                "300 by 80 by 65 mm",
+                "300*80*65 mm",
+                "30cm × 8cm × 65mm",
+                "My loaf: 300 x 80 x 65 mm",
+                "box 300\u00a0x\u00a080\u00a0x\u00a065\u00a0mm"
+            })
+    void a_mould_is_understood_as_people_write_it(String text) {
+        assertThat(FillText.mould(text).orThrow()).isEqualTo(LOAF);
+    }
+
+    @Test
+    void a_box_that_is_called_a_slab_or_a_tray_is_one() {
+        assertThat(FillText.mould("slab 400x300x40mm").orThrow().shape()).contains(new Shape.Slab(400, 300, 40));
+        assertThat(FillText.mould("a tray, 400x300x40mm").orThrow().shape()).contains(new Shape.Slab(400, 300, 40));
+        assertThat(FillText.mould("tube 30 x 7.6 cm").orThrow().shape()).contains(new Shape.Tube(300, 76));
     }
 
     @ParameterizedTest
@@ -41,6 +64,8 @@ class FillTextTest {
                 "12x0ml | holds nothing",
                 "300x76 | has no unit",
                 "long loaf | does not say what the mould holds",
+                "a loaf | does not say what the mould holds",
+                "0 l | is too small",
                 "1450 g | does not say what the mould holds",
                 "1450 water | has no unit",
                 "0g water | is too small",

@@ -513,22 +513,7 @@ class FormulaFileTest {
                         "",
                         " nine"),
                 List.of(" ten"));
-        Formula remarked = new Formula(
-                plain.recipe(),
-                plain.version(),
-                plain.use(),
-                plain.notes(),
-                plain.oils(),
-                plain.alkali(),
-                plain.superfat(),
-                plain.water(),
-                plain.acids(),
-                plain.curedWater(),
-                plain.process(),
-                plain.additions(),
-                plain.portions(),
-                plain.materials(),
-                comments);
+        Formula remarked = plain.withComments(comments);
         String text = FormulaFile.write(remarked);
         assertThat(text)
                 .contains("# one\noils:")

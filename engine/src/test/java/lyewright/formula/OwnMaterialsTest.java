@@ -30,6 +30,25 @@ class OwnMaterialsTest {
     }
 
     @Test
+    void a_material_alone_is_a_sound_formula_that_reads_back_with_it() {
+        OwnMaterial wax =
+                FormulaFile.read("""
+                        recipe: Own
+                        oils: {coconut: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        materials:
+                          jojoba: {kind: wax, saponification value: 92 to 95}
+                        """).formula().orElseThrow().materials().get(0);
+
+        FormulaFile.Read read = FormulaFile.read(FormulaFile.write(wax.alone()));
+
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.formula().orElseThrow().materials()).containsExactly(wax);
+    }
+
+    @Test
     void fat_of_a_milk_that_could_not_be_counted_is_refused() {
         String milk = "additions: [{of: ewe, amount: 10 % of oils, stage: trace}]\n";
 

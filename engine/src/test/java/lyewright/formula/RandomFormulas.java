@@ -403,21 +403,7 @@ public final class RandomFormulas {
                 beside.put(path, pick(REMARKS));
             }
         }
-        return new Formula(
-                plain.recipe(),
-                plain.version(),
-                plain.use(),
-                plain.notes(),
-                plain.oils(),
-                plain.alkali(),
-                plain.superfat(),
-                plain.water(),
-                plain.acids(),
-                plain.curedWater(),
-                plain.process(),
-                plain.additions(),
-                plain.portions(),
-                plain.materials(),
+        return plain.withComments(
                 new Comments(before, beside, chance(30) ? List.of(" the end", pick(REMARKS)) : List.of()));
     }
 

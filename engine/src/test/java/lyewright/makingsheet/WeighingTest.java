@@ -10,7 +10,10 @@ import lyewright.formula.AcidRule;
 import lyewright.formula.AlkaliChoice;
 import lyewright.material.Alkali;
 import lyewright.measure.Outcome;
+import lyewright.measure.WrittenMass;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which vessel, which balance, in which order. */
 class WeighingTest {
@@ -335,5 +338,19 @@ class WeighingTest {
         assertThat(sheet.fade()).isEmpty();
         Optional<Caution> caution = Sheets.caution(sheet, "fade-runs-dry");
         assertThat(caution.orElseThrow().remedy()).startsWith("Pour in at least 4 layers");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2.9", "3.0", "3.1", "3.2", "3.3", "3.6", "3.7", "4.0", "4.1", "4.3", "4.5", "4.7", "4.9", "5.0", "5.1"
+            })
+    void an_ounce_notebook_is_weighed_as_it_stands_on_an_ounce_balance(String soda) {
+        AFormula notebook = AFormula.ofOils("olive-virgin", "32 oz").naohAsWeighed(soda + " oz");
+
+        MakingSheet sheet = notebook.sheet(Fill.AS_WRITTEN, register("kitchen:11lb:0.1oz"));
+
+        assertThat(Sheets.weighed(sheet, "naoh"))
+                .isCloseTo(WrittenMass.parse(soda + " oz").orThrow().grams(), within(0.0005));
     }
 }

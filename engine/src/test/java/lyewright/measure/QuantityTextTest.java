@@ -207,4 +207,18 @@ class QuantityTextTest {
     private static <T> T pick(Random random, T[] values) {
         return List.of(values).get(random.nextInt(values.length));
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12,5 g | write 12.5 g",
+                "0,500 g | write 0.500 g",
+                "1,000 g | write 1000 g, or 1.000 g",
+                "1.000,5 g | write it with one point and nothing else, as in 1000.5",
+                "1,000,000 g | write it with one point and nothing else, as in 1000.5"
+            })
+    void a_comma_is_never_guessed_at(String text, String remedy) {
+        assertThat(refused(WrittenMass.parse(text)).remedy()).isEqualTo(remedy);
+    }
 }

@@ -49,6 +49,29 @@ class HistogramTest {
     }
 
     @Test
+    void the_share_below_a_value_is_within_a_bin_of_the_values_own() {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int round = 0; round < 40; round++) {
+            double low = -5 + 10 * random.nextDouble();
+            double high = low + 0.001 + 20 * random.nextDouble();
+            double[] values = sample(random, 1 + random.nextInt(3000), low, high);
+            Histogram histogram = of(low, high, values);
+            for (double at :
+                    new double[] {low - 1, low, (low + high) / 2, low + 0.01 * (high - low), high, high + 1, 0}) {
+                double near = bin(low, high) * 1.000001;
+                assertThat(histogram.shareBelow(at))
+                        .as("round %d at %s", round, at)
+                        .isBetween(shareBelow(values, at - near), shareBelow(values, at + near));
+            }
+            assertThat(histogram.shareBelow(0)).isEqualTo(shareBelow(values, 0));
+        }
+    }
+
+    private static double shareBelow(double[] values, double at) {
+        return Arrays.stream(values).filter(value -> value < at).count() / (double) values.length;
+    }
+
+    @Test
     void quantiles_never_fall_as_their_share_rises() {
         SplittableRandom random = new SplittableRandom(2);
         Histogram histogram = of(0, 1, sample(random, 500, 0, 1));

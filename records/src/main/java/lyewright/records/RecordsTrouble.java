@@ -1,6 +1,7 @@
 package lyewright.records;
 
 import lyewright.measure.Problem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The records could not be read or written just now, for a reason that lies outside the application: no room, no permission,
@@ -18,9 +19,9 @@ public final class RecordsTrouble extends RuntimeException {
      *
      * @param what what is wrong, one clause
      * @param remedy what to do about it, one clause
-     * @param cause what the database or the system said
+     * @param cause what the database or the system said; null where it did not notice
      */
-    public RecordsTrouble(String what, String remedy, Throwable cause) {
+    public RecordsTrouble(String what, String remedy, @Nullable Throwable cause) {
         super(what + "; " + remedy, cause);
         this.what = what;
         this.remedy = remedy;

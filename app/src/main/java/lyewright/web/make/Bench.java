@@ -52,6 +52,12 @@ public record Bench(
         jugs = List.copyOf(jugs);
     }
 
+    /** The sheet with the other oil, where one is asked for. */
+    public Outcome<MakingSheet> swapped() {
+        return sheet.then(made ->
+                Swap.of(this, made).then(swap -> Outcome.ok(swap.comparison().b())));
+    }
+
     Optional<KeptMould> mould() {
         return moulds.stream()
                 .filter(mould -> mould.id().equals(choice.text(MakeChoice.MOULD)))

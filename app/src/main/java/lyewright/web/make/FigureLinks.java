@@ -5,33 +5,39 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.web.Piece;
 
 /**
  * Finds the sheet's figures in sentences about it. A number is a link only if it is what a figure that belongs there rounds to, and
  * the figure's unit stands behind it: a link that led to another figure would be worse than none.
  */
-final class FigureLinks {
+public final class FigureLinks {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])[+-]?[0-9]+(?:\\.[0-9]+)?(?![\\w.]*[0-9])");
 
-    private final MakeChoice choice;
+    private final UnaryOperator<String> why;
 
-    FigureLinks(MakeChoice choice) {
-        this.choice = choice;
+    /**
+     * For a sheet.
+     *
+     * @param why where a figure of it says why, by the figure's path
+     */
+    public FigureLinks(UnaryOperator<String> why) {
+        this.why = why;
     }
 
     /** A figure by itself. */
-    Piece figure(String text, String path) {
-        return new Piece(text, choice.why(path));
+    public Piece figure(String text, String path) {
+        return new Piece(text, why.apply(path));
     }
 
-    /** A cell that holds one figure and nothing else; plain where it shows another number. */
+    /** A cell that holds one figure, perhaps in two units, and nothing else; plain where it shows another number. */
     List<Piece> cell(String text, Known known) {
-        Matcher number = NUMBER.matcher(text);
-        return List.of(
-                number.find() && shows(number.group(), known.value()) ? figure(text, known.path()) : Piece.plain(text));
+        boolean shown = NUMBER.matcher(text).results().anyMatch(number -> shows(number.group(), known.value()));
+        return List.of(shown ? figure(text, known.path()) : Piece.plain(text));
     }
 
     /**
@@ -40,7 +46,7 @@ final class FigureLinks {
      * @param text the sentence
      * @param known the figures that may stand in it, each once
      */
-    List<Piece> sentence(String text, List<Known> known) {
+    public List<Piece> sentence(String text, List<Known> known) {
         List<Known> left = new ArrayList<>(known);
         List<Piece> pieces = new ArrayList<>();
         Matcher number = NUMBER.matcher(text);

@@ -7,13 +7,15 @@ package lyewright.web.make;
  * @param value unrounded
  * @param unit that must stand behind it in a sentence; empty where none does
  */
-record Known(String path, double value, String unit) {
+public record Known(String path, double value, String unit) {
 
-    static Known grams(String path, double value) {
+    /** Grams. */
+    public static Known grams(String path, double value) {
         return new Known(path, value, "g");
     }
 
-    static Known percent(String path, double value) {
+    /** Percent. */
+    public static Known percent(String path, double value) {
         return new Known(path, value, "%");
     }
 }

@@ -1,6 +1,7 @@
 package lyewright.web.make;
 
 import java.util.List;
+import lyewright.web.Piece;
 
 /**
  * A label and what stands beside it.

@@ -64,9 +64,8 @@ public record MakeAnswer(
                 bench.version().number(),
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
-                sheet.map(made ->
-                        SheetShown.of(made, bench.choice(), bench.workshop().units())),
-                swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest)),
+                sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
+                swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest, bench.choice())),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
                         .map(Problem::sentence)
@@ -115,6 +114,11 @@ public record MakeAnswer(
     /** What a paper is called. */
     public static String called(Paper size) {
         return size == Paper.A4 ? "A4" : "Letter";
+    }
+
+    /** What is asked for to see what the batch becomes. */
+    public String becomes() {
+        return choice.without(MakeChoice.OUT, MakeChoice.IN).query();
     }
 
     /** Where the sheet is looked at as paper without anything being kept. */

@@ -32,6 +32,9 @@ public record MakeChoice(Map<String, String> texts) {
     static final String OUT = "out";
     static final String IN = "in";
 
+    /** Stands in the address of a figure with the other oil. */
+    public static final String SWAPPED = "swapped";
+
     /** In front of a vessel's name, for the jug that was chosen for it. */
     static final String JUG = "jug.";
 
@@ -181,6 +184,16 @@ public record MakeChoice(Map<String, String> texts) {
     /** Where a figure of this sheet is explained. */
     public String why(String path) {
         return "/why?" + without(OUT, IN).query() + "&figure=" + encoded(path);
+    }
+
+    /** Where a figure of the sheet with the other oil is explained. */
+    public String whyOfSwap(String path) {
+        return "/why?" + query() + "&" + SWAPPED + "=yes&figure=" + encoded(path);
+    }
+
+    /** Where it is explained how a figure changes with the other oil; the figure is a row of the comparison. */
+    String whyOfChange(String row) {
+        return "/why/change?" + query() + "&figure=" + encoded(row);
     }
 
     /** A text inside an address. */

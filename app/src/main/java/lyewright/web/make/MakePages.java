@@ -19,6 +19,8 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
+import lyewright.web.recipe.BarShown;
 import lyewright.web.recipe.BegunDraft;
 import org.jspecify.annotations.Nullable;
 
@@ -59,6 +61,7 @@ public final class MakePages implements Feature {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get(ADDRESS, this::show);
+        routes.get(ADDRESS + "/becomes", this::becomes);
         routes.get(PDF, this::paper);
         routes.post(PDF, this::printPaper);
         routes.post(ADDRESS + "/printed", this::printed);
@@ -84,6 +87,27 @@ public final class MakePages implements Feature {
         } else {
             Answers.page(ctx, "make/make.jte", MakePage.of(bench, answer, frame(ctx, bench)));
         }
+    }
+
+    /** Beneath what is needed at the bench, so it is worked out only for whoever unfolds it. */
+    private void becomes(Context ctx) {
+        Bench bench = workbench.lay(MakeChoice.of(ctx.queryParamMap()));
+        BarShown bar = BarShown.of(sheet(bench), WorkshopUnits.of(bench.workshop()), bench.choice()::why);
+        if (Answers.isInPlace(ctx)) {
+            Answers.page(ctx, "make/bar.jte", bar);
+            return;
+        }
+        Frame frame = shop.frame("What " + bench.recipe().name() + " becomes", Section.MAKE)
+                .with(List.of("make.css", "why.css"), List.of("why.js"));
+        Answers.page(
+                ctx,
+                "make/becomes.jte",
+                new BecomesPage(
+                        frame,
+                        bench.recipe().name(),
+                        bench.version().number(),
+                        ADDRESS + "?" + bench.choice().query(),
+                        bar));
     }
 
     private Frame frame(Context ctx, Bench bench) {

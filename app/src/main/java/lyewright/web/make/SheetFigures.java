@@ -3,6 +3,9 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import lyewright.chemistry.BatchLine;
+import lyewright.formula.Stage;
 import lyewright.makingsheet.FadingPour;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
@@ -12,11 +15,12 @@ import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 
 /** Which figures of a sheet its sentences may speak of, by the label that stands before them. Paths are those of its JSON. */
-final class SheetFigures {
+public final class SheetFigures {
 
     private final MakingSheet sheet;
 
-    SheetFigures(MakingSheet sheet) {
+    /** Of a sheet. */
+    public SheetFigures(MakingSheet sheet) {
         this.sheet = sheet;
     }
 
@@ -24,7 +28,7 @@ final class SheetFigures {
         return switch (label) {
             case "Into the mould" -> mould();
             case "Weighed in all" ->
-                List.of(Known.grams("totals.batchGrams", sheet.totals().batch()));
+                List.of(Known.grams("totals.batchGrams", sheet.totals().batch()), heldBack());
             case "Oils" -> List.of(oils());
             case "Superfat" -> superfat();
             case "How sure" -> band();
@@ -39,6 +43,12 @@ final class SheetFigures {
         sheet.totals().target().ifPresent(grams -> known.add(Known.grams("totals.targetGrams", grams)));
         sheet.totals().offTarget().ifPresent(grams -> known.add(Known.grams("totals.offTargetGrams", grams)));
         return known;
+    }
+
+    /** What stays in jugs and tools. */
+    public Known heldBack() {
+        return Known.grams(
+                "sums.heldBackGrams", sheet.totals().batch() - sheet.totals().mould());
     }
 
     private Known oils() {
@@ -73,7 +83,8 @@ final class SheetFigures {
         known.add(Known.percent(path + "freeAlkaliProbability", 100 * band.freeAlkaliProbability()));
     }
 
-    List<Known> bars() {
+    /** Of its bars; none where there are none. */
+    public List<Known> bars() {
         return sheet.bars()
                 .map(bars -> List.of(
                         new Known("bars.count", bars.count(), ""),
@@ -92,8 +103,8 @@ final class SheetFigures {
                 List.of(koh(), Known.grams("alkali.kohPureGrams", lye.kohPureGrams())),
                 "Alkali",
                 List.of(
-                        naoh(),
-                        koh(),
+                        Known.grams("sums.alkaliGrams", lye.naohGrams() + lye.kohGrams()),
+                        Known.grams("sums.pureAlkaliGrams", lye.pureGrams()),
                         Known.grams("alkali.naohPureGrams", lye.naohPureGrams()),
                         Known.grams("alkali.kohPureGrams", lye.kohPureGrams())),
                 "Potassium's share",
@@ -108,6 +119,7 @@ final class SheetFigures {
                 "In its jug",
                 List.of(
                         Known.percent("alkali.jugConcentrationPercent", lye.concentrationPercent()),
+                        Known.grams("sums.pureAlkaliGrams", lye.pureGrams()),
                         Known.grams("alkali.naohPureGrams", lye.naohPureGrams()),
                         Known.grams("alkali.kohPureGrams", lye.kohPureGrams()),
                         Known.grams("alkali.waterInJugGrams", lye.waterInJugGrams())),
@@ -116,6 +128,9 @@ final class SheetFigures {
                 "Water by the rule",
                 List.of(
                         Known.grams("totals.waterGrams", sheet.totals().water()),
+                        Known.percent(
+                                "sums.waterPercentOfOils",
+                                100 * sheet.totals().water() / sheet.totals().oils()),
                         Known.grams("totals.waterBroughtGrams", sheet.totals().waterBrought())),
                 "Salt",
                 List.of(
@@ -167,9 +182,47 @@ final class SheetFigures {
     List<Known> step() {
         List<Known> known = new ArrayList<>();
         known.add(oils());
+        known.add(Known.grams("sums.oilPotGrams", grams(line -> line.stage().kind() == Stage.Kind.OILS)));
         known.add(Known.grams("totals.mouldGrams", sheet.totals().mould()));
         known.addAll(bars());
         known.addAll(weighings(""));
+        known.add(heldBack());
+        known.add(Known.grams("sums.lyeJugGrams", inLyeJug(line -> true)));
+        known.add(Known.grams("sums.lyeJugLiquidsGrams", inLyeJug(line -> line.kind() != BatchLine.Kind.ALKALI)));
+        wetted(known);
+        return known;
+    }
+
+    private double inLyeJug(Predicate<BatchLine> which) {
+        return grams(line -> line.inLyeJug() && which.test(line));
+    }
+
+    private double grams(Predicate<BatchLine> which) {
+        return sheet.vessels().stream()
+                .flatMap(vessel -> vessel.weighings().stream())
+                .filter(weighing -> which.test(weighing.line()))
+                .mapToDouble(weighing -> weighing.weigh().grams())
+                .sum();
+    }
+
+    /** Additions with what they are wetted out with. */
+    private void wetted(List<Known> known) {
+        for (int a = 0; a < sheet.formula().additions().size(); a++) {
+            if (sheet.formula().additions().get(a).liquid().isPresent()) {
+                int place = a;
+                known.add(Known.grams(
+                        "sums.additions[" + a + "].withLiquidGrams",
+                        grams(line -> line.place() == place
+                                && (line.kind() == BatchLine.Kind.ADDITION
+                                        || line.kind() == BatchLine.Kind.DISPERSING_LIQUID))));
+            }
+        }
+    }
+
+    /** What a list of weighings may speak of: the thing itself, and that with its liquid. */
+    List<Known> listed(String name) {
+        List<Known> known = weighings(name);
+        wetted(known);
         return known;
     }
 
@@ -207,12 +260,18 @@ final class SheetFigures {
     List<Known> portionRow(int place, int row) {
         PortionSheet portion = sheet.portions().get(place);
         if (row == 0) {
-            return List.of(Known.grams(portion(place) + "baseBatterGrams", portion.baseBatterGrams()));
+            return List.of(
+                    Known.grams(portion(place) + "baseBatterGrams", portion.baseBatterGrams()),
+                    Known.grams(
+                            "sums." + portion(place) + "batterReadingGrams",
+                            portion.emptyGrams() + portion.baseBatterGrams()));
         }
         PortionSheet.PortionAddition addition = portion.additions().get(row - 1);
         String path = portion(place) + "additions[" + (row - 1) + "].";
         return List.of(
-                Known.grams(path + "grams", addition.grams()),
+                addition.liquidGrams() > 0
+                        ? Known.grams("sums." + path + "grams", addition.grams() + addition.liquidGrams())
+                        : Known.grams(path + "grams", addition.grams()),
                 Known.grams(path + "readingGrams", addition.readingGrams()),
                 new Known(path + "gramsPerKgOils", addition.gramsPerKilogramOils(), ""),
                 new Known(path + "gramsPerKgPortionOils", addition.gramsPerKilogramPortionOils(), ""));

@@ -1,14 +1,14 @@
 package lyewright.web.make;
 
-import java.text.Normalizer;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Locale;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.print.PaperOrder;
 import lyewright.print.PaperSize;
 import lyewright.print.SheetPaper;
 import lyewright.records.setting.Paper;
+import lyewright.web.FileNames;
+import lyewright.web.WorkshopUnits;
 import lyewright.web.make.MakeChoice.Much;
 
 /**
@@ -20,8 +20,6 @@ import lyewright.web.make.MakeChoice.Much;
 @SuppressWarnings("ArrayRecordComponent") // never compared
 record SheetFile(String name, byte[] pdf) {
 
-    private static final int LONGEST = 60;
-
     static SheetFile of(Bench bench, MakingSheet sheet, Paper paper, Clock clock) {
         String version = Integer.toString(bench.version().number());
         PaperOrder order = new PaperOrder(
@@ -30,8 +28,10 @@ record SheetFile(String name, byte[] pdf) {
                 bench.recipe().name(),
                 version,
                 LocalDate.now(clock),
+                WorkshopUnits.of(bench.workshop()),
                 mould(bench));
-        return new SheetFile(plain(bench.recipe().name()) + "-" + version + ".pdf", SheetPaper.pdf(sheet, order));
+        return new SheetFile(
+                FileNames.plain(bench.recipe().name(), "sheet") + "-" + version + ".pdf", SheetPaper.pdf(sheet, order));
     }
 
     private static String mould(Bench bench) {
@@ -50,16 +50,5 @@ record SheetFile(String name, byte[] pdf) {
             case BARS -> ", as cut";
             default -> "";
         };
-    }
-
-    /** Letters and figures of any keyboard; a name in another script comes out as "sheet". */
-    private static String plain(String name) {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
-        String some = plain.length() > LONGEST ? plain.substring(0, LONGEST) : plain;
-        return some.isEmpty() ? "sheet" : some;
     }
 }

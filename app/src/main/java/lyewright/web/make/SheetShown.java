@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.measure.LengthUnit;
 import lyewright.picture.FadePicture;
 import lyewright.picture.MouldPicture;
 import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
-import lyewright.records.setting.Units;
+import lyewright.records.setting.Workshop;
+import lyewright.web.Piece;
+import lyewright.web.WorkshopUnits;
 import lyewright.words.BandWords;
 import lyewright.words.ChemistryWords;
 import lyewright.words.Labelled;
@@ -19,6 +20,7 @@ import lyewright.words.RoomLeft;
 import lyewright.words.Safety;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 
 /**
@@ -73,12 +75,12 @@ public record SheetShown(
         batter = List.copyOf(batter);
     }
 
-    static SheetShown of(MakingSheet sheet, MakeChoice choice, Units units) {
-        FigureLinks links = new FigureLinks(choice);
+    static SheetShown of(MakingSheet sheet, MakeChoice choice, Workshop workshop) {
+        UnitsShown units = WorkshopUnits.of(workshop);
+        FigureLinks links = new FigureLinks(choice::why);
         SheetFigures figures = new SheetFigures(sheet);
-        SheetHead head = SheetHead.of(sheet);
-        WeighPlan plan = WeighPlan.of(sheet);
-        LengthUnit unit = units == Units.OUNCES ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+        SheetHead head = SheetHead.of(sheet, units);
+        WeighPlan plan = WeighPlan.of(sheet, units);
         return new SheetShown(
                 head,
                 head.lines().stream()
@@ -96,11 +98,11 @@ public record SheetShown(
                 plan.balances(),
                 plan.room(),
                 Safety.LINES,
-                StepsShown.of(sheet, links),
+                StepsShown.of(sheet, units, links),
                 chemistry(sheet, links, figures),
                 SuperfatPicture.of(sheet),
-                MouldPicture.of(sheet, unit),
-                Stream.of(PortionsPicture.of(sheet), FadePicture.of(sheet))
+                MouldPicture.of(sheet, WorkshopUnits.lengths(workshop.units())),
+                Stream.of(PortionsPicture.of(sheet, units.mass()), FadePicture.of(sheet, units.mass()))
                         .flatMap(Optional::stream)
                         .toList(),
                 sheet.formula().tables().edition());

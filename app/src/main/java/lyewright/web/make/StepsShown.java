@@ -3,9 +3,11 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.web.Piece;
 import lyewright.words.MakingStep;
 import lyewright.words.MakingSteps;
 import lyewright.words.StepTable;
+import lyewright.words.UnitsShown;
 
 /** The steps of making with their figures leading to their reasons. */
 final class StepsShown {
@@ -23,9 +25,9 @@ final class StepsShown {
         this.portions = !sheet.portions().isEmpty();
     }
 
-    static List<StepShown> of(MakingSheet sheet, FigureLinks links) {
+    static List<StepShown> of(MakingSheet sheet, UnitsShown units, FigureLinks links) {
         StepsShown steps = new StepsShown(sheet, links);
-        return MakingSteps.of(sheet).stream().map(steps::step).toList();
+        return MakingSteps.of(sheet, units).stream().map(steps::step).toList();
     }
 
     private StepShown step(MakingStep step) {
@@ -78,7 +80,7 @@ final class StepsShown {
             cells.add(
                     i == 0
                             ? List.of(Piece.plain(row.get(i)))
-                            : links.sentence(row.get(i), figures.weighings(i == 1 ? row.get(0) : "")));
+                            : links.sentence(row.get(i), figures.listed(i == 1 ? row.get(0) : "")));
         }
         return cells;
     }

@@ -2,6 +2,8 @@ package lyewright.web.make;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.Comparison.Group;
@@ -9,6 +11,8 @@ import lyewright.makingsheet.Comparison.Row;
 import lyewright.material.Names;
 import lyewright.picture.ComparePicture;
 import lyewright.picture.Picture;
+import lyewright.web.Piece;
+import lyewright.why.Why;
 import lyewright.words.CompareWords;
 import lyewright.words.Figures;
 
@@ -59,10 +63,12 @@ public record SwapShown(
      * @param to as it would be
      * @param by the change, with its sign
      */
-    public record Figure(String label, String unit, String from, String to, String by) {}
+    public record Figure(String label, String unit, Piece from, Piece to, Piece by) {}
 
-    static SwapShown of(Swap swap, boolean newest) {
+    static SwapShown of(Swap swap, boolean newest, MakeChoice choice) {
         Comparison comparison = swap.comparison();
+        Why from = Why.of(comparison.a());
+        Why to = Why.of(comparison.b());
         List<Figure> rows = new ArrayList<>();
         for (Group group : List.of(
                 Group.ALKALI_AND_WATER,
@@ -74,7 +80,16 @@ public record SwapShown(
                 Group.BATCH)) {
             comparison.of(group).stream()
                     .filter(Row::differs)
-                    .map(row -> figure(row, group))
+                    .map(row -> new Figure(
+                            row.label(),
+                            group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit(),
+                            shown(row, row.a(), from, choice::why),
+                            shown(row, row.b(), to, choice::whyOfSwap),
+                            row.shownDifference()
+                                    .map(change -> new Piece(
+                                            Figures.signed(change.doubleValue(), row.decimals()),
+                                            choice.whyOfChange(row.path())))
+                                    .orElse(Piece.plain(""))))
                     .forEach(rows::add);
         }
         return new SwapShown(
@@ -103,15 +118,10 @@ public record SwapShown(
                 how, change.caution().level().word(), change.caution().text());
     }
 
-    private static Figure figure(Row row, Group group) {
-        String unit = group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit();
-        return new Figure(
-                row.label(),
-                unit,
-                row.a().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),
-                row.b().map(value -> Figures.fixed(value, row.decimals())).orElse("none"),
-                row.shownDifference()
-                        .map(change -> Figures.signed(change.doubleValue(), row.decimals()))
-                        .orElse(""));
+    /** Nothing of what only the other has is no figure. */
+    private static Piece shown(Row row, Optional<Double> value, Why why, UnaryOperator<String> address) {
+        return value.flatMap(known -> why.ofComparison(row.path())
+                        .map(path -> new Piece(Figures.fixed(known, row.decimals()), address.apply(path))))
+                .orElse(Piece.plain("none"));
     }
 }

@@ -2,6 +2,7 @@ package lyewright.web.make;
 
 import java.util.List;
 import java.util.Optional;
+import lyewright.web.Piece;
 import lyewright.words.WeighRow;
 import lyewright.words.WeighVessel;
 

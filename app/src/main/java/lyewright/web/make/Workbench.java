@@ -49,8 +49,16 @@ public final class Workbench {
      * @throws Refused if there is no such recipe or version
      */
     public Bench lay(MakeChoice choice) {
+        return lay(choice, recipe(shop.records(), choice.text(MakeChoice.RECIPE)));
+    }
+
+    /** The same to be asked about only: a deleted recipe still has its pages, with their figures. */
+    public Bench layEvenDeleted(MakeChoice choice) {
+        return lay(choice, evenDeleted(shop.records(), choice.text(MakeChoice.RECIPE)));
+    }
+
+    private Bench lay(MakeChoice choice, Recipe recipe) {
         Records records = shop.records();
-        Recipe recipe = recipe(records, choice.text(MakeChoice.RECIPE));
         RecipeVersion version = version(records, recipe, choice.text(MakeChoice.VERSION));
         Formula formula = version.formula();
         Workshop workshop = shop.workshop();
@@ -84,7 +92,7 @@ public final class Workbench {
      * @throws Refused if there is no such recipe or version
      */
     public OfRecipe recipe(MakeChoice choice) {
-        Recipe recipe = recipe(shop.records(), choice.text(MakeChoice.RECIPE));
+        Recipe recipe = evenDeleted(shop.records(), choice.text(MakeChoice.RECIPE));
         RecipeVersion version = version(shop.records(), recipe, choice.text(MakeChoice.VERSION));
         return new OfRecipe(
                 choice.with(MakeChoice.VERSION, Integer.toString(version.number())),
@@ -104,12 +112,22 @@ public final class Workbench {
     public record OfRecipe(MakeChoice choice, Recipe recipe, RecipeVersion version, Outcome<MakingSheet> sheet) {}
 
     private static Recipe recipe(Records records, String id) {
-        return records.recipes()
-                .find(id)
-                .filter(recipe -> recipe.deletedAt().isEmpty())
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such recipe in this workshop.",
-                        "It may have been deleted, or belong to the other workshop. Choose one under Recipes."));
+        Recipe recipe = evenDeleted(records, id);
+        if (recipe.deletedAt().isPresent()) {
+            throw notHere();
+        }
+        return recipe;
+    }
+
+    /** A deleted recipe still has its page, with its figures. */
+    private static Recipe evenDeleted(Records records, String id) {
+        return records.recipes().find(id).orElseThrow(Workbench::notHere);
+    }
+
+    private static Refused notHere() {
+        return Refused.notHere(
+                "There is no such recipe in this workshop.",
+                "It may have been deleted, or belong to the other workshop. Choose one under Recipes.");
     }
 
     private static RecipeVersion version(Records records, Recipe recipe, String typed) {

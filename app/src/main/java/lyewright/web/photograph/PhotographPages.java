@@ -27,6 +27,8 @@ public final class PhotographPages implements Feature {
     /** The largest file that is looked at. */
     static final int LARGEST = 32 << 20;
 
+    private static final String SMALLER = "make it smaller, 1600 pixels are plenty";
+
     private static final int PATIENCE_SECONDS = 30;
     private static final String FOREVER = "private, max-age=31536000, immutable";
 
@@ -51,9 +53,9 @@ public final class PhotographPages implements Feature {
 
     private void take(Context ctx) {
         String id = living(ctx);
-        Outcome<Photograph> read = Uploads.file(ctx, PhotographReader.PATH)
-                .map(this::read)
-                .orElseGet(() -> refused("no photograph was chosen", "choose one, then press the button"));
+        Outcome<Photograph> read = Uploads.file(ctx, PhotographReader.PATH, SMALLER)
+                .then(file -> file.map(this::read)
+                        .orElseGet(() -> refused("no photograph was chosen", "choose one, then press the button")));
         if (read instanceof Outcome.Ok<Photograph> ok) {
             String hash = shop.records().photographs().keep(ok.value().large());
             thumbnails.put(hash, ok.value().small());
@@ -82,9 +84,7 @@ public final class PhotographPages implements Feature {
 
     private Outcome<Photograph> read(UploadedFile file) {
         if (file.size() > LARGEST) {
-            return refused(
-                    "the file is " + (file.size() >> 20) + " MB, and more than 32 MB is not read",
-                    "make it smaller, 1600 pixels are plenty");
+            return refused("the file is " + (file.size() >> 20) + " MB, and more than 32 MB is not read", SMALLER);
         }
         try {
             if (!turn.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.picture.Picture;
 import lyewright.web.Frame;
+import lyewright.web.Piece;
 
 /**
  * Two versions, or two recipes, beside each other.
@@ -62,7 +63,7 @@ public record ComparePage(
      * @param b of the second
      * @param change from the first to the second
      */
-    public record Row(String label, String unit, String a, String b, String change) {}
+    public record Row(String label, String unit, Piece a, Piece b, Piece change) {}
 
     /**
      * A caution of either.

@@ -19,8 +19,11 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.recipe.Search;
 import lyewright.records.recipe.VersionHeader;
 import lyewright.web.Answers;
+import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
+import lyewright.words.Sentences;
 
 /** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
 final class ComparePages {
@@ -39,6 +42,10 @@ final class ComparePages {
 
         static Pick of(Recipe recipe, RecipeVersion version) {
             return new Pick(recipe, version, version.formula());
+        }
+
+        RecipeSheet.Version of() {
+            return new RecipeSheet.Version(recipe.id(), version.number());
         }
 
         String words() {
@@ -114,7 +121,8 @@ final class ComparePages {
     private ComparePage page(String title, Pick a, Pick b, ComparePage.Choice choice) {
         Outcome<MakingSheet> sheetA = sheet(a.formula());
         Outcome<MakingSheet> sheetB = sheet(b.formula());
-        var frame = shop.frame(title, Section.RECIPES).withStyle("recipe.css");
+        Frame plain = shop.frame(title, Section.RECIPES);
+        Frame frame = plain.with(List.of("recipe.css", "why.css"), List.of("why.js"));
         if (!(sheetA instanceof Outcome.Ok<MakingSheet> okA) || !(sheetB instanceof Outcome.Ok<MakingSheet> okB)) {
             List<String> troubles = new ArrayList<>();
             sheetA.problems().forEach(problem -> troubles.add(a.words() + ": " + Sentences.whole(problem)));
@@ -122,7 +130,7 @@ final class ComparePages {
             return new ComparePage(
                     frame, List.of(), troubles, List.of(), List.of(), List.of(), Optional.empty(), List.of(), choice);
         }
-        CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()));
+        CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()), addresses(a, b));
         return new ComparePage(
                 frame,
                 List.of(side("A", a, okA.value()), side("B", b, okB.value())),
@@ -133,6 +141,20 @@ final class ComparePages {
                 told.same(),
                 told.cautions(),
                 choice);
+    }
+
+    private static CompareTold.Addresses addresses(Pick a, Pick b) {
+        return new CompareTold.Addresses() {
+            @Override
+            public String side(boolean first, String figure) {
+                return RecipeSheet.whyOfAKilogram((first ? a : b).of(), figure);
+            }
+
+            @Override
+            public String change(String row) {
+                return RecipeSheet.whyItChanges(a.of(), b.of(), row);
+            }
+        };
     }
 
     private Outcome<MakingSheet> sheet(Formula formula) {

@@ -9,17 +9,33 @@ import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.CautionChange.Change;
 import lyewright.makingsheet.Comparison;
+import lyewright.web.Piece;
+import lyewright.why.Why;
 import lyewright.words.CompareWords;
 import lyewright.words.Figures;
 
 /** A comparison as the rows of a page. */
 final class CompareTold {
 
+    private static final String NOTHING = "–";
+
     private final Comparison comparison;
     private final CompareWords words;
+    private final Addresses addresses;
 
-    CompareTold(Comparison comparison) {
+    /** Where a row's figures say why. */
+    interface Addresses {
+
+        /** Why a figure of the first or of the second is what it is. */
+        String side(boolean first, String figure);
+
+        /** Why a row changes as it does. */
+        String change(String row);
+    }
+
+    CompareTold(Comparison comparison, Addresses addresses) {
         this.comparison = comparison;
+        this.addresses = addresses;
         this.words = new CompareWords(comparison);
     }
 
@@ -37,12 +53,14 @@ final class CompareTold {
     }
 
     List<ComparePage.Group> groups() {
+        Why a = Why.of(comparison.a());
+        Why b = Why.of(comparison.b());
         return Arrays.stream(Comparison.Group.values())
                 .map(group -> new ComparePage.Group(
                         title(group),
                         comparison.of(group).stream()
                                 .filter(Comparison.Row::differs)
-                                .map(CompareTold::row)
+                                .map(row -> row(row, a, b))
                                 .toList()))
                 .filter(group -> !group.rows().isEmpty())
                 .toList();
@@ -62,17 +80,23 @@ final class CompareTold {
         };
     }
 
-    private static ComparePage.Row row(Comparison.Row row) {
+    private ComparePage.Row row(Comparison.Row row, Why a, Why b) {
         return new ComparePage.Row(
                 row.label(),
                 row.unit(),
-                value(row.a(), row.decimals()),
-                value(row.b(), row.decimals()),
-                row.shownDifference().map(CompareTold::signed).orElse("–"));
+                side(row, row.a(), true, a),
+                side(row, row.b(), false, b),
+                row.shownDifference()
+                        .map(change -> new Piece(signed(change), addresses.change(row.path())))
+                        .orElse(Piece.plain(NOTHING)));
     }
 
-    private static String value(Optional<Double> value, int decimals) {
-        return value.map(v -> Figures.fixed(v, decimals)).orElse("–");
+    /** Nothing of what only the other has is no figure. */
+    private Piece side(Comparison.Row row, Optional<Double> value, boolean first, Why why) {
+        Optional<String> figure = value.flatMap(known -> why.ofComparison(row.path()));
+        return figure.map(path ->
+                        new Piece(Figures.fixed(value.orElseThrow(), row.decimals()), addresses.side(first, path)))
+                .orElse(Piece.plain(NOTHING));
     }
 
     private static String signed(BigDecimal change) {

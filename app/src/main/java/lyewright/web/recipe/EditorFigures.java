@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lyewright.chemistry.BatchLine;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
@@ -15,8 +16,8 @@ import lyewright.measure.MassUnit;
 import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
 import lyewright.picture.SuperfatPicture;
+import lyewright.web.Piece;
 import lyewright.words.Figures;
-import lyewright.words.Labelled;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetView;
 
@@ -39,23 +40,39 @@ import lyewright.words.SheetView;
  */
 public record EditorFigures(
         String basis,
-        String superfat,
-        String range,
+        Piece superfat,
+        List<Piece> range,
         String verdict,
-        String alkali,
-        String water,
-        List<Labelled> masses,
+        List<Piece> alkali,
+        Piece water,
+        List<Mass> masses,
         Picture band,
         Picture acids,
         boolean stopped,
         List<Caution> cautions,
         List<Caution> notes,
-        Map<String, String> says) {
+        Map<String, List<Piece>> says) {
+
+    /**
+     * A figure with its label.
+     *
+     * @param label what it is
+     * @param text the figure, with the path of its why
+     */
+    public record Mass(String label, List<Piece> text) {
+
+        /** Copies its list. */
+        public Mass {
+            text = List.copyOf(text);
+        }
+    }
 
     /** The figures of a sheet. */
     static EditorFigures of(MakingSheet sheet, Map<String, String> places, boolean ounces) {
         return new Reckoned(sheet, ounces).figures(places);
     }
+
+    private static final String SUPERFAT = "superfat.sheetPercent";
 
     /** Puts the words together, once for each sheet. */
     private static final class Reckoned {
@@ -74,11 +91,14 @@ public record EditorFigures(
             SuperfatBand band = sheet.band();
             return new EditorFigures(
                     sheet.formula().formula().inMasses() ? "As written" : "For 1 kg of oils",
-                    Figures.percent(sheet.sheetSuperfatPercent(), 1),
-                    Figures.fixed(band.lowPercent(), 1) + " to " + Figures.percent(band.highPercent(), 1),
+                    new Piece(Figures.percent(sheet.sheetSuperfatPercent(), 1), SUPERFAT),
+                    List.of(
+                            new Piece(Figures.fixed(band.lowPercent(), 1), "superfat.low95Percent"),
+                            Piece.plain(" to "),
+                            new Piece(Figures.percent(band.highPercent(), 1), "superfat.high95Percent")),
                     sheet.verdict().word(),
                     alkali(),
-                    mass(sheet.totals().water()),
+                    water(),
                     masses(),
                     SuperfatPicture.of(sheet),
                     FattyAcidsPicture.of(sheet),
@@ -90,11 +110,38 @@ public record EditorFigures(
                     says(places));
         }
 
-        private String alkali() {
-            List<String> each = view.where(line -> line.kind() == BatchLine.Kind.ALKALI).stream()
-                    .map(weighing -> mass(weighing.weigh().grams()) + " " + small(weighing.name()))
-                    .toList();
-            return String.join(" and ", each);
+        private List<Piece> alkali() {
+            List<Piece> all = new ArrayList<>();
+            for (Weighing weighing : view.where(line -> line.kind() == BatchLine.Kind.ALKALI)) {
+                if (!all.isEmpty()) {
+                    all.add(Piece.plain(" and "));
+                }
+                all.add(weighed(weighing));
+                all.add(Piece.plain(" " + small(weighing.name())));
+            }
+            return all;
+        }
+
+        private Piece weighed(Weighing weighing) {
+            return mass(weighing.weigh().grams(), path(weighing) + ".weighGrams");
+        }
+
+        private String path(Weighing weighing) {
+            for (int v = 0; v < sheet.vessels().size(); v++) {
+                int i = sheet.vessels().get(v).weighings().indexOf(weighing);
+                if (i >= 0) {
+                    return "vessels[" + v + "].items[" + i + "]";
+                }
+            }
+            throw new IllegalStateException(weighing.name() + " is in no vessel");
+        }
+
+        private Piece water() {
+            return mass(sheet.totals().water(), "totals.waterGrams");
+        }
+
+        private Piece strength() {
+            return new Piece(Figures.percent(sheet.lye().pureStrengthPercent(), 1), "lye.pureStrengthPercent");
         }
 
         private static String small(String name) {
@@ -102,58 +149,70 @@ public record EditorFigures(
             return Names.inSentence(bracket < 0 ? name : name.substring(0, bracket));
         }
 
-        private List<Labelled> masses() {
-            List<Labelled> masses = new ArrayList<>();
+        private List<Mass> masses() {
+            List<Mass> masses = new ArrayList<>();
             view.where(line -> line.kind() == BatchLine.Kind.ALKALI)
-                    .forEach(weighing -> masses.add(
-                            new Labelled(weighing.name(), mass(weighing.weigh().grams()))));
-            masses.add(new Labelled("Water", mass(sheet.totals().water())));
+                    .forEach(weighing -> masses.add(new Mass(weighing.name(), List.of(weighed(weighing)))));
+            masses.add(new Mass("Water", List.of(water())));
             if (sheet.totals().waterBrought() >= 0.5) {
-                masses.add(new Labelled(
-                        "Water that other things bring", mass(sheet.totals().waterBrought())));
+                masses.add(new Mass(
+                        "Water that other things bring",
+                        List.of(mass(sheet.totals().waterBrought(), "totals.waterBroughtGrams"))));
             }
-            masses.add(new Labelled(
-                    "Strength of the lye", Figures.percent(sheet.lye().pureStrengthPercent(), 1) + " pure alkali"));
-            masses.add(new Labelled("Oils", mass(sheet.totals().oils())));
-            masses.add(new Labelled("Everything", mass(sheet.totals().batch())));
+            masses.add(new Mass("Strength of the lye", List.of(strength(), Piece.plain(" pure alkali"))));
+            masses.add(new Mass("Oils", List.of(mass(sheet.totals().oils(), "totals.oilsGrams"))));
+            masses.add(new Mass("Everything", List.of(mass(sheet.totals().batch(), "totals.batchGrams"))));
             return masses;
         }
 
-        private Map<String, String> says(Map<String, String> places) {
-            Map<String, String> says = new HashMap<>();
-            says.put("superfat", Figures.percent(sheet.sheetSuperfatPercent(), 2) + " by the sheet");
-            says.put("alkali", alkali());
+        private Map<String, List<Piece>> says(Map<String, String> places) {
+            Map<String, List<Piece>> says = new HashMap<>();
             says.put(
-                    "water",
-                    mass(sheet.totals().water()) + ", lye of "
-                            + Figures.percent(sheet.lye().pureStrengthPercent(), 1));
+                    "superfat",
+                    List.of(
+                            new Piece(Figures.percent(sheet.sheetSuperfatPercent(), 2), SUPERFAT),
+                            Piece.plain(" by the sheet")));
+            says.put("alkali", alkali());
+            says.put("water", List.of(water(), Piece.plain(", lye of "), strength()));
             oils(places, says);
             additions(places, says);
             return says;
         }
 
-        private void oils(Map<String, String> places, Map<String, String> says) {
+        private void oils(Map<String, String> places, Map<String, List<Piece>> says) {
             for (int i = 0; i < sheet.formula().oils().size(); i++) {
                 int place = i;
                 String key = sheet.formula().oils().get(i).key();
-                List<Weighing> weighed = view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place);
-                double grams = grams(weighed);
                 String share =
                         Figures.percent(100 * sheet.formula().oils().get(i).fraction(), 1);
-                says.put(row(places.getOrDefault("oils." + key, "")), mass(grams) + ", " + share);
+                List<Piece> told = new ArrayList<>();
+                for (Weighing weighing :
+                        view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place)) {
+                    told.add(weighed(weighing));
+                    told.add(Piece.plain(", "));
+                }
+                told.add(new Piece(share, "sums.oils[" + i + "].percent"));
+                says.put(row(places.getOrDefault("oils." + key, "")), told);
             }
         }
 
-        private void additions(Map<String, String> places, Map<String, String> says) {
+        private void additions(Map<String, String> places, Map<String, List<Piece>> says) {
             for (int i = 0; i < sheet.formula().additions().size(); i++) {
                 int place = i;
                 List<Weighing> weighed =
                         view.where(line -> line.kind() == BatchLine.Kind.ADDITION && line.place() == place);
                 double percent =
                         weighed.stream().mapToDouble(Weighing::percentOfOils).sum();
+                double grams =
+                        weighed.stream().mapToDouble(w -> w.weigh().grams()).sum();
+                String path = "sums.additions[" + i + "]";
                 says.put(
                         row(places.getOrDefault("additions." + i + ".of", "")),
-                        mass(grams(weighed)) + ", " + Figures.percent(percent, 1) + " of oils");
+                        List.of(
+                                mass(grams, path + ".grams"),
+                                Piece.plain(", "),
+                                new Piece(Figures.percent(percent, 1), path + ".percentOfOils"),
+                                Piece.plain(" of oils")));
             }
         }
 
@@ -163,8 +222,8 @@ public record EditorFigures(
             return end < 0 ? field : field.substring(0, end);
         }
 
-        private static double grams(List<Weighing> weighed) {
-            return weighed.stream().mapToDouble(w -> w.weigh().grams()).sum();
+        private Piece mass(double grams, String path) {
+            return new Piece(mass(grams), path);
         }
 
         private String mass(double grams) {
@@ -175,8 +234,8 @@ public record EditorFigures(
     }
 
     /** What a row comes to; empty where it has no figures. */
-    public String says(String row) {
-        return says.getOrDefault(row, "");
+    public List<Piece> says(String row) {
+        return says.getOrDefault(row, List.of());
     }
 
     /** How many cautions there are, in words; empty without any. */
@@ -189,10 +248,15 @@ public record EditorFigures(
 
     /** What can be heard of it. */
     public String said() {
-        return superfat + " superfat, 19 times in 20 between " + range + "; " + alkali + ", " + water + " water"
+        return superfat.text() + " superfat, 19 times in 20 between " + text(range) + "; " + text(alkali) + ", "
+                + water.text() + " water"
                 + Optional.of(cautionCount())
                         .filter(count -> !count.isEmpty())
                         .map(count -> "; " + count)
                         .orElse("");
+    }
+
+    private static String text(List<Piece> pieces) {
+        return pieces.stream().map(Piece::text).collect(Collectors.joining());
     }
 }

@@ -10,7 +10,9 @@ import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.MaterialNames.Place;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
+import lyewright.web.Piece;
 import lyewright.words.Labelled;
+import lyewright.words.Sentences;
 
 /**
  * The editor's page.
@@ -183,7 +185,7 @@ public record EditorPage(
 
     /** A word with its first letter large. */
     public static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+        return Sentences.upperFirst(word);
     }
 
     /** How a material's figure is written; empty where that is plain. */
@@ -283,8 +285,13 @@ public record EditorPage(
     }
 
     /** What a row comes to. */
-    public String says(String row) {
-        return figures.map(f -> f.says(row)).orElse("");
+    public List<Piece> says(String row) {
+        return figures.map(f -> f.says(row)).orElse(List.of());
+    }
+
+    /** Where its figures say why, asked with all that is typed. */
+    public String why() {
+        return "/why/draft?back=" + address;
     }
 
     /** Whether a part that is folded away has something in it. */

@@ -3,10 +3,7 @@ package lyewright.web.recipe;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.Formula;
@@ -14,6 +11,7 @@ import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.DraftAt;
 import lyewright.records.recipe.Recipe;
@@ -28,6 +26,7 @@ import lyewright.web.recipe.DraftKeeper.Result;
 import lyewright.web.recipe.EditorPage.Note;
 import lyewright.web.recipe.EditorPage.Of;
 import lyewright.web.recipe.EditorPage.Unfinished;
+import lyewright.words.Dates;
 
 /** The editor: {@code /recipes/new} and {@code /recipes/{id}/edit}. Its routes go before those of a recipe's own page. */
 public final class EditorPages implements Feature {
@@ -35,9 +34,7 @@ public final class EditorPages implements Feature {
     private static final String PAGE = "recipe/editor.jte";
     private static final String ANSWER = "recipe/answer.jte";
     private static final String NEW = "/recipes/new";
-
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.UK).withZone(ZoneId.systemDefault());
+    private static final int MOST_UNFINISHED = 5;
 
     private final Shop shop;
     private final Workbench workbench;
@@ -125,6 +122,15 @@ public final class EditorPages implements Feature {
             refuse(ctx, recipe, typed, tooMuch.get());
             return;
         }
+        try {
+            act(ctx, recipe, typed);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            refuse(ctx, recipe, typed, e.problem());
+        }
+    }
+
+    private void act(Context ctx, Optional<Recipe> recipe, Typed typed) {
         switch (typed.pressed()) {
             case "" -> keystroke(ctx, recipe, typed);
             case "save" -> save(ctx, recipe, typed);
@@ -178,11 +184,11 @@ public final class EditorPages implements Feature {
         }
     }
 
-    private static Optional<Note> note(Result result) {
+    private Optional<Note> note(Result result) {
         if (result instanceof Result.Others others) {
             return Optional.of(new Note(
                     "Another window changed this recipe at "
-                            + WHEN.format(others.theirs().changedAt())
+                            + Dates.minute(others.theirs().changedAt(), shop.clock())
                             + ". What you type here is not kept until you choose one of the two.",
                     "Take the other's",
                     "Keep mine"));
@@ -269,9 +275,7 @@ public final class EditorPages implements Feature {
 
     private EditorPage page(Optional<Recipe> recipe, Typed typed, Optional<Note> note, String focus) {
         Drafted drafted = typed.drafted();
-        FormRead read = drafted.isFile()
-                ? FileReading.read(drafted.file())
-                : drafted.form().read(workbench.names());
+        FormRead read = workbench.read(drafted);
         Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
         Of of = recipe.map(r ->
                         new Of(r.name(), typed.basedOn(), r.newest().madeAt().isPresent()))
@@ -305,20 +309,19 @@ public final class EditorPages implements Feature {
         String title = of.isNew()
                 ? typed.name().isEmpty() ? "A new recipe" : typed.name() + ", a new recipe"
                 : "Change " + of.name();
-        return shop.frame(title, Section.RECIPES).withStyle("editor.css").withScript("editor.js");
+        return shop.frame(title, Section.RECIPES)
+                .with(List.of("editor.css", "why.css"), List.of("editor.js", "why.js"));
     }
 
     private List<Unfinished> unfinished() {
-        return records().drafts().all().stream()
-                .filter(draft -> draft.recipeId().isEmpty())
+        return records().drafts().ofNewRecipes(MOST_UNFINISHED).stream()
                 .flatMap(draft -> Drafted.read(draft.form()).stream()
                         .map(kept -> new Unfinished(
                                 kept.form().recipe().isBlank()
                                         ? "A recipe without a name"
                                         : kept.form().recipe(),
                                 address(draft),
-                                WHEN.format(draft.changedAt()))))
-                .limit(5)
+                                Dates.minute(draft.changedAt(), shop.clock()))))
                 .toList();
     }
 }

@@ -2,10 +2,10 @@ package lyewright.web.recipe;
 
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
 import java.util.Locale;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
+import lyewright.web.FileNames;
 
 /** A version as its formula file. */
 final class ExportFiles {
@@ -27,11 +27,7 @@ final class ExportFiles {
 
     /** A name in plain letters for every system, and the recipe's own for those that can (RFC 6266, RFC 5987). */
     static String disposition(String recipe, int version) {
-        String plain = Normalizer.normalize(recipe, Normalizer.Form.NFKD)
-                .replaceAll("[^A-Za-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "")
-                .toLowerCase(Locale.ROOT);
-        String safe = (plain.isEmpty() ? "recipe" : cut(plain)) + "-" + version + ".yaml";
+        String safe = FileNames.plain(recipe, "recipe") + "-" + version + ".yaml";
         String own =
                 cut(recipe.replaceAll("[\\p{Cntrl}\\p{Cf}/\\\\:*?\"<>|]+", " ").strip()) + " " + version + ".yaml";
         return "attachment; filename=\"" + safe + "\"; filename*=UTF-8''" + percentEncoded(own.strip());

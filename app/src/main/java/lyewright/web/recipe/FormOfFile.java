@@ -7,19 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiFunction;
-import lyewright.formula.AlkaliChoice;
 import lyewright.formula.Comments;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
-import lyewright.formula.OilLine;
 import lyewright.formula.OwnMaterial;
-import lyewright.formula.Process;
-import lyewright.formula.Use;
-import lyewright.formula.WaterRule;
-import lyewright.material.Alkali;
-import lyewright.measure.Share;
 
 /** The form of a formula: the texts of its file, each in its field. */
 final class FormOfFile {
@@ -36,23 +28,7 @@ final class FormOfFile {
 
     /** The row of one of the maker's own materials. */
     static MaterialRow material(OwnMaterial own) {
-        Formula holder = new Formula(
-                "-",
-                1,
-                Use.OWN,
-                "",
-                List.of(new OilLine("-", new OilLine.Rest())),
-                new AlkaliChoice.Single(Alkali.SODIUM),
-                Optional.empty(),
-                new WaterRule.OfOils(Share.WHOLE),
-                Optional.empty(),
-                Optional.empty(),
-                Process.COLD,
-                List.of(),
-                List.of(),
-                List.of(own),
-                Comments.NONE);
-        return read(holder).materials().get(0);
+        return read(own.alone()).materials().get(0);
     }
 
     private FormulaForm form(Comments remarks) {

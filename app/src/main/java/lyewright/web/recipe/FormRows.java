@@ -36,19 +36,19 @@ final class FormRows {
                 switch (kind) {
                     case "oils" -> {
                         Change<OilRow> change = change(form.oils(), OilRow.EMPTY, place, action);
-                        yield moved(withOils(form, change.rows()), kind, "name", change.focus());
+                        yield moved(form.withOils(change.rows()), kind, "name", change.focus());
                     }
                     case "additions" -> {
                         Change<AdditionRow> change = change(form.additions(), AdditionRow.EMPTY, place, action);
-                        yield moved(withAdditions(form, change.rows()), kind, "of", change.focus());
+                        yield moved(form.withAdditions(change.rows()), kind, "of", change.focus());
                     }
                     case "portions" -> {
                         Change<PortionRow> change = change(form.portions(), PortionRow.EMPTY, place, action);
-                        yield moved(withPortions(form, change.rows()), kind, "name", change.focus());
+                        yield moved(form.withPortions(change.rows()), kind, "name", change.focus());
                     }
                     default -> {
                         Change<MaterialRow> change = change(form.materials(), MaterialRow.EMPTY, place, action);
-                        yield moved(withMaterials(form, change.rows()), kind, "key", change.focus());
+                        yield moved(form.withMaterials(change.rows()), kind, "key", change.focus());
                     }
                 });
     }
@@ -87,81 +87,5 @@ final class FormRows {
         }
         rows.set(place, rows.set(with, rows.get(place)));
         return with;
-    }
-
-    private static FormulaForm withOils(FormulaForm form, List<OilRow> rows) {
-        return new FormulaForm(
-                form.recipe(),
-                form.version(),
-                form.use(),
-                form.notes(),
-                rows,
-                form.alkali(),
-                form.superfat(),
-                form.water(),
-                form.acids(),
-                form.curedWater(),
-                form.process(),
-                form.additions(),
-                form.portions(),
-                form.materials(),
-                form.remarks());
-    }
-
-    private static FormulaForm withAdditions(FormulaForm form, List<AdditionRow> rows) {
-        return new FormulaForm(
-                form.recipe(),
-                form.version(),
-                form.use(),
-                form.notes(),
-                form.oils(),
-                form.alkali(),
-                form.superfat(),
-                form.water(),
-                form.acids(),
-                form.curedWater(),
-                form.process(),
-                rows,
-                form.portions(),
-                form.materials(),
-                form.remarks());
-    }
-
-    private static FormulaForm withPortions(FormulaForm form, List<PortionRow> rows) {
-        return new FormulaForm(
-                form.recipe(),
-                form.version(),
-                form.use(),
-                form.notes(),
-                form.oils(),
-                form.alkali(),
-                form.superfat(),
-                form.water(),
-                form.acids(),
-                form.curedWater(),
-                form.process(),
-                form.additions(),
-                rows,
-                form.materials(),
-                form.remarks());
-    }
-
-    private static FormulaForm withMaterials(FormulaForm form, List<MaterialRow> rows) {
-        return new FormulaForm(
-                form.recipe(),
-                form.version(),
-                form.use(),
-                form.notes(),
-                form.oils(),
-                form.alkali(),
-                form.superfat(),
-                form.water(),
-                form.acids(),
-                form.curedWater(),
-                form.process(),
-                form.additions(),
-                form.portions(),
-                rows,
-                form.remarks());
     }
 }

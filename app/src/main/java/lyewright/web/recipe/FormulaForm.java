@@ -100,21 +100,50 @@ public record FormulaForm(
 
     /** The same under another name. */
     FormulaForm called(String name) {
+        return with(name, oils, additions, portions, materials);
+    }
+
+    /** The same with other oils. */
+    FormulaForm withOils(List<OilRow> rows) {
+        return with(recipe, rows, additions, portions, materials);
+    }
+
+    /** The same with other additions. */
+    FormulaForm withAdditions(List<AdditionRow> rows) {
+        return with(recipe, oils, rows, portions, materials);
+    }
+
+    /** The same with other portions. */
+    FormulaForm withPortions(List<PortionRow> rows) {
+        return with(recipe, oils, additions, rows, materials);
+    }
+
+    /** The same with other materials. */
+    FormulaForm withMaterials(List<MaterialRow> rows) {
+        return with(recipe, oils, additions, portions, rows);
+    }
+
+    private FormulaForm with(
+            String otherRecipe,
+            List<OilRow> otherOils,
+            List<AdditionRow> otherAdditions,
+            List<PortionRow> otherPortions,
+            List<MaterialRow> otherMaterials) {
         return new FormulaForm(
-                name,
+                otherRecipe,
                 version,
                 use,
                 notes,
-                oils,
+                otherOils,
                 alkali,
                 superfat,
                 water,
                 acids,
                 curedWater,
                 process,
-                additions,
-                portions,
-                materials,
+                otherAdditions,
+                otherPortions,
+                otherMaterials,
                 remarks);
     }
 }

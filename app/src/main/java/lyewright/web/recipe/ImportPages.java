@@ -10,15 +10,18 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Imported;
 import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.Uploads;
+import lyewright.words.Sentences;
 
 /** Takes formula files in. */
 final class ImportPages {
@@ -36,11 +39,18 @@ final class ImportPages {
     }
 
     void take(Context ctx) {
-        Optional<UploadedFile> file = Uploads.file(ctx, "file");
-        if (file.isPresent()) {
-            take(ctx, file.get());
-            return;
+        Outcome<Optional<UploadedFile>> sent =
+                Uploads.file(ctx, "file", "choose a formula file, a text that begins with recipe:");
+        if (!(sent instanceof Outcome.Ok<Optional<UploadedFile>> file)) {
+            again(ctx, "", "", sent.problems().stream().map(ImportPages::whole).toList());
+        } else if (file.value().isPresent()) {
+            take(ctx, file.value().get());
+        } else {
+            takeText(ctx);
         }
+    }
+
+    private void takeText(Context ctx) {
         String text = Optional.ofNullable(ctx.formParam("text")).orElse("");
         if (text.isBlank()) {
             again(
@@ -75,8 +85,7 @@ final class ImportPages {
             again(ctx, text, file, read.troubles());
             return;
         }
-        Outcome<Imported> imported =
-                shop.records().recipes().importFormula(read.formula().get());
+        Outcome<Imported> imported = kept(read.formula().get());
         if (imported instanceof Outcome.Ok<Imported> ok) {
             Answers.seeOther(ctx, done(ok.value()).address(ok.value().version().recipeId()));
         } else {
@@ -85,6 +94,15 @@ final class ImportPages {
                     text,
                     file,
                     imported.problems().stream().map(ImportPages::whole).toList());
+        }
+    }
+
+    private Outcome<Imported> kept(Formula formula) {
+        try {
+            return shop.records().recipes().importFormula(formula);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was pasted
+            return Outcome.refused(e.problem());
         }
     }
 

@@ -11,6 +11,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 
 /**
  * A formula file on its way in: read, looked up, and made up on paper, so that nothing is kept that cannot be made.

@@ -14,8 +14,8 @@ import lyewright.formula.PortionLine;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
-import lyewright.words.Figures;
 import lyewright.words.Labelled;
+import lyewright.words.UnitsShown;
 
 /**
  * What is in a recipe: as written, and how much that is.
@@ -49,8 +49,8 @@ public record Ingredients(
         return new Reading(formula, sheet, address).all();
     }
 
-    /** Whose figures they are. */
-    record Address(String recipeId, int version) {
+    /** Whose figures they are, and the units they are said in. */
+    record Address(String recipeId, int version, UnitsShown units) {
 
         String why(String figure) {
             return RecipeSheet.why(recipeId, version, figure);
@@ -115,7 +115,8 @@ public record Ingredients(
                         portion.share().map(Object::toString).orElse("the rest") + " of the base batter",
                         sheet.map(s -> List.of(new Ingredient.Part(
                                         "",
-                                        Figures.about(s.portions().get(place).baseBatterGrams()),
+                                        address.units()
+                                                .about(s.portions().get(place).baseBatterGrams()),
                                         address.why(path))))
                                 .orElse(List.of())));
             }
@@ -159,7 +160,7 @@ public record Ingredients(
 
         private Ingredient.Part part(Weighing weighing, String path) {
             return new Ingredient.Part(
-                    weighing.portion(), Figures.on(weighing.balance(), weighing.weigh()), address.why(path));
+                    weighing.portion(), address.units().on(weighing.balance(), weighing.weigh()), address.why(path));
         }
 
         private static List<Weighing> weighed(MakingSheet sheet, Predicate<BatchLine> which) {

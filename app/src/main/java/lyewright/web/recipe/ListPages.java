@@ -14,6 +14,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
 
 /** The list of recipes, and that of deleted ones. */
 final class ListPages {
@@ -53,9 +54,7 @@ final class ListPages {
         if (!words.isEmpty() || page > 1) {
             return List.of();
         }
-        return shop.records().drafts().all().stream()
-                .filter(draft -> draft.recipeId().isEmpty())
-                .limit(MOST_DRAFTS)
+        return shop.records().drafts().ofNewRecipes(MOST_DRAFTS).stream()
                 .map(draft -> new ListPage.DraftCard(
                         "/recipes/new?draft=" + draft.id(), name(draft), Dates.day(draft.changedAt(), shop.clock())))
                 .toList();

@@ -2,16 +2,11 @@ package lyewright.web.recipe;
 
 import java.util.List;
 import java.util.Optional;
-import lyewright.chemistry.BatchComposition;
-import lyewright.chemistry.Keeping;
-import lyewright.chemistry.OilPhaseAcids;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.picture.FadePicture;
-import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
-import lyewright.picture.WhereMassGoesPicture;
 import lyewright.words.BandWords;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
@@ -28,15 +23,9 @@ import lyewright.words.SheetCautions;
  * @param hangsOn what its width hangs on
  * @param certificate what would narrow it
  * @param cautions gravest first
- * @param mass where the mass goes
  * @param portions how the batter is shared; empty for a single batter
  * @param fade the layers of a fading pour; empty without one
- * @param bar what the cured bar consists of
- * @param barTold more of the bar
- * @param acids the fatty acids
- * @param acidsTold the same in figures
- * @param keeping what the acids mean for keeping; empty where none are known
- * @param keepingTold its figures
+ * @param bar what it becomes
  * @param lyeTold lye, water, batter
  */
 public record Look(
@@ -49,25 +38,14 @@ public record Look(
         Optional<String> hangsOn,
         Optional<String> certificate,
         SheetCautions cautions,
-        Picture mass,
         Optional<Picture> portions,
         Optional<Picture> fade,
-        List<Told> bar,
-        List<Told> barTold,
-        Picture acids,
-        List<Told> acidsTold,
-        List<String> keeping,
-        List<Told> keepingTold,
+        BarShown bar,
         List<Told> lyeTold) {
 
     /** Copies its lists. */
     public Look {
         bandTold = List.copyOf(bandTold);
-        bar = List.copyOf(bar);
-        barTold = List.copyOf(barTold);
-        acidsTold = List.copyOf(acidsTold);
-        keeping = List.copyOf(keeping);
-        keepingTold = List.copyOf(keepingTold);
         lyeTold = List.copyOf(lyeTold);
     }
 
@@ -78,14 +56,10 @@ public record Look(
 
     /** Of a sheet. */
     static Look of(MakingSheet sheet, Ingredients.Address address) {
-        BatchComposition composition = sheet.composition();
         BandWords words = new BandWords(sheet.band());
-        OilPhaseAcids acids = OilPhaseAcids.of(sheet.batch(), sheet.filled().oilsGrams());
-        Optional<Keeping> keeping = Keeping.of(acids);
-        BarTold bar = new BarTold(composition, address);
-        LookTold told = new LookTold(sheet, address);
+        LookTold told = new LookTold(sheet, address.units(), address::why);
         return new Look(
-                RecipeSheet.basis(sheet),
+                RecipeSheet.basis(sheet, address.units()),
                 Figures.percent(sheet.sheetSuperfatPercent(), 1),
                 address.why("superfat.sheetPercent"),
                 sheet.askedSuperfatPercent()
@@ -96,15 +70,9 @@ public record Look(
                 words.hangsOn(),
                 words.certificate(),
                 SheetCautions.of(sheet),
-                WhereMassGoesPicture.of(sheet, composition),
-                PortionsPicture.of(sheet),
-                FadePicture.of(sheet),
-                bar.substances(),
-                bar.facts(),
-                FattyAcidsPicture.of(acids),
-                told.acids(acids),
-                keeping.map(Keeping::sentences).orElse(List.of()),
-                keeping.map(known -> told.keeping(acids, known)).orElse(List.of()),
+                PortionsPicture.of(sheet, address.units().mass()),
+                FadePicture.of(sheet, address.units().mass()),
+                BarShown.of(sheet, address.units(), address::why),
                 told.lye());
     }
 }

@@ -2,29 +2,28 @@ package lyewright.web.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
-import lyewright.chemistry.Keeping;
-import lyewright.chemistry.OilPhaseAcids;
-import lyewright.chemistry.OilPhaseAcids.Share;
-import lyewright.chemistry.OxidationIndices;
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
-import lyewright.words.FattyAcidWords;
 import lyewright.words.Figures;
+import lyewright.words.UnitsShown;
 
-/** A sheet's figures but those of the bar, each with the way to its why. */
+/** A sheet's figures but those of the bar and of the acids, each with the way to its why. */
 final class LookTold {
 
     private final MakingSheet sheet;
-    private final Ingredients.Address address;
+    private final UnitsShown units;
+    private final UnaryOperator<String> why;
 
-    LookTold(MakingSheet sheet, Ingredients.Address address) {
+    LookTold(MakingSheet sheet, UnitsShown units, UnaryOperator<String> why) {
+        this.units = units;
         this.sheet = sheet;
-        this.address = address;
+        this.why = why;
     }
 
     private Told told(String label, String value, String figure) {
-        return Told.of(label, value, address.why(figure));
+        return Told.of(label, value, why.apply(figure));
     }
 
     List<Told> band() {
@@ -58,18 +57,17 @@ final class LookTold {
     List<Told> lye() {
         LyeSheet lye = sheet.lye();
         List<Told> told = new ArrayList<>();
-        told.add(told("Weighed in all", Figures.fixed(sheet.totals().batch(), 1) + " g", "totals.batchGrams"));
-        told.add(told("Water by the rule", Figures.fixed(sheet.totals().water(), 1) + " g", "totals.waterGrams"));
+        told.add(told("Weighed in all", units.tenths(sheet.totals().batch()), "totals.batchGrams"));
+        told.add(told("Water by the rule", units.tenths(sheet.totals().water()), "totals.waterGrams"));
         if (sheet.totals().waterBrought() >= 0.05) {
             told.add(told(
                     "Water that comes with materials",
-                    Figures.fixed(sheet.totals().waterBrought(), 1) + " g",
+                    units.tenths(sheet.totals().waterBrought()),
                     "totals.waterBroughtGrams"));
         }
         told.add(told("Lye, pure alkali", Figures.percent(lye.pureStrengthPercent(), 1), "lye.pureStrengthPercent"));
         told.add(told("In its jug", Figures.percent(lye.concentrationPercent(), 1), "alkali.jugConcentrationPercent"));
-        told.add(
-                told("Water to spare in the jug", Figures.fixed(lye.waterLeftGrams(), 1) + " g", "lye.waterLeftGrams"));
+        told.add(told("Water to spare in the jug", units.tenths(lye.waterLeftGrams()), "lye.waterLeftGrams"));
         if (lye.naohPureGrams() > 0 && lye.kohPureGrams() > 0) {
             told.add(told(
                     "Potassium's share by moles",
@@ -83,37 +81,6 @@ final class LookTold {
                     "lye.saltPerWaterPercent"));
         }
         told.add(told("Batter", Figures.fixed(sheet.batterDensity(), 3) + " g/ml", "batterDensityGramsPerMl"));
-        return told;
-    }
-
-    List<Told> acids(OilPhaseAcids acids) {
-        List<Told> told = new ArrayList<>();
-        for (int i = 0; i < acids.acids().size(); i++) {
-            Share share = acids.acids().get(i);
-            told.add(told(
-                    FattyAcidWords.name(share),
-                    Figures.percent(share.percent(), 1) + " (" + FattyAcidWords.range(share) + ")",
-                    "fattyAcids[" + i + "].percent"));
-        }
-        return told;
-    }
-
-    List<Told> keeping(OilPhaseAcids acids, Keeping keeping) {
-        OxidationIndices indices = keeping.indices();
-        List<Told> told = new ArrayList<>();
-        acids.iodineValue()
-                .ifPresent(value -> told.add(
-                        told("Iodine value", Figures.fixed(value, 1) + " g/100 g", "oilPhase.iodineValueFromAcids")));
-        acids.saponificationValue()
-                .ifPresent(value -> told.add(told(
-                        "Saponification value from the acids",
-                        Figures.fixed(value, 1) + " mg KOH/g",
-                        "oilPhase.saponificationValueFromAcids")));
-        told.add(told("Oxidisability", Figures.fixed(indices.oxidisability(), 1), "keeping.oxidisability"));
-        told.add(told("COX", Figures.fixed(indices.cox(), 2), "keeping.cox"));
-        told.add(told("Peroxidisability index", Figures.fixed(indices.peroxidisability(), 1), "keeping.pi"));
-        told.add(told("Allylic positions (APE)", Figures.fixed(indices.allylic(), 1), "keeping.ape"));
-        told.add(told("Bis-allylic positions (BAPE)", Figures.fixed(indices.bisAllylic(), 1), "keeping.bape"));
         return told;
     }
 }

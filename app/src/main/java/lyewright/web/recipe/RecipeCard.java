@@ -7,6 +7,7 @@ import lyewright.formula.FormulaFile;
 import lyewright.picture.Drawing;
 import lyewright.picture.RecipeMark;
 import lyewright.records.recipe.RecipeSummary;
+import lyewright.words.Dates;
 
 /**
  * A recipe in the list.

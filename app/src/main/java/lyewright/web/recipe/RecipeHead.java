@@ -7,6 +7,8 @@ import lyewright.picture.Drawing;
 import lyewright.picture.RecipeMark;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
+import lyewright.words.Dates;
+import lyewright.words.Sentences;
 
 /**
  * Which recipe, in which version, and what it looks like.

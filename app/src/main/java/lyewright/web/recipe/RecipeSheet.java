@@ -11,7 +11,7 @@ import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Shop;
-import lyewright.words.Figures;
+import lyewright.words.UnitsShown;
 
 /**
  * The sheet that a recipe's page is about, and what asks why one of its figures is what it is: as written where the oils are
@@ -49,9 +49,9 @@ public final class RecipeSheet {
     }
 
     /** For how much it is. */
-    static String basis(MakingSheet sheet) {
+    static String basis(MakingSheet sheet, UnitsShown units) {
         return sheet.fill().target() instanceof Fill.AsWritten
-                ? "as written: " + Figures.about(sheet.totals().oils()) + " of oils"
+                ? "as written: " + units.about(sheet.totals().oils()) + " of oils"
                 : "for 1 kg of oils";
     }
 
@@ -65,6 +65,26 @@ public final class RecipeSheet {
      */
     static String why(String recipeId, int version, String figure) {
         return "/why?recipe=" + encoded(recipeId) + "&version=" + version + "&figure=" + encoded(figure);
+    }
+
+    /**
+     * A version of a recipe.
+     *
+     * @param recipeId whose
+     * @param number which
+     */
+    record Version(String recipeId, int number) {}
+
+    /** Where it says why a figure is what it is where the recipe is made for a kilogram of oils, all of which reaches the mould. */
+    static String whyOfAKilogram(Version of, String figure) {
+        return "/why?recipe=" + encoded(of.recipeId()) + "&version=" + of.number()
+                + "&much=oils&amount=1+kg&hold-back=&figure=" + encoded(figure);
+    }
+
+    /** Where it says why a row of a comparison changes as it does. */
+    static String whyItChanges(Version a, Version b, String row) {
+        return "/why/change?a=" + encoded(a.recipeId()) + "&of-a=" + a.number() + "&b=" + encoded(b.recipeId())
+                + "&of-b=" + b.number() + "&figure=" + encoded(row);
     }
 
     static String encoded(String text) {

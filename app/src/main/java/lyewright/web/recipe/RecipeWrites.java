@@ -9,6 +9,7 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.web.Answers;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 
 /** What is done to a recipe from its page with one button. Done twice it is done once. */
 final class RecipeWrites {

@@ -15,6 +15,8 @@ import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
+import lyewright.words.Sentences;
 
 /** The pages of a recipe and of its versions. */
 public final class ShowPages {
@@ -87,7 +89,8 @@ public final class ShowPages {
         Outcome<MakingSheet> made = RecipeSheet.of(formula, shop);
         Optional<MakingSheet> sheet =
                 made instanceof Outcome.Ok<MakingSheet> ok ? Optional.of(ok.value()) : Optional.empty();
-        Ingredients.Address address = new Ingredients.Address(recipe.id(), version.number());
+        Ingredients.Address address =
+                new Ingredients.Address(recipe.id(), version.number(), WorkshopUnits.of(shop.workshop()));
         RecipeHead head = RecipeHead.of(recipe, version, formula, shop.clock());
         String title = head.isNewest() ? head.name() : head.name() + ", version " + head.number();
         return new ShowPage(

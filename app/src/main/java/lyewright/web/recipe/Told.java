@@ -1,20 +1,27 @@
 package lyewright.web.recipe;
 
+import java.util.List;
+import lyewright.web.Piece;
+
 /**
- * A figure with its words, leading to why it is that.
+ * Figures with their words, each leading to why it is that.
  *
  * @param label what it is
- * @param value the figure with its unit
- * @param why where it says why; empty where nothing more can be said
+ * @param value the figures with their units
  * @param setIn whether it is part of the line above that has it not
  */
-public record Told(String label, String value, String why, boolean setIn) {
+public record Told(String label, List<Piece> value, boolean setIn) {
 
-    static Told of(String label, String value, String why) {
-        return new Told(label, value, why, false);
+    /** Copies its list. */
+    public Told {
+        value = List.copyOf(value);
     }
 
-    static Told partOf(String label, String value, String why) {
-        return new Told(label, value, why, true);
+    static Told of(String label, Piece... value) {
+        return new Told(label, List.of(value), false);
+    }
+
+    static Told of(String label, String value, String why) {
+        return of(label, new Piece(value, why));
     }
 }

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import lyewright.records.recipe.VersionHeader;
+import lyewright.words.Dates;
 
 /**
  * A version in the list of all.

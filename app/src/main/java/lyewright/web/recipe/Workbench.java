@@ -73,28 +73,44 @@ final class Workbench {
 
     /** What a form comes to; a recipe that has no name yet is reckoned all the same. */
     Reckoned reckon(FormRead read, Drafted drafted) {
-        if (read.problems().keySet().equals(Set.of("recipe")) && !drafted.isFile()) {
-            FormRead named = drafted.form().called("a recipe").read(names());
-            return new Reckoned(read, reckon(named).figures());
-        }
-        return reckon(read);
-    }
-
-    private Reckoned reckon(FormRead read) {
-        if (read.formula().isEmpty()) {
+        FormRead whole = named(read, drafted);
+        if (whole.formula().isEmpty()) {
             return new Reckoned(read, Optional.empty());
         }
-        Workshop workshop = shop.workshop();
-        Formula formula = read.formula().get();
+        Outcome<MakingSheet> sheet = sheet(whole.formula().get());
+        boolean ounces = shop.workshop().units() == Units.OUNCES;
+        return sheet instanceof Outcome.Ok<MakingSheet> ok
+                ? new Reckoned(read, Optional.of(EditorFigures.of(ok.value(), whole.places(), ounces)))
+                : new Reckoned(read.and(sheet.problems()), Optional.empty());
+    }
+
+    private FormRead named(FormRead read, Drafted drafted) {
+        return read.problems().keySet().equals(Set.of("recipe")) && !drafted.isFile()
+                ? drafted.form().called("a recipe").read(names())
+                : read;
+    }
+
+    /** Of the fields, or of the file. */
+    FormRead read(Drafted drafted) {
+        return drafted.isFile()
+                ? FileReading.read(drafted.file())
+                : drafted.form().read(names());
+    }
+
+    /** The sheet whose figures are shown while somebody types. */
+    Outcome<MakingSheet> sheet(Drafted drafted) {
+        FormRead read = named(read(drafted), drafted);
+        return read.formula()
+                .map(this::sheet)
+                .orElseGet(() -> new Outcome.Refused<>(
+                        read.problems().values().stream().flatMap(List::stream).toList()));
+    }
+
+    private Outcome<MakingSheet> sheet(Formula formula) {
         Fill fill = formula.inMasses() ? Fill.AS_WRITTEN : Fill.oilMass(ONE_KILOGRAM);
-        Outcome<MakingSheet> sheet = ResolvedFormula.of(formula, Tables.bundled(), purities(workshop))
+        return ResolvedFormula.of(formula, Tables.bundled(), purities(shop.workshop()))
                 .then(resolved -> MakingSheet.of(
                         resolved, fill, shop.records().equipment().equipment()));
-        return sheet instanceof Outcome.Ok<MakingSheet> ok
-                ? new Reckoned(
-                        read,
-                        Optional.of(EditorFigures.of(ok.value(), read.places(), workshop.units() == Units.OUNCES)))
-                : new Reckoned(read.and(sheet.problems()), Optional.empty());
     }
 
     private static Purities purities(Workshop workshop) {

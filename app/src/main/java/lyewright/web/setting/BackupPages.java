@@ -3,7 +3,6 @@ package lyewright.web.setting;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import jakarta.servlet.ServletException;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,13 +10,12 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.text.Normalizer;
 import java.time.LocalDateTime;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
@@ -26,17 +24,19 @@ import lyewright.records.backup.Backups;
 import lyewright.records.backup.Restored;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
+import lyewright.web.FileNames;
 import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Uploads;
 import lyewright.web.setting.SettingPage.About;
+import lyewright.words.Dates;
 
 /** A backup to download while the workshop runs, and one to put back. */
 final class BackupPages implements Feature {
 
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmm", Locale.ROOT);
-    private static final DateTimeFormatter SAID = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     private final Shop shop;
     private final SettingView view;
@@ -75,12 +75,8 @@ final class BackupPages implements Feature {
     }
 
     private String fileName() {
-        String name = Normalizer.normalize(shop.workshop().name(), Normalizer.Form.NFD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
+        String who = FileNames.plain(shop.workshop().name(), "");
         String when = LocalDateTime.now(shop.clock()).format(MINUTE);
-        String who = name.length() > 60 ? name.substring(0, 60) : name;
         return "lyewright-" + (who.isEmpty() ? "" : who + "-") + when + ".zip";
     }
 
@@ -104,22 +100,15 @@ final class BackupPages implements Feature {
     }
 
     private Outcome<String> received(Context ctx) throws IOException {
-        UploadedFile file;
-        try {
-            file = ctx.uploadedFile("backup");
-        } catch (Exception e) {
-            // the server's own way of saying that a part is larger than it takes, or that the end is missing
-            if (e instanceof ServletException) {
-                return Outcome.refused(
-                        "the file is larger than 64 MB, or it did not come whole",
-                        "send it once more, or put a larger one back with ./lyewright restore; nothing was touched");
-            }
-            throw e;
+        Outcome<Optional<UploadedFile>> received =
+                Uploads.file(ctx, "backup", "put it back with ./lyewright restore; nothing was touched");
+        if (!(received instanceof Outcome.Ok<Optional<UploadedFile>> file)) {
+            return new Outcome.Refused<>(received.problems());
         }
-        if (file == null || file.size() == 0) {
+        if (file.value().isEmpty()) {
             return Outcome.refused("no file was chosen", "choose a backup that was downloaded here");
         }
-        try (InputStream content = file.content()) {
+        try (InputStream content = file.value().get().content()) {
             return Outcome.ok(sent.keep(content));
         }
     }
@@ -142,10 +131,7 @@ final class BackupPages implements Feature {
     private List<About> said(BackupContents contents) {
         List<About> said = new ArrayList<>();
         said.add(new About("Workshop", contents.workshop().orElse("not named yet")));
-        said.add(new About(
-                "Made",
-                ZonedDateTime.ofInstant(contents.madeAt(), shop.clock().getZone())
-                        .format(SAID)));
+        said.add(new About("Made", Dates.minute(contents.madeAt(), shop.clock())));
         said.add(new About(
                 "Recipes",
                 SettingView.count(contents.recipes(), "recipe") + " in "

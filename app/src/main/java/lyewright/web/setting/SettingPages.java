@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -100,13 +101,21 @@ public final class SettingPages implements Feature {
                             "what you typed is still here; saving again puts it in place of that change")));
             return;
         }
-        Outcome<Workshop> saved =
-                form.read().then(workshop -> shop.records().settings().save(workshop));
+        Outcome<Workshop> saved = form.read().then(this::kept);
         if (saved instanceof Outcome.Ok<Workshop>) {
             before = new Before(shop.showsDemo(), kept);
             Answers.seeOther(ctx, ADDRESS + "?done=saved");
         } else {
             refuse(ctx, form, now, saved.problems());
+        }
+    }
+
+    private Outcome<Workshop> kept(Workshop workshop) {
+        try {
+            return shop.records().settings().save(workshop);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            return Outcome.refused(e.problem());
         }
     }
 

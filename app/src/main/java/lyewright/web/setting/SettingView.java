@@ -2,10 +2,8 @@ package lyewright.web.setting;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
@@ -22,12 +20,12 @@ import lyewright.web.TextField;
 import lyewright.web.setting.SettingPage.About;
 import lyewright.web.setting.SettingPage.Choice;
 import lyewright.web.setting.SettingPage.Choices;
+import lyewright.words.Dates;
 import lyewright.words.Figures;
+import lyewright.words.Sentences;
 
 /** Lays the page of settings out. */
 final class SettingView {
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private static final Set<String> FIELDS = Set.of(
             "name", "units", "degrees", "currency", "market", "paper", "sodiumPurity", "potassiumPurity", "holdBack");
@@ -66,9 +64,7 @@ final class SettingView {
                 shop.showsDemo(),
                 shop.hasMine(),
                 holds(),
-                restoreProblems.stream()
-                        .map(p -> sentence(p.what()) + " " + sentence(p.remedy()))
-                        .toList(),
+                restoreProblems.stream().map(Sentences::two).toList(),
                 about());
     }
 
@@ -77,7 +73,7 @@ final class SettingView {
         problems.stream()
                 .filter(p -> FIELDS.stream()
                         .noneMatch(f -> p.path().equals(f) || p.path().startsWith(f + ".")))
-                .forEach(p -> troubles.add(sentence(p.sentence())));
+                .forEach(p -> troubles.add(Sentences.whole(p)));
         if (!problems.isEmpty() && troubles.isEmpty()) {
             troubles.add(
                     problems.size() == 1
@@ -157,11 +153,6 @@ final class SettingView {
         return many + " " + what + (many == 1 ? "" : "s");
     }
 
-    static String sentence(String clause) {
-        String text = Character.toUpperCase(clause.charAt(0)) + clause.substring(1);
-        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
-    }
-
     private List<About> about() {
         String version = SettingView.class.getPackage().getImplementationVersion();
         return List.of(
@@ -169,7 +160,7 @@ final class SettingView {
                 new About(
                         "Tables",
                         "edition of "
-                                + LocalDate.parse(Tables.bundled().edition()).format(DAY)),
+                                + Dates.day(LocalDate.parse(Tables.bundled().edition()))),
                 new About("Everything is kept in", home.toAbsolutePath().toString()),
                 new About(
                         "The log",

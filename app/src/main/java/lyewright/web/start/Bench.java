@@ -2,8 +2,6 @@ package lyewright.web.start;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lyewright.fill.Fill;
 import lyewright.fill.Mould;
 import lyewright.formula.Purities;
@@ -12,9 +10,11 @@ import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Share;
 import lyewright.records.equipment.KeptMould;
-import lyewright.records.setting.Units;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
+import lyewright.web.recipe.RecipeSheet;
+import lyewright.words.UnitsShown;
 
 /**
  * What the workshop has to make a recipe with; the usual things before there is a workshop.
@@ -22,10 +22,11 @@ import lyewright.web.Shop;
  * @param equipment balances and jugs
  * @param purities of its alkalis
  * @param holdBack share of a batch that stays in jugs and tools
- * @param units it weighs in
+ * @param units it is used to
  * @param moulds its moulds
  */
-public record Bench(Equipment equipment, Purities purities, double holdBack, Units units, List<KnownMould> moulds) {
+public record Bench(
+        Equipment equipment, Purities purities, double holdBack, UnitsShown units, List<KnownMould> moulds) {
 
     /** Copies its list. */
     public Bench {
@@ -43,24 +44,15 @@ public record Bench(Equipment equipment, Purities purities, double holdBack, Uni
 
     static Bench of(Shop shop) {
         Workshop workshop = shop.workshop();
-        Purities purities = purities(workshop);
+        Purities purities = RecipeSheet.purities(workshop);
         return new Bench(
                 shop.records().equipment().equipment(),
                 purities,
                 Share.parse(workshop.holdBack()).orThrow().fraction(),
-                workshop.units(),
+                WorkshopUnits.of(workshop),
                 shop.records().equipment().moulds().stream()
                         .flatMap(kept -> known(kept, purities).stream())
                         .toList());
-    }
-
-    private static Purities purities(Workshop workshop) {
-        String typed = Stream.of(
-                        workshop.sodiumPurity().map(purity -> "naoh=" + purity),
-                        workshop.potassiumPurity().map(purity -> "koh=" + purity))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining(","));
-        return typed.isEmpty() ? Purities.ASSUMED : Purities.parse(typed).orThrow();
     }
 
     /** A mould whose usual formula cannot be laid out any more is left out; its own page says why. */
@@ -82,6 +74,6 @@ public record Bench(Equipment equipment, Purities purities, double holdBack, Uni
 
     /** The unit of amounts that have none in boxes. */
     String unit() {
-        return units == Units.OUNCES ? "oz" : "g";
+        return units.ounces() ? "oz" : "g";
     }
 }

@@ -10,6 +10,7 @@ import lyewright.material.Additive;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
 import lyewright.measure.Problem;
+import lyewright.words.Sentences;
 
 /**
  * Something that a line may have meant, to be taken with one click.
@@ -42,7 +43,7 @@ public record Choice(String label, String line) {
         Matcher mayBe = MAY_BE.matcher(problem.what());
         return mayBe.matches() && !mayBe.group(2).endsWith(" more")
                 ? "Which '" + mayBe.group(1) + "' is it?"
-                : Sentences.of(problem.what(), problem.remedy());
+                : Sentences.two(problem);
     }
 
     private static List<Choice> choices(String typed, String offered, String line) {

@@ -1,114 +1,51 @@
 package lyewright.web.start;
 
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.fill.Fill;
+import lyewright.fill.FillText;
 import lyewright.fill.Mould;
 import lyewright.fill.Shape;
 import lyewright.measure.Outcome;
-import lyewright.measure.Volume;
-import lyewright.measure.WrittenMass;
 
-/** A mould said in one line: three sides, a tube's two, cavities, bars, what it holds, or simply a mass. */
+/** What to fill, said in one line: a mould, bars, or simply a mass, which is then what comes out. */
 final class MouldText {
 
     static final String EXAMPLES = "300 x 80 x 65 mm, 12 x 95 ml, 1.2 l or 1500 g";
 
     private static final int LONGEST = 80;
-    private static final double LEAST_GRAMS = 1;
-    private static final double MOST_GRAMS = 1e7;
 
-    /** What people write between sides. */
-    private static final Pattern TIMES = Pattern.compile("\\s*(?:[x×*]|(?<![a-z])by(?![a-z]))\\s*");
-
-    /** Words that say which kind of mould, or nothing at all. */
-    private static final Pattern KIND =
-            Pattern.compile("^(?:an?\\s+|my\\s+)?(loaf|box|slab|tray|tube|pipe|mould|mold|cavities|bars)\\b[\\s:,]*");
-
-    private static final Pattern MASS_AT_END = Pattern.compile("(?:mg|g|kg|oz|lb)$");
+    private static final Pattern MASS_AT_END = Pattern.compile(".*(?:mg|g|kg|oz|lb)");
 
     private MouldText() {}
 
     static Outcome<AskedMould> read(String typed) {
-        String text = typed.strip().toLowerCase(Locale.ROOT).replace('\u00a0', ' ');
-        if (text.length() > LONGEST) {
+        if (typed.strip().length() > LONGEST) {
             return Outcome.refused("that is too long for a mould", "write it as " + EXAMPLES);
         }
-        Matcher kind = KIND.matcher(text);
-        String word = kind.find() ? kind.group(1) : "";
-        String size = TIMES.matcher(
-                        text.substring(word.isEmpty() ? 0 : kind.end()).strip())
-                .replaceAll("x");
-        return size.isEmpty()
-                ? Outcome.refused("'" + typed.strip() + "' says no size", "write it as " + EXAMPLES)
-                : ofSize(size, word);
-    }
-
-    private static Outcome<AskedMould> ofSize(String size, String word) {
-        long sides = 1 + size.chars().filter(c -> c == 'x').count();
-        if (sides >= 3) {
-            return Shape.parseLoaf(size).then(loaf -> held(loaf, size)).then(loaf -> box((Shape.Loaf) loaf, word));
+        String size = FillText.size(typed);
+        if (!MASS_AT_END.matcher(size).matches()) {
+            return FillText.mould(typed).then(mould -> Outcome.ok(AskedMould.full(takes(mould), mould)));
         }
-        if (sides == 2 && MASS_AT_END.matcher(size).find()) {
-            return Fill.parseBars(size, false).then(MouldText::bars);
-        }
-        if (sides == 2 && size.endsWith("l")) {
-            return Shape.parseCavities(size)
-                    .then(cavities -> held(cavities, size))
-                    .then(cavities -> Outcome.ok(AskedMould.full("Your cavities take", shaped(cavities))));
-        }
-        if (sides == 2) {
-            return Shape.parseTube(size)
-                    .then(tube -> held(tube, size))
-                    .then(tube -> Outcome.ok(AskedMould.full("Your tube takes", shaped(tube))));
-        }
-        return size.endsWith("l") ? volume(size) : mass(size);
-    }
-
-    private static Outcome<AskedMould> box(Shape.Loaf loaf, String word) {
-        boolean slab = word.equals("slab") || word.equals("tray");
-        Shape shape = slab ? new Shape.Slab(loaf.length(), loaf.width(), loaf.height()) : loaf;
-        return Outcome.ok(AskedMould.full(slab ? "Your slab takes" : "Your loaf takes", shaped(shape)));
+        return size.indexOf('x') >= 0
+                ? FillText.bars(size, false).then(MouldText::bars)
+                : FillText.mass(size)
+                        .then(mass -> Outcome.ok(AskedMould.of(mass + " takes", new Fill.MouldMass(mass.grams()))));
     }
 
     private static Outcome<AskedMould> bars(Fill.Bars bars) {
-        double grams = bars.count() * bars.grams();
         String said = bars.count() == 1 ? "One such bar takes" : bars.count() + " such bars take";
-        return grams >= LEAST_GRAMS && grams <= MOST_GRAMS ? Outcome.ok(AskedMould.of(said, bars)) : beyond("the bars");
+        return Outcome.ok(AskedMould.of(said, bars));
     }
 
-    private static Outcome<AskedMould> volume(String size) {
-        return Volume.parse(size)
-                .then(volume -> volume.millilitres() > 0
-                        ? held(new Shape.Cavities(1, volume.millilitres()), size)
-                        : beyond("'" + size + "'"))
-                .then(shape -> Outcome.ok(AskedMould.full("Your mould takes", shaped(shape))));
-    }
-
-    private static Outcome<AskedMould> mass(String size) {
-        Outcome<WrittenMass> mass = WrittenMass.parse(size);
-        if (!(mass instanceof Outcome.Ok<WrittenMass> ok)) {
-            return Outcome.refused("'" + size + "' says no size that is understood", "write it as " + EXAMPLES);
+    private static String takes(Mould mould) {
+        Shape shape = mould.shape().orElse(null);
+        if (shape instanceof Shape.Cavities cavities && cavities.count() > 1) {
+            return "Your cavities take";
         }
-        double grams = ok.value().grams();
-        return grams >= LEAST_GRAMS && grams <= MOST_GRAMS
-                ? Outcome.ok(AskedMould.of(ok.value() + " takes", new Fill.MouldMass(grams)))
-                : beyond("'" + size + "'");
-    }
-
-    private static Mould shaped(Shape shape) {
-        return new Mould(Optional.of(shape), Optional.empty(), Optional.empty());
-    }
-
-    private static Outcome<Shape> held(Shape shape, String size) {
-        return shape.millilitres() >= LEAST_GRAMS && shape.millilitres() <= MOST_GRAMS
-                ? Outcome.ok(shape)
-                : beyond("'" + size + "'");
-    }
-
-    private static <T> Outcome<T> beyond(String what) {
-        return Outcome.refused(what + " is no size of a mould", "write something from 1 g or 1 ml to 10 tonnes");
+        return shape instanceof Shape.Loaf
+                ? "Your loaf takes"
+                : shape instanceof Shape.Slab
+                        ? "Your slab takes"
+                        : shape instanceof Shape.Tube ? "Your tube takes" : "Your mould takes";
     }
 }

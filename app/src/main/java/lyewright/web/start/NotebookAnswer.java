@@ -10,6 +10,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.words.Sentences;
 
 /**
  * What a notebook is answered: what is wrong with it, or what it comes to.
@@ -18,12 +19,25 @@ import lyewright.measure.Problem;
  * @param troubles what is wrong, of lines and of the whole
  * @param mouldTrouble what is wrong with the mould; empty where nothing is
  * @param result what it comes to, where nothing is wrong with the recipe
+ * @param sheets the sheets that that is of
  */
 public record NotebookAnswer(
-        NotebookReading reading, List<LineTrouble> troubles, String mouldTrouble, Optional<NotebookResult> result) {
+        NotebookReading reading,
+        List<LineTrouble> troubles,
+        String mouldTrouble,
+        Optional<NotebookResult> result,
+        Optional<Sheets> sheets) {
 
     /** What a recipe in shares is reckoned with until a mould is said. */
     private static final double SOME_GRAMS = 1000;
+
+    /**
+     * What it is reckoned with.
+     *
+     * @param paper as it stands
+     * @param filled for the mould, where one is said that it can fill
+     */
+    public record Sheets(MakingSheet paper, Optional<MakingSheet> filled) {}
 
     /** Copies its lists. */
     public NotebookAnswer {
@@ -35,7 +49,8 @@ public record NotebookAnswer(
         NotebookReading reading =
                 form.isBlank() ? new NotebookReading(Optional.empty(), false, List.of(), List.of()) : form.reading();
         if (reading.formula().isEmpty()) {
-            return new NotebookAnswer(reading, reading.troubles(), told(mould.problems()), Optional.empty());
+            return new NotebookAnswer(
+                    reading, reading.troubles(), told(mould.problems()), Optional.empty(), Optional.empty());
         }
         return of(reading, reading.formula().get(), mould, bench);
     }
@@ -47,7 +62,11 @@ public record NotebookAnswer(
         Outcome<MakingSheet> written = resolved.then(r -> MakingSheet.of(r, asItStands, bench.equipment()));
         if (!(written instanceof Outcome.Ok<MakingSheet> paper)) {
             return new NotebookAnswer(
-                    reading, ofTheWhole(written.problems()), told(mould.problems()), Optional.empty());
+                    reading,
+                    ofTheWhole(written.problems()),
+                    told(mould.problems()),
+                    Optional.empty(),
+                    Optional.empty());
         }
         Optional<AskedMould> asked =
                 mould instanceof Outcome.Ok<Optional<AskedMould>> ok ? ok.value() : Optional.empty();
@@ -61,7 +80,9 @@ public record NotebookAnswer(
                 reading,
                 List.of(),
                 told(ofTheMould),
-                Optional.of(NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet)));
+                Optional.of(NotebookResult.of(
+                        paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench.units())),
+                Optional.of(new Sheets(paper.value(), sheet)));
     }
 
     private static Outcome<Optional<AskedMould>> mould(NotebookForm form, Bench bench) {
@@ -72,13 +93,11 @@ public record NotebookAnswer(
 
     private static List<LineTrouble> ofTheWhole(List<Problem> problems) {
         return problems.stream()
-                .map(problem -> LineTrouble.ofTheWhole(Sentences.of(problem.what(), problem.remedy())))
+                .map(problem -> LineTrouble.ofTheWhole(Sentences.two(problem)))
                 .toList();
     }
 
     private static String told(List<Problem> problems) {
-        return problems.isEmpty()
-                ? ""
-                : Sentences.of(problems.get(0).what(), problems.get(0).remedy());
+        return problems.isEmpty() ? "" : Sentences.two(problems.get(0));
     }
 }

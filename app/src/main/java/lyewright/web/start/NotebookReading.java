@@ -6,6 +6,7 @@ import lyewright.formula.Formula;
 import lyewright.formula.NotebookText;
 import lyewright.formula.NotebookText.Trouble;
 import lyewright.material.Tables;
+import lyewright.words.Sentences;
 
 /**
  * A notebook's text as far as it could be read. It need not say a name: a recipe is answered before it has one.
@@ -85,9 +86,7 @@ public record NotebookReading(
     private static LineTrouble told(Trouble trouble, int caret) {
         int line = trouble.line().isEmpty() ? 0 : trouble.place().line();
         List<Choice> choices = line > 0 ? Choice.of(trouble.problem(), trouble.line()) : List.of();
-        String sentence = choices.size() > 1
-                ? Choice.question(trouble.problem())
-                : Sentences.of(trouble.problem().what(), trouble.problem().remedy());
+        String sentence = choices.size() > 1 ? Choice.question(trouble.problem()) : Sentences.two(trouble.problem());
         return new LineTrouble(line, trouble.line(), sentence, line > 0 && line == caret, choices);
     }
 
@@ -98,6 +97,15 @@ public record NotebookReading(
 
     /** What is missing, in one phrase. */
     String missingPhrase() {
-        return Sentences.row(missing);
+        return row(missing);
+    }
+
+    /** Things in a row: oils, soda and water. */
+    private static String row(List<String> things) {
+        if (things.size() < 2) {
+            return String.join("", things);
+        }
+        int last = things.size() - 1;
+        return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
     }
 }

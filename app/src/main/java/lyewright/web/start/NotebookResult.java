@@ -2,46 +2,63 @@ package lyewright.web.start;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.picture.Picture;
 import lyewright.picture.SuperfatPicture;
+import lyewright.web.Piece;
+import lyewright.web.make.FigureLinks;
+import lyewright.web.make.Known;
+import lyewright.web.make.SheetFigures;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
+import lyewright.words.WeighRow;
 import lyewright.words.WeighVessel;
 
 /**
  * What a notebook's recipe comes to.
  *
  * @param superfat in one sentence
- * @param alkali what it takes, where the recipe asks for a superfat
+ * @param alkali what it takes, where the recipe asks for a superfat; else empty
  * @param howSure the superfat as a band
  * @param takes how much of it the mould takes, or what it makes as it stands
  * @param hasMould whether a mould is said
  * @param intoTheMould what to weigh it for
- * @param bars what comes out, where that is known
+ * @param bars what comes out; empty where that is not known
  * @param vessels what to weigh, in order
  * @param stopped whether it is not to be made as it stands
  * @param cautions of level care or graver
  */
 public record NotebookResult(
-        String superfat,
-        Optional<String> alkali,
+        List<Piece> superfat,
+        List<Piece> alkali,
         Picture howSure,
-        String takes,
+        List<Piece> takes,
         boolean hasMould,
-        String intoTheMould,
-        Optional<String> bars,
+        List<Piece> intoTheMould,
+        List<Piece> bars,
         List<WeighVessel> vessels,
         boolean stopped,
         List<Caution> cautions) {
 
+    static final String WHY = "/notebook/why";
+
     private static final double MILLILITRES = 1000;
+
+    /** What is typed has no address: a figure's path goes with all of it. */
+    private static final FigureLinks LINKS = new FigureLinks(UnaryOperator.identity());
 
     /** Copies its lists. */
     public NotebookResult {
+        superfat = List.copyOf(superfat);
+        alkali = List.copyOf(alkali);
+        takes = List.copyOf(takes);
+        intoTheMould = List.copyOf(intoTheMould);
+        bars = List.copyOf(bars);
         vessels = List.copyOf(vessels);
         cautions = List.copyOf(cautions);
     }
@@ -52,31 +69,73 @@ public record NotebookResult(
      * @param paper of the recipe as it stands
      * @param asked the mould, if one is said
      * @param filled the sheet for that mould
+     * @param units that masses are said in
      */
-    static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    static NotebookResult of(
+            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
         MakingSheet sheet = filled.orElse(paper);
         SheetCautions cautions = SheetCautions.of(sheet);
+        SheetFigures figures = new SheetFigures(sheet);
         return new NotebookResult(
-                SuperfatSaid.of(paper),
-                SuperfatSaid.alkali(paper),
+                LINKS.sentence(
+                        SuperfatSaid.of(paper),
+                        List.of(Known.percent("superfat.sheetPercent", paper.sheetSuperfatPercent()))),
+                SuperfatSaid.alkali(paper).map(text -> alkali(text, paper)).orElse(List.of()),
                 SuperfatPicture.of(paper),
-                takes(paper, asked, filled),
+                LINKS.sentence(
+                        takes(paper, asked, filled, units),
+                        List.of(mould(sheet), new Known("sums.litres", litres(sheet), "litres"))),
                 filled.isPresent(),
-                intoTheMould(sheet),
-                SheetHead.of(sheet).bars(),
-                WeighPlan.of(sheet).vessels(),
+                LINKS.sentence(intoTheMould(sheet, units), List.of(mould(sheet), figures.heldBack())),
+                SheetHead.of(sheet, units)
+                        .bars()
+                        .map(text -> LINKS.sentence(text + ".", figures.bars()))
+                        .orElse(List.of()),
+                WeighPlan.of(sheet, units).vessels(),
                 cautions.stopped(),
                 cautions.face().stream()
                         .filter(caution -> !SheetCautions.isNote(caution))
                         .toList());
     }
 
-    private static String takes(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    private static List<Piece> alkali(String text, MakingSheet paper) {
+        return LINKS.sentence(
+                text,
+                List.of(
+                        Known.grams("alkali.naohGrams", paper.lye().naohGrams()),
+                        Known.grams("alkali.kohGrams", paper.lye().kohGrams())));
+    }
+
+    private static Known mould(MakingSheet sheet) {
+        return Known.grams("totals.mouldGrams", sheet.totals().mould());
+    }
+
+    private static double litres(MakingSheet sheet) {
+        return sheet.totals().mould() / sheet.batterDensity() / MILLILITRES;
+    }
+
+    /** Where the figures on paper say why: asked with all that is typed. */
+    public String whyOnPaper() {
+        return WHY;
+    }
+
+    /** The same of what to weigh, which is for the mould where one is said. */
+    public String why() {
+        return hasMould ? WHY + "?of=mould" : WHY;
+    }
+
+    /** A mass to weigh. */
+    public static List<Piece> weigh(WeighRow row) {
+        return List.of(LINKS.figure(row.weigh().text(), row.path() + ".weighGrams"));
+    }
+
+    private static String takes(
+            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
         boolean inMasses = paper.formula().writtenOilsGrams().isPresent();
         if (asked.isEmpty() || filled.isEmpty()) {
             return inMasses
-                    ? "As it stands it makes " + Figures.about(paper.totals().mould()) + " of batter, "
-                            + Figures.fixed(paper.totals().mould() / paper.batterDensity() / MILLILITRES, 2)
+                    ? "As it stands it makes " + units.about(paper.totals().mould()) + " of batter, "
+                            + Figures.fixed(litres(paper), 2)
                             + " litres."
                     : "It does not say how much it makes.";
         }
@@ -85,16 +144,16 @@ public record NotebookResult(
                 ? takes + " "
                         + times(filled.get().filled().oilsGrams()
                                 / paper.filled().oilsGrams()) + " of it."
-                : takes + " " + Figures.about(filled.get().totals().mould()) + " of it.";
+                : takes + " " + units.about(filled.get().totals().mould()) + " of it.";
     }
 
     private static String times(double ratio) {
         return Figures.fixed(ratio, ratio < 0.95 ? 2 : ratio < 9.95 ? 1 : 0);
     }
 
-    private static String intoTheMould(MakingSheet sheet) {
-        String mould = Figures.about(sheet.totals().mould()) + " into the mould";
+    private static String intoTheMould(MakingSheet sheet, UnitsShown units) {
+        String mould = units.about(sheet.totals().mould()) + " into the mould";
         double stays = sheet.totals().batch() - sheet.totals().mould();
-        return stays >= 0.05 ? mould + "; " + Figures.about(stays) + " more stays in jugs and tools." : mould + ".";
+        return stays >= 0.05 ? mould + "; " + units.about(stays) + " more stays in jugs and tools." : mould + ".";
     }
 }

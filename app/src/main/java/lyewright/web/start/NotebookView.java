@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
 import lyewright.measure.Problem;
+import lyewright.words.Sentences;
 
 /**
  * A notebook and its answer, as a page shows them.
@@ -158,7 +159,7 @@ public record NotebookView(
     public String otherTrouble() {
         return problems.stream()
                 .filter(p -> !p.path().equals("recipe") && !p.path().equals(WorkshopForm.FIELD))
-                .map(p -> Sentences.of(p.what(), p.remedy()))
+                .map(Sentences::two)
                 .findFirst()
                 .orElse("");
     }
@@ -166,7 +167,7 @@ public record NotebookView(
     private String troubleAt(String path) {
         return problems.stream()
                 .filter(problem -> problem.path().equals(path))
-                .map(problem -> Sentences.of(problem.what(), problem.remedy()))
+                .map(Sentences::two)
                 .collect(Collectors.joining(" "));
     }
 

@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 
 /** The first page and its other ways to begin; until one is taken, every page leads here. */
 public final class Start implements Feature {
@@ -74,10 +75,21 @@ public final class Start implements Feature {
     static Frame frame(Shop shop, String title) {
         Frame inside = shop.frame(title, Section.RECIPES);
         return new Frame(
-                title, Optional.empty(), inside.workshop(), inside.demo(), List.of(), List.of(STYLE), List.of(SCRIPT));
+                title,
+                Optional.empty(),
+                inside.workshop(),
+                inside.demo(),
+                List.of(),
+                List.of(STYLE, "why.css"),
+                List.of(SCRIPT, "why.js"));
     }
 
+    /** A form that was sent a second time, or from a window opened before, leaves the workshop's settings as they are. */
     private void mine(Context ctx) {
+        if (shop.hasMine()) {
+            back(ctx);
+            return;
+        }
         WorkshopForm form = new WorkshopForm(
                 Optional.ofNullable(ctx.formParam(WorkshopForm.FIELD)).orElse(""),
                 WorkshopForm.units(Optional.ofNullable(ctx.formParam("units")).orElse("")),
@@ -103,7 +115,7 @@ public final class Start implements Feature {
         }
         Problem problem = shown.problems().get(0);
         StartPage page = page(WorkshopForm.EMPTY);
-        Notice why = Notice.of("The demo workshop cannot be shown. " + Sentences.of(problem.what(), problem.remedy()));
+        Notice why = Notice.of("The demo workshop cannot be shown. " + Sentences.two(problem));
         Answers.form(ctx, PAGE, page.telling(why));
     }
 

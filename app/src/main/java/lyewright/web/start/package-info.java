@@ -5,7 +5,8 @@
  * <p>Lives here: {@link lyewright.web.start.Start}, whose pages they are; {@link lyewright.web.start.DemoWorkshop}, which fills the
  * demo workshop.
  *
- * <p>May use: engine, records, words, picture, template, {@code lyewright.web}. Used by: app.
+ * <p>May use: engine, records, words, picture, template, {@code lyewright.web}, web.make (which finds figures in sentences), web.recipe.
+ * Used by: web.why, app.
  *
  * <p>Change freely: page models, wording, what the demo workshop holds. Keep: what is typed comes back as it was typed, and a
  * notebook is answered before anything else is asked.

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
+import lyewright.words.Sentences;
 
 /**
  * What every form of the stores has.
@@ -37,7 +38,7 @@ public record FormHead(
         List<String> elsewhere = problems.stream()
                 .filter(p -> fields.stream()
                         .noneMatch(f -> p.path().equals(f) || p.path().startsWith(f + ".")))
-                .map(p -> ThingPages.sentence(p.sentence()))
+                .map(Sentences::whole)
                 .toList();
         return new FormHead(
                 frame,

@@ -1,7 +1,6 @@
 package lyewright.web.stores;
 
 import lyewright.chemistry.BatterVolume;
-import lyewright.measure.LengthUnit;
 import lyewright.measure.MassUnit;
 import lyewright.measure.WrittenMass;
 import lyewright.records.setting.Units;
@@ -42,10 +41,5 @@ final class InUnits {
         return units == Units.OUNCES
                 ? said + " (" + mass(millilitres * BatterVolume.WATER_DENSITY, units) + " of water)"
                 : said;
-    }
-
-    /** The unit that lengths are drawn in. */
-    static LengthUnit length(Units units) {
-        return units == Units.OUNCES ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     }
 }

@@ -2,13 +2,9 @@ package lyewright.web.stores;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
@@ -20,7 +16,6 @@ import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
-import lyewright.web.TextField;
 import lyewright.web.stores.MaterialKind.Family;
 
 /** Materials of the maker's own: what kind first, then only what that kind needs. */
@@ -43,11 +38,13 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     @Override
     public void routes(RoutesConfig routes) {
         routes.post(Thing.MATERIAL.address() + "/shown", ctx -> {
-            MaterialForm form = sent(ctx);
-            MaterialShown shown = MaterialShown.of(form, MaterialReading.read(form, kept(), tables), tables);
-            Answers.page(ctx, "stores/material-shown.jte", shown);
+            Answers.page(ctx, "stores/material-shown.jte", shown(sent(ctx)));
         });
         super.routes(routes);
+    }
+
+    private MaterialShown shown(MaterialForm form) {
+        return MaterialShown.of(form, MaterialReading.read(form, kept(), tables), tables);
     }
 
     @Override
@@ -154,90 +151,8 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     void show(Context ctx, MaterialForm form, Standing standing, List<Problem> problems) {
         String title = standing.isNew() || form.key().isBlank() ? form.kind().label() : form.key();
         Frame frame = shop().frame(title, Section.STORES).withStyle("stores.css");
-        List<MaterialField> asked = asked(form);
-        List<MaterialField> folded = folded(form, asked);
-        Set<String> fields = new HashSet<>(Set.of("key"));
-        asked.forEach(field -> fields.add(field.path()));
-        folded.forEach(field -> fields.add(field.path()));
-        FormHead head = FormHead.of(frame, title, Thing.MATERIAL, standing, problems, fields);
-        answer(ctx, "stores/material.jte", page(head, form, asked, folded, problems), problems);
-    }
-
-    /** Of a material of the tables, what its own kind needs. */
-    private List<MaterialField> asked(MaterialForm form) {
-        if (form.kind() != MaterialKind.OF_TABLES) {
-            return form.kind().asked();
-        }
-        return kindInTables(form).map(MaterialKind::asked).orElse(form.kind().asked());
-    }
-
-    private Optional<MaterialKind> kindInTables(MaterialForm form) {
-        String key = form.key().strip();
-        return tables.oil(key)
-                .map(oil -> switch (oil.kind()) {
-                    case TRIGLYCERIDE -> MaterialKind.OIL;
-                    case WAX -> MaterialKind.WAX;
-                    case FATTY_ACID -> MaterialKind.FATTY_ACID;
-                })
-                .or(() -> tables.additive(key)
-                        .flatMap(add -> MaterialKind.of(add.kind().word())));
-    }
-
-    private List<MaterialField> folded(MaterialForm form, List<MaterialField> asked) {
-        MaterialKind kind =
-                form.kind() == MaterialKind.OF_TABLES ? kindInTables(form).orElse(form.kind()) : form.kind();
-        List<MaterialField> folded = new ArrayList<>(kind.folded());
-        folded.removeAll(asked);
-        for (MaterialField field : MaterialField.values()) {
-            if (form.says(field) && !asked.contains(field) && !folded.contains(field)) {
-                folded.add(field);
-            }
-        }
-        return folded;
-    }
-
-    private MaterialPage page(
-            FormHead head,
-            MaterialForm form,
-            List<MaterialField> asked,
-            List<MaterialField> folded,
-            List<Problem> problems) {
-        boolean ofTables = form.kind() == MaterialKind.OF_TABLES;
-        boolean lye = form.kind() == MaterialKind.LYE;
-        boolean acid = asked.contains(MaterialField.ACID) || folded.contains(MaterialField.ACID);
-        TextField key = TextField.of(
-                "key",
-                ofTables ? "Its key in the tables" : "What recipes shall call it",
-                ofTables ? "as in olive-virgin" : "as in house-olive",
-                form.key());
-        List<TextField> foldedFields =
-                folded.stream().map(field -> textField(field, form, problems)).toList();
-        return new MaterialPage(
-                head,
-                form.kind().word(),
-                form.kind().label(),
-                form.kind().what(),
-                key.with(problems),
-                asked.stream().map(field -> textField(field, form, problems)).toList(),
-                foldedFields,
-                folded.stream().anyMatch(form::says)
-                        || foldedFields.stream().anyMatch(f -> !f.troubles().isEmpty()),
-                lye ? form.alkali() : "",
-                ofTables ? keys() : List.of(),
-                acid ? List.copyOf(tables.acidNames()) : List.of(),
-                MaterialShown.of(form, MaterialReading.read(form, kept(), tables), tables));
-    }
-
-    private List<String> keys() {
-        Set<String> keys = new TreeSet<>();
-        tables.oils().forEach(oil -> keys.add(oil.key()));
-        tables.additives().forEach(add -> keys.add(add.key()));
-        return List.copyOf(keys);
-    }
-
-    private static TextField textField(MaterialField field, MaterialForm form, List<Problem> problems) {
-        TextField text = TextField.of(field.path(), field.label(), field.hint(), form.text(field))
-                .with(problems);
-        return text;
+        MaterialView view = new MaterialView(form, problems, tables);
+        FormHead head = FormHead.of(frame, title, Thing.MATERIAL, standing, problems, view.fields());
+        answer(ctx, "stores/material.jte", view.page(head, shown(form)), problems);
     }
 }

@@ -16,6 +16,8 @@ import lyewright.picture.Picture;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.equipment.MouldMeasures.Inside;
 import lyewright.records.setting.Units;
+import lyewright.web.WorkshopUnits;
+import lyewright.words.Sentences;
 
 /**
  * A mould as it is shown: its picture where its inside is known, and what it holds.
@@ -60,7 +62,7 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
         if (form.size().isBlank()) {
             return "Measure it inside, and it is drawn here.";
         }
-        return first.map(p -> ThingPages.sentence(p.sentence())).orElse("");
+        return first.map(Sentences::whole).orElse("");
     }
 
     private static Optional<Picture> picture(Optional<Shape> shape, Optional<CutPlan> plan, LengthUnit unit) {
@@ -69,7 +71,7 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
 
     /** The unit it was typed in, so that a picture says what the maker measured. */
     private static LengthUnit unit(Optional<Inside> inside, Units units) {
-        return inside.flatMap(MouldForm::length).map(Length::unit).orElse(InUnits.length(units));
+        return inside.flatMap(MouldForm::length).map(Length::unit).orElse(WorkshopUnits.lengths(units));
     }
 
     private static void holds(List<String> sentences, Shape shape, Optional<CutPlan> plan, Units units) {

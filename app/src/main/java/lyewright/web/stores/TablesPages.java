@@ -3,9 +3,7 @@ package lyewright.web.stores;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lyewright.material.Additive;
 import lyewright.material.Oil;
@@ -19,13 +17,12 @@ import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
 
 /** What the tables know, and from where. */
 final class TablesPages implements Feature {
 
     static final String ADDRESS = "/stores/tables";
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private static final int LONGEST_QUERY = 200;
 
@@ -55,7 +52,7 @@ final class TablesPages implements Feature {
 
     /** The edition as a date is written on paper. */
     static String edition() {
-        return LocalDate.parse(Tables.bundled().edition()).format(DAY);
+        return Dates.day(LocalDate.parse(Tables.bundled().edition()));
     }
 
     private void card(Context ctx) {

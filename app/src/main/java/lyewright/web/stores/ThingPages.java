@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
@@ -16,6 +17,7 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -112,11 +114,20 @@ abstract class ThingPages<K, F> implements Feature {
 
     private void add(Context ctx) {
         F form = sent(ctx);
-        Outcome<K> saved = save(Optional.empty(), form);
+        Outcome<K> saved = kept(Optional.empty(), form);
         if (saved instanceof Outcome.Ok<K> ok) {
             Answers.seeOther(ctx, Deed.ADDED.address(thing, idOf(ok.value())));
         } else {
             show(ctx, form, Standing.NEW, saved.problems());
+        }
+    }
+
+    private Outcome<K> kept(Optional<String> id, F form) {
+        try {
+            return save(id, form);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            return Outcome.refused(e.problem());
         }
     }
 
@@ -154,7 +165,7 @@ abstract class ThingPages<K, F> implements Feature {
             show(ctx, form, now, List.of(changedMeanwhile(kept)));
             return;
         }
-        Outcome<K> saved = save(Optional.of(id), form);
+        Outcome<K> saved = kept(Optional.of(id), form);
         if (saved instanceof Outcome.Ok<K> ok) {
             remember(id, kept);
             Answers.seeOther(ctx, Deed.CHANGED.address(thing, idOf(ok.value())));
@@ -195,11 +206,7 @@ abstract class ThingPages<K, F> implements Feature {
             return;
         }
         Problem problem = outcome.problems().get(0);
-        throw new Refused(409, sentence(problem.what()), sentence(problem.remedy()));
-    }
-
-    static String sentence(String clause) {
-        return Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
+        throw new Refused(409, Sentences.whole(problem.what()), Sentences.whole(problem.remedy()));
     }
 
     private void remember(String id, K previous) {

@@ -38,7 +38,15 @@ public record FigureList(MakeChoice choice, String query, String part, List<Grou
             Map.entry("fade", "The fading pour"),
             Map.entry("composition", "What batter and bar consist of"),
             Map.entry("worstBar", "The bar with most of each"),
-            Map.entry("fattyAcids", "Fatty acids"));
+            Map.entry("fattyAcids", "Fatty acids"),
+            Map.entry("sums", "Sums"),
+            Map.entry("sums.poured", "What is poured"),
+            Map.entry("sums.oils", "Shares of the oils"),
+            Map.entry("sums.additions", "Additions in all"),
+            Map.entry("sums.portions", "Portions as they are filled"),
+            Map.entry("compared", "Before rounding, as recipes are compared"),
+            Map.entry("compared.oils", "Each oil, as recipes are compared"),
+            Map.entry("compared.additions", "Each addition, as recipes are compared"));
 
     /** Copies its lists. */
     public FigureList {

@@ -3,7 +3,8 @@ package lyewright.web.why;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lyewright.web.make.MakeChoice;
+import java.util.function.UnaryOperator;
+import lyewright.picture.Picture;
 import lyewright.why.Reason;
 import lyewright.why.Spread;
 import lyewright.words.Figures;
@@ -20,6 +21,8 @@ import lyewright.words.Figures;
  * @param inputs what is put in
  * @param sources who says so, numbered from 1
  * @param notes what else to know
+ * @param drawn what is drawn of it; empty for most figures
+ * @param posted how its inputs are asked about; empty where each has an address of its own
  */
 public record ReasonShown(
         String title,
@@ -30,7 +33,9 @@ public record ReasonShown(
         List<Check> checks,
         List<Input> inputs,
         List<String> sources,
-        List<String> notes) {
+        List<String> notes,
+        Optional<Picture> drawn,
+        Optional<Posted> posted) {
 
     private static final int DECIMALS = 6;
 
@@ -69,7 +74,7 @@ public record ReasonShown(
      * @param value the number with its unit
      * @param meaning what it is
      * @param between its ends and how it is spread between them; empty where it is taken as exact
-     * @param figure address of the figure that it is, if it is one of the sheet's
+     * @param figure address of the figure that it is, if it is one of the sheet's; its path where it is asked about by a form
      * @param sources numbers of the sources behind it
      */
     public record Input(
@@ -81,7 +86,26 @@ public record ReasonShown(
         }
     }
 
-    static ReasonShown of(Reason reason, MakeChoice choice) {
+    /**
+     * A form that holds all of a recipe: what is not kept has no address, so its figures are asked about with all of it.
+     *
+     * @param form the form's id
+     * @param action where it is sent
+     */
+    public record Posted(String form, String action) {}
+
+    /** Of a figure whose inputs have addresses. */
+    static ReasonShown of(Reason reason, UnaryOperator<String> address, Optional<Picture> drawn) {
+        return of(reason, address, drawn, Optional.empty());
+    }
+
+    /** Of a figure whose inputs are asked about with all of the recipe. */
+    static ReasonShown posted(Reason reason, Posted posted, Optional<Picture> drawn) {
+        return of(reason, UnaryOperator.identity(), drawn, Optional.of(posted));
+    }
+
+    private static ReasonShown of(
+            Reason reason, UnaryOperator<String> address, Optional<Picture> drawn, Optional<Posted> posted) {
         List<String> sources = reason.sources();
         return new ReasonShown(
                 reason.title(),
@@ -93,17 +117,19 @@ public record ReasonShown(
                         .map(check -> new Check(check.meaning(), step(check.left()), step(check.right())))
                         .toList(),
                 reason.inputs().stream()
-                        .map(input -> input(input, sources, choice))
+                        .map(input -> input(input, sources, address))
                         .toList(),
                 sources,
-                reason.notes());
+                reason.notes(),
+                drawn,
+                posted);
     }
 
     private static Step step(Reason.Step step) {
         return new Step(step.name(), step.formula(), with(step.text(), step.unit()), step.meaning());
     }
 
-    private static Input input(Reason.Input input, List<String> sources, MakeChoice choice) {
+    private static Input input(Reason.Input input, List<String> sources, UnaryOperator<String> address) {
         List<Integer> numbers = new ArrayList<>();
         number(numbers, sources, input.source());
         input.spread().ifPresent(spread -> number(numbers, sources, spread.source()));
@@ -112,7 +138,7 @@ public record ReasonShown(
                 with(input.text(), input.unit()),
                 input.meaning(),
                 input.spread().map(spread -> between(spread, input.unit())).orElse(""),
-                input.figure().map(choice::why),
+                input.figure().map(address),
                 numbers);
     }
 

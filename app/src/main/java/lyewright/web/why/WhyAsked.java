@@ -1,5 +1,6 @@
 package lyewright.web.why;
 
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.web.make.MakeChoice;
 
@@ -11,8 +12,10 @@ import lyewright.web.make.MakeChoice;
  * @param choice what is made of it; without mould or amount it is the recipe alone
  * @param back where its figures stand
  * @param sheet the sheet that they are of
+ * @param why where a figure of that sheet says why, by its path
  */
-public record WhyAsked(String recipe, int version, MakeChoice choice, String back, MakingSheet sheet) {
+public record WhyAsked(
+        String recipe, int version, MakeChoice choice, String back, MakingSheet sheet, UnaryOperator<String> why) {
 
     /** What the figures are of. */
     public String basis() {

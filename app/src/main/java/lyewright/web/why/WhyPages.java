@@ -5,7 +5,9 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -28,6 +30,7 @@ public final class WhyPages implements Feature {
 
     private final Shop shop;
     private final Workbench workbench;
+    private final TypedWhy typed;
 
     /**
      * Why, in a workshop.
@@ -37,15 +40,19 @@ public final class WhyPages implements Feature {
     public WhyPages(Shop shop) {
         this.shop = shop;
         this.workbench = new Workbench(shop);
+        this.typed = new TypedWhy(shop);
     }
 
     @Override
     public void routes(RoutesConfig routes) {
         routes.get("/why", this::show);
+        routes.get("/why/change", this::change);
+        typed.routes(routes);
     }
 
     private void show(Context ctx) {
-        WhyAsked asked = asked(MakeChoice.of(ctx.queryParamMap()));
+        MakeChoice choice = MakeChoice.of(ctx.queryParamMap());
+        WhyAsked asked = ctx.queryParam(MakeChoice.SWAPPED) == null ? asked(choice) : swapped(choice);
         Why why = Why.of(asked.sheet());
         String figure = text(ctx, "figure");
         if (figure.isBlank()) {
@@ -54,21 +61,81 @@ public final class WhyPages implements Feature {
         }
         Outcome<Reason> reason = why.reason(figure);
         if (reason instanceof Outcome.Ok<Reason> known) {
-            reason(ctx, asked, ReasonShown.of(known.value(), asked.choice()));
+            reason(ctx, asked, ReasonShown.of(known.value(), asked.why(), WhyPicture.of(known.value(), asked.sheet())));
         } else {
             unknown(ctx, asked, why, reason.problems().get(0));
         }
     }
 
+    /** The sheet with the other oil that is tried. */
+    private WhyAsked swapped(MakeChoice choice) {
+        Bench bench = workbench.layEvenDeleted(choice);
+        return new WhyAsked(
+                bench.recipe().name(),
+                bench.version().number(),
+                bench.choice(),
+                "/make?" + bench.choice().query(),
+                sheet(bench.swapped()),
+                bench.choice()::whyOfSwap);
+    }
+
+    /** Both sides of a comparison, a kilogram of oils each; or a sheet without and with the other oil that is tried. */
+    private void change(Context ctx) {
+        MakeChoice choice = MakeChoice.of(ctx.queryParamMap());
+        boolean swap = !choice.text("recipe").isEmpty();
+        WhyAsked a = asked(swap ? choice : ofAKilogram(text(ctx, "a"), text(ctx, "of-a")));
+        WhyAsked b = swap ? swapped(choice) : asked(ofAKilogram(text(ctx, "b"), text(ctx, "of-b")));
+        String row = text(ctx, "figure");
+        ReasonShown reason = Comparison.of(a.sheet(), b.sheet())
+                .row(row)
+                .flatMap(known -> new ChangeShown(
+                                known,
+                                new ChangeShown.Side("A", named(a), a),
+                                new ChangeShown.Side("B", swap ? "with the other oil" : named(b), b))
+                        .reason())
+                .orElseThrow(() -> Refused.notHere(
+                        "Nothing that changes from A to B goes by “" + row + "”.", "Compare the two again."));
+        if (Answers.isInPlace(ctx)) {
+            Answers.page(ctx, "why/panel.jte", reason);
+        } else {
+            Answers.page(
+                    ctx,
+                    "why/change.jte",
+                    new ChangePage(frame(reason.title()), swap ? b.back() : back(ctx, a, b), reason));
+        }
+    }
+
+    private static MakeChoice ofAKilogram(String recipe, String version) {
+        return MakeChoice.of(Map.of(
+                "recipe", List.of(recipe),
+                "version", List.of(version),
+                "much", List.of("oils"),
+                "amount", List.of("1 kg"),
+                "hold-back", List.of("")));
+    }
+
+    private static String named(WhyAsked asked) {
+        return asked.recipe() + ", version " + asked.version();
+    }
+
+    private static String back(Context ctx, WhyAsked a, WhyAsked b) {
+        String first = MakeChoice.encoded(text(ctx, "a"));
+        String second = MakeChoice.encoded(text(ctx, "b"));
+        return first.equals(second)
+                ? "/recipes/" + first + "/compare?a=" + a.version() + "&b=" + b.version()
+                : "/recipes/compare?a=" + first + "&b=" + second;
+    }
+
     private WhyAsked asked(MakeChoice choice) {
         if (choice.asksForASheet()) {
-            Bench bench = workbench.lay(choice);
+            Bench bench = workbench.layEvenDeleted(choice);
             return new WhyAsked(
                     bench.recipe().name(),
                     bench.version().number(),
                     bench.choice(),
                     "/make?" + bench.choice().query(),
-                    sheet(bench.sheet()));
+                    sheet(bench.sheet()),
+                    bench.choice()::why);
         }
         Workbench.OfRecipe recipe = workbench.recipe(choice);
         return new WhyAsked(
@@ -77,7 +144,8 @@ public final class WhyPages implements Feature {
                 recipe.choice(),
                 "/recipes/" + recipe.recipe().id() + "/versions/"
                         + recipe.version().number(),
-                sheet(recipe.sheet()));
+                sheet(recipe.sheet()),
+                recipe.choice()::why);
     }
 
     private static MakingSheet sheet(Outcome<MakingSheet> sheet) {

@@ -4,7 +4,10 @@
  * <p>Lives here: {@link lyewright.web.why.WhyPages} (the addresses), {@link lyewright.web.why.ReasonShown} and {@link
  * lyewright.web.why.FigureList} (what they show).
  *
- * <p>May use: web, web.make (which turns a choice into its sheet), words, engine. Used by: app.
+ * <p>What is being typed is asked about with its form: {@link lyewright.web.why.TypedWhy}.
+ *
+ * <p>May use: web, web.make (which turns a choice into its sheet), web.recipe and web.start (which read what is typed), picture,
+ * words, engine. Used by: app.
  *
  * <p>Change freely: everything but the names of the parameters, which other pages link to.
  */

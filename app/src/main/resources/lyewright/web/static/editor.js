@@ -46,15 +46,18 @@
     }
   }
 
+  // Figures come with the buttons that say why; they are copied over, not written as text; more than one event may tell of one answer.
   function rows(answers) {
     const says = new Map();
     for (const row of answers.querySelectorAll("[data-says-of]")) {
-      says.set(row.dataset.saysOf, row.textContent);
+      says.set(row.dataset.saysOf, row);
     }
     for (const slot of editor().querySelectorAll("[data-says]")) {
-      const text = says.get(slot.dataset.says) || "";
-      if (slot.textContent !== text) {
-        slot.textContent = text;
+      const row = says.get(slot.dataset.says);
+      if (!row) {
+        slot.replaceChildren();
+      } else if (slot.innerHTML !== row.innerHTML) {
+        slot.replaceChildren(...Array.from(row.childNodes, function (node) { return node.cloneNode(true); }));
       }
     }
   }

@@ -121,7 +121,7 @@
 
   // What was kept as a recipe is only offered; whether it was kept is not known here.
   form.addEventListener("submit", function (event) {
-    if (event.submitter && event.submitter.hasAttribute("formaction")) {
+    if (event.submitter && event.submitter.getAttribute("formaction") === "/notebook/keep") {
       try {
         localStorage.setItem(SENT, "yes");
       } catch (refused) {

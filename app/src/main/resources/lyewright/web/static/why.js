@@ -1,4 +1,4 @@
-// Why, beside the figure: a link of class why opens in a panel. Without this script it is a page.
+// Why, beside the figure: a link or button of class why opens in a panel. Without this script it is a page.
 "use strict";
 
 (function () {
@@ -24,32 +24,49 @@
     }
   });
 
+  function show(html, address) {
+    whole.hidden = !address;
+    whole.href = address || "/why";
+    document.getElementById("why-reason").innerHTML = html;
+    if (!panel.open) {
+      panel.showModal();
+    }
+    inner.scrollTop = 0;
+    inner.focus();
+  }
+
+  // what is not kept is asked about with all of its form; that it cannot be reckoned is said in the panel too
+  function ask(asking, address, otherwise) {
+    const mine = (asked += 1);
+    asking
+      .then(function (answer) {
+        return answer.ok || (answer.status === 422 && !address) ? answer.text() : Promise.reject(answer.status);
+      })
+      .then(function (html) {
+        if (mine === asked) {
+          show(html, address);
+        }
+      })
+      .catch(otherwise);
+  }
+
   document.addEventListener("click", function (event) {
-    const link = event.target.closest("a.why");
-    if (!link || event.defaultPrevented || event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey) {
+    const figure = event.target.closest("a.why, button.why");
+    if (!figure || event.defaultPrevented || event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey) {
       return;
     }
     event.preventDefault();
-    const mine = (asked += 1);
-    fetch(link.href, { headers: { "HX-Request": "true" } })
-      .then(function (answer) {
-        return answer.ok ? answer.text() : Promise.reject(answer.status);
-      })
-      .then(function (html) {
-        if (mine !== asked) {
-          return;
-        }
-        whole.href = link.href;
-        document.getElementById("why-reason").innerHTML = html;
-        if (!panel.open) {
-          panel.showModal();
-        }
-        inner.scrollTop = 0;
-        inner.focus();
-      })
-      .catch(function () {
+    if (figure instanceof HTMLAnchorElement) {
+      ask(fetch(figure.href, { headers: { "HX-Request": "true" } }), figure.href, function () {
         // the page says what is wrong
-        window.location.assign(link.href);
+        window.location.assign(figure.href);
       });
+      return;
+    }
+    const typed = new URLSearchParams(new FormData(figure.form));
+    typed.set(figure.name, figure.value);
+    ask(fetch(figure.formAction, { method: "POST", headers: { "HX-Request": "true" }, body: typed }), "", function () {
+      figure.form.requestSubmit(figure);
+    });
   });
 })();

@@ -109,6 +109,17 @@ class ImportPagesTest {
     }
 
     @Test
+    void a_file_that_did_not_come_whole_is_asked_for_again() {
+        HttpResponse<String> answer = shop.send(
+                "/recipes/import",
+                "multipart/form-data; boundary=seam",
+                "--seam\r\nContent-Disposition: form-data; name=\"file\"".getBytes(StandardCharsets.UTF_8));
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("did not come whole").contains("<h1>Import a formula file</h1>");
+        assertThat(kept()).isZero();
+    }
+
+    @Test
     void of_two_recipes_with_one_name_neither_is_chosen() {
         shop.book().add(RecipeShop.formula(RecipeShop.PLAIN)).orThrow();
         shop.book().add(RecipeShop.formula(RecipeShop.PLAIN)).orThrow();

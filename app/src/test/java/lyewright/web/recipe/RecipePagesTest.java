@@ -381,7 +381,8 @@ class RecipePagesTest {
         String id = changedOnce();
         assertThat(shop.get("/recipes/" + id + "/compare?a=1&b=2").body())
                 .contains("Superfat 6 → 8 %")
-                .contains("<td class=\"number\">6.00</td><td class=\"number\">8.00</td><td class=\"number\">+2.00</td>")
+                .containsPattern(
+                        "<a [^>]*>6\\.00</a></td><td [^>]*><a [^>]*>8\\.00</a></td><td [^>]*><a [^>]*>\\+2\\.00</a>")
                 .contains("What is the same");
         assertThat(shop.get("/recipes/" + id + "/compare?a=2&b=2").body())
                 .contains("the two formulas are one and the same");
@@ -422,6 +423,16 @@ class RecipePagesTest {
                 .orElse("");
         assertThat(disposition)
                 .matches("attachment; filename=\"[a-z0-9-]{1,80}\\.yaml\"; filename\\*=UTF-8''[A-Za-z0-9%._~-]{1,800}");
+    }
+
+    @Test
+    void an_accent_does_not_part_a_word_in_the_name_of_a_file() {
+        String id = shop.keep(RecipeShop.named("Crème brûlée"));
+        assertThat(shop.bytes("/recipes/" + id + "/1.yaml")
+                        .headers()
+                        .firstValue("Content-Disposition")
+                        .orElse(""))
+                .startsWith("attachment; filename=\"creme-brulee-1.yaml\";");
     }
 
     // Duplicate, delete, put back

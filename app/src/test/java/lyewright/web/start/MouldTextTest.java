@@ -42,6 +42,9 @@ class MouldTextTest {
         assertThat(MouldText.read("12 x 95 ml").orThrow().mould().shape()).contains(new Shape.Cavities(12, 95));
         assertThat(MouldText.read("12 x 95 ml").orThrow().takes()).isEqualTo("Your cavities take");
         assertThat(MouldText.read("1.2 l").orThrow().mould().shape()).contains(new Shape.Cavities(1, 1200));
+        assertThat(MouldText.read("1.2 l").orThrow().takes()).isEqualTo("Your mould takes");
+        assertThat(MouldText.read("1450 g water").orThrow().mould().waterFillGrams())
+                .contains(1450.0);
     }
 
     @Test
@@ -51,6 +54,8 @@ class MouldTextTest {
         assertThat(MouldText.read("1500 g").orThrow().takes()).isEqualTo("1500 g takes");
         assertThat(MouldText.read("10 x 110 g").orThrow().target()).isEqualTo(new Fill.Bars(10, 110, false));
         assertThat(MouldText.read("10 x 110 g").orThrow().takes()).isEqualTo("10 such bars take");
+        assertThat(MouldText.read("Bars: 10 by 110 g").orThrow().target()).isEqualTo(new Fill.Bars(10, 110, false));
+        assertThat(MouldText.read("my mould, 1500 g").orThrow().target()).isEqualTo(new Fill.MouldMass(1500));
     }
 
     @ParameterizedTest

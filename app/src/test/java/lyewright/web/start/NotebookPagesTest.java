@@ -101,7 +101,7 @@ class NotebookPagesTest {
         assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE, "mouldText", "a bucket")))
                 .contains("superfat, give or take")
                 .contains("As it stands it makes 1093 g")
-                .contains("says no size that is understood");
+                .contains("does not say what the mould holds");
     }
 
     @Test

@@ -65,6 +65,19 @@ class StartPagesTest {
     }
 
     @Test
+    void beginning_a_second_time_leaves_the_settings_as_they_are() throws Exception {
+        server.post("/start/mine", "workshop", "Quay Lane Soap", "units", "ounces");
+        server.post("/start/demo");
+
+        HttpResponse<String> again = server.post("/start/mine", "workshop", "Another", "units", "grams");
+
+        assertThat(again.statusCode()).isEqualTo(303);
+        assertThat(server.shop.showsDemo()).isFalse();
+        assertThat(server.shop.workshop().name()).isEqualTo("Quay Lane Soap");
+        assertThat(server.shop.workshop().units()).hasToString("OUNCES");
+    }
+
+    @Test
     void a_name_that_is_none_comes_back_as_typed_and_begins_nothing() throws Exception {
         for (String name : new String[] {"", "   ", "x".repeat(300), "two\nlines", "<b>\u0007</b>"}) {
             HttpResponse<String> page = server.post("/start/mine", "workshop", name, "units", "ounces");

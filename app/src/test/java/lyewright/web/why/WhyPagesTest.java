@@ -37,10 +37,13 @@ class WhyPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"tideline", "shave", "notebook", "plain", "caustic"})
     void every_figure_of_a_sheet_leads_to_its_own_formula_and_sources(String recipe) {
-        String page = shop.get(shop.make(recipe)).body();
+        leadToTheirOwn(shop.get(shop.make(recipe)).body(), 20);
+    }
+
+    private static void leadToTheirOwn(String page, int least) {
         Map<String, String> answers = new HashMap<>();
 
-        assertThat(MakeShop.whys(page)).hasSizeGreaterThan(20).allSatisfy(link -> {
+        assertThat(MakeShop.whys(page)).hasSizeGreaterThan(least).allSatisfy(link -> {
             String reason = answers.computeIfAbsent(link.address(), WhyPagesTest::reason);
             assertThat(reason).as(link.figure()).contains("class=\"formula-line\"");
             assertThat(shows(link.text(), value(reason)))
@@ -48,10 +51,69 @@ class WhyPagesTest {
                     .isTrue();
         });
         // what comes from other figures alone leads on to them, all else names who says so; but a fade's first layer is
-        // all colour
+        // all colour, and what there is none of needs no source
         answers.values()
-                .forEach(reason -> assertThat(reason)
-                        .containsPattern("class=\"sources\"|a class=\"why\"|<strong>colourPercent</strong> = 100<"));
+                .forEach(
+                        reason -> assertThat(reason)
+                                .containsPattern(
+                                        "class=\"sources\"|a class=\"why\"|<strong>colourPercent</strong> = 100<|reason-value\">0 "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tideline", "shave", "notebook"})
+    void every_figure_of_what_the_bar_becomes_leads_to_its_own(String recipe) {
+        String address = shop.make(recipe).replace("/make?", "/make/becomes?");
+
+        leadToTheirOwn(shop.get(address).body(), 40);
+        assertThat(shop.getInPlace(address).body()).contains("The cured bars").doesNotContain("<html");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tideline", "shave", "notebook"})
+    void every_figure_of_the_recipes_page_leads_to_its_own(String recipe) {
+        leadToTheirOwn(shop.get("/recipes/" + shop.recipe(recipe)).body(), 40);
+    }
+
+    @Test
+    void every_figure_of_a_comparison_leads_to_its_own_and_a_change_to_both() {
+        String page = shop.get("/recipes/compare?a=" + shop.recipe("tideline") + "&b=" + shop.recipe("shave"))
+                .body();
+
+        leadToTheirOwn(page, 100);
+        String change = reason(MakeShop.whys(page).stream()
+                .filter(link -> link.address().startsWith("/why/change")
+                        && link.address().contains("perKgOils.waterGrams"))
+                .findFirst()
+                .orElseThrow()
+                .address());
+        assertThat(MakeShop.whys(change)).hasSize(2);
+        leadToTheirOwn(change, 1);
+    }
+
+    @Test
+    void every_figure_with_another_oil_leads_to_its_own() {
+        String page = shop.get(shop.make("tideline", "out", "coconut", "in", "babassu"))
+                .body();
+        String swapped = page.substring(page.indexOf("Every figure that changes"), page.indexOf("class=\"sheet "));
+
+        leadToTheirOwn(swapped, 60);
+        assertThat(swapped).contains("swapped=yes", "/why/change?");
+    }
+
+    @Test
+    void a_change_of_nothing_is_not_here() {
+        HttpResponse<String> page = shop.get("/why/change?a=" + shop.recipe("plain") + "&of-a=1&b="
+                + shop.recipe("tideline") + "&of-b=1&figure=nothing");
+
+        assertThat(page.statusCode()).isEqualTo(404);
+        assertThat(page.body()).contains("Nothing that changes from A to B goes by");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"superfat.low95Percent", "superfat.freeAlkaliProbability", "portions.kelp.high95Percent"})
+    void what_was_drawn_is_shown_as_it_was_drawn(String figure) {
+        assertThat(reason("/why?" + shop.query("tideline", "mould", "loaf") + "&figure=" + MakeShop.encoded(figure)))
+                .contains("pic-drawn", "Left of 0 ");
     }
 
     private static String reason(String address) {
@@ -67,7 +129,16 @@ class WhyPagesTest {
     }
 
     private static boolean shows(String shown, String exact) {
+        if (shown.startsWith("none ")) {
+            return number(exact).signum() == 0;
+        }
         BigDecimal number = number(shown);
+        if (shown.startsWith("&lt;") || shown.startsWith("under ")) {
+            return number(exact).compareTo(number) < 0;
+        }
+        if (shown.startsWith("over ")) {
+            return number(exact).movePointRight(2).compareTo(number) > 0;
+        }
         // a chance is shown in percent
         return near(number, number(exact)) || near(number, number(exact).movePointRight(2));
     }
@@ -141,12 +212,18 @@ class WhyPagesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"%3Cscript%3Ealert(1)%3C%2Fscript%3E", "..%2F..%2Fetc", "%00", "zzz"})
+    @ValueSource(strings = {"%3Cscript%3Ealert(1)%3C%2Fscript%3E", "..%2F..%2Fetc", "zzz"})
     void whatever_is_asked_it_is_only_text(String figure) {
         HttpResponse<String> page = shop.get("/why?" + shop.query("plain") + "&figure=" + figure);
 
         assertThat(page.statusCode()).isEqualTo(404);
         assertThat(page.body()).doesNotContain("<script>alert");
+    }
+
+    @Test
+    void a_character_that_is_none_is_refused_with_its_address() {
+        assertThat(shop.get("/why?" + shop.query("plain") + "&figure=%00").statusCode())
+                .isEqualTo(400);
     }
 
     @Test

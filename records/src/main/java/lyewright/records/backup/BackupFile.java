@@ -28,7 +28,13 @@ final class BackupFile implements AutoCloseable {
 
     private static final long LARGEST_TABLE = 1L << 30;
     private static final long LARGEST = 64L << 30;
-    private static final int LARGEST_MANIFEST = 64 << 20;
+
+    /** Room for what a manifest says of itself and of some ten thousand photographs that had gone. */
+    private static final int MANIFEST = 1 << 20;
+
+    /** What a manifest says of one part. */
+    private static final int MANIFEST_A_PART = 400;
+
     private static final int MOST_PARTS = 200_000;
 
     /** Text that holds ids is never packed so tightly; under this length it does not matter. */
@@ -91,11 +97,13 @@ final class BackupFile implements AutoCloseable {
         if (entry == null) {
             return noBackup();
         }
+        // read it is many times as large, so it may be no larger than its parts make it
+        int largest = MANIFEST + MANIFEST_A_PART * zip.size();
         byte[] bytes;
         try (InputStream in = zip.getInputStream(entry)) {
-            bytes = in.readNBytes(LARGEST_MANIFEST + 1);
+            bytes = in.readNBytes(largest + 1);
         }
-        Optional<Manifest> read = bytes.length > LARGEST_MANIFEST ? Optional.empty() : Manifest.read(bytes);
+        Optional<Manifest> read = bytes.length > largest ? Optional.empty() : Manifest.read(bytes);
         if (read.isEmpty()) {
             return damaged();
         }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
+import lyewright.records.setting.WorkshopSettings;
 import lyewright.records.store.Staging;
 
 /** Reads a backup's rows into a database of their own, which refuses what does not belong together. */
@@ -133,7 +134,7 @@ final class RowReader {
     /** A text that only pages would stumble over is found out here. */
     private static boolean reads(String column, String text) {
         boolean isFile = column.equals("formula_text") || column.equals("material_text");
-        return !isFile || FormulaFile.read(text).formula().isPresent();
+        return isFile ? FormulaFile.read(text).formula().isPresent() : WorkshopSettings.reads(column, text);
     }
 
     private boolean photographsAreThere() throws SQLException {

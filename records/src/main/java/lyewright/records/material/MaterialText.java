@@ -1,21 +1,11 @@
 package lyewright.records.material;
 
 import java.util.List;
-import java.util.Optional;
-import lyewright.formula.AlkaliChoice;
-import lyewright.formula.Comments;
-import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.formula.FormulaRules;
-import lyewright.formula.OilLine;
 import lyewright.formula.OwnMaterial;
-import lyewright.formula.Process;
-import lyewright.formula.Use;
-import lyewright.formula.WaterRule;
-import lyewright.material.Alkali;
 import lyewright.material.Tables;
 import lyewright.measure.Problem;
-import lyewright.measure.Share;
 
 /**
  * A material as the text it is kept as: a formula file that holds nothing of its own but the material. It reads as long as
@@ -23,13 +13,10 @@ import lyewright.measure.Share;
  */
 final class MaterialText {
 
-    private static final String HOLDER = "material";
-    private static final String AN_OIL = "olive-virgin";
-
     private MaterialText() {}
 
     static String of(OwnMaterial material) {
-        return FormulaFile.write(holding(material));
+        return FormulaFile.write(material.alone());
     }
 
     static OwnMaterial read(String text) {
@@ -43,7 +30,7 @@ final class MaterialText {
     /** What is wrong with a material, by the rules of a formula; paths are those within the material. */
     static List<Problem> check(OwnMaterial material) {
         String within = "materials." + material.key();
-        return FormulaRules.check(holding(material), Tables.bundled()).stream()
+        return FormulaRules.check(material.alone(), Tables.bundled()).stream()
                 .map(problem -> new Problem(inner(problem.path(), within), problem.what(), problem.remedy()))
                 .toList();
     }
@@ -53,24 +40,5 @@ final class MaterialText {
             return path.substring(within.length() + 1);
         }
         return "key";
-    }
-
-    private static Formula holding(OwnMaterial material) {
-        return new Formula(
-                HOLDER,
-                1,
-                Use.OWN,
-                "",
-                List.of(new OilLine(AN_OIL, new OilLine.Rest())),
-                new AlkaliChoice.Single(Alkali.SODIUM),
-                Optional.of(Share.ofPercent("5")),
-                new WaterRule.LyeStrength(Share.ofPercent("33"), false),
-                Optional.empty(),
-                Optional.empty(),
-                Process.COLD,
-                List.of(),
-                List.of(),
-                List.of(material),
-                Comments.NONE);
     }
 }

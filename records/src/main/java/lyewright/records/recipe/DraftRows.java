@@ -51,6 +51,15 @@ final class DraftRows {
                 .list();
     }
 
+    static List<Draft> ofNewRecipes(Handle handle, int most) {
+        return handle.createQuery("""
+                        SELECT * FROM draft WHERE recipe_id IS NULL ORDER BY changed_epoch_ms DESC, id LIMIT :most
+                        """)
+                .bind("most", most)
+                .map((row, context) -> draft(row))
+                .list();
+    }
+
     static Kept keep(Handle handle, String id, int expectedRevision, String form, long now) {
         int written = handle.createUpdate("""
                         UPDATE draft SET form_json = :form, revision = revision + 1, changed_epoch_ms = :now

@@ -60,6 +60,11 @@ public final class Drafts {
         return database.read(DraftRows::all);
     }
 
+    /** Drafts of recipes that were never saved, the one changed last first, and no more than so many. */
+    public List<Draft> ofNewRecipes(int most) {
+        return database.read(handle -> DraftRows.ofNewRecipes(handle, most));
+    }
+
     private static void bounded(String form) {
         if (form.length() > LONGEST_FORM || form.indexOf('\0') >= 0) {
             throw new IllegalArgumentException(

@@ -17,20 +17,23 @@ final class RecipeRows {
             THEN 1 ELSE 0 END AS has_namesake
             """;
 
-    private static final String WITH_NEWEST = """
-            SELECT r.*, v.recipe_id, v.number, v.made_for, v.formula_text, v.why, v.saved_epoch_ms, v.made_epoch_ms,
-              d.id AS draft_id, %s
-            FROM recipe r
-            JOIN recipe_version v ON v.recipe_id = r.id AND v.number = r.newest_version
-            LEFT JOIN draft d ON d.recipe_id = r.id
-            """.formatted(NAMESAKE);
+    private static final String WITH_NEWEST = columns("") + joins("recipe r");
 
-    /** The page is chosen from the index alone, so that the pages before it cost next to nothing. */
+    /**
+     * The page is chosen from the index or in one scan, so that the pages before it cost next to nothing; how many there are in
+     * all comes with each row of it.
+     */
     private static final String PAGE =
-            WITH_NEWEST + " WHERE r.id IN (SELECT r.id FROM recipe r%s ORDER BY r.name_sort, r.id LIMIT ? OFFSET ?)"
+            "WITH found AS (SELECT r.id, %s AS total FROM recipe r%s ORDER BY r.name_sort, r.id LIMIT ? OFFSET ?) "
+                    + columns(", f.total") + joins("found f JOIN recipe r ON r.id = f.id")
                     + " ORDER BY r.name_sort, r.id";
 
     private static final String LIVING = " WHERE r.deleted_epoch_ms IS NULL";
+
+    /** Counted from an index when all are listed, in the same scan when some are looked for. */
+    private static final String ALL_OF_THEM = "(SELECT count(*) FROM recipe r" + LIVING + ")";
+
+    private static final String ALL_FOUND = "count(*) OVER ()";
 
     private final Handle handle;
 
@@ -38,21 +41,39 @@ final class RecipeRows {
         this.handle = handle;
     }
 
+    private static String columns(String more) {
+        return "SELECT r.*, v.recipe_id, v.number, v.made_for, v.formula_text, v.why, v.saved_epoch_ms, v.made_epoch_ms,"
+                + " d.id AS draft_id, " + NAMESAKE + more;
+    }
+
+    private static String joins(String from) {
+        return " FROM " + from + """
+                 JOIN recipe_version v ON v.recipe_id = r.id AND v.number = r.newest_version
+                LEFT JOIN draft d ON d.recipe_id = r.id
+                """;
+    }
+
     Page<RecipeSummary> list(Search search) {
         List<String> patterns = search.patterns();
         String where = LIVING + " AND r.search_text LIKE ? ESCAPE '!'".repeat(patterns.size());
-        long total = bound(handle.createQuery("SELECT count(*) FROM recipe r" + where), patterns)
-                .mapTo(Long.class)
-                .one();
-        if (total <= search.before()) {
-            return new Page<>(List.of(), search.page(), search.size(), total);
-        }
-        List<RecipeSummary> items = bound(handle.createQuery(PAGE.formatted(where)), patterns)
+        List<Listed> page = bound(
+                        handle.createQuery(PAGE.formatted(patterns.isEmpty() ? ALL_OF_THEM : ALL_FOUND, where)),
+                        patterns)
                 .bind(patterns.size(), search.size())
                 .bind(patterns.size() + 1, search.before())
-                .map((row, context) -> summary(row))
+                .map((row, context) -> new Listed(summary(row), row.getLong("total")))
                 .list();
-        return new Page<>(items, search.page(), search.size(), total);
+        long total = page.isEmpty() ? count(where, patterns) : page.get(0).total();
+        return new Page<>(page.stream().map(Listed::recipe).toList(), search.page(), search.size(), total);
+    }
+
+    private record Listed(RecipeSummary recipe, long total) {}
+
+    /** For a page beyond the last one, which has no row to tell it. */
+    private long count(String where, List<String> patterns) {
+        return bound(handle.createQuery("SELECT count(*) FROM recipe r" + where), patterns)
+                .mapTo(Long.class)
+                .one();
     }
 
     private static Query bound(Query query, List<String> patterns) {

@@ -54,6 +54,7 @@ public final class Opening {
                     "another Lyewright is using the workshop in " + home,
                     "use the pages of the one that runs, or end it first, or name another folder");
         }
+        Staging.sweep(home);
         Outcome<Database> opened = database(place, clock, lock, true);
         if (opened instanceof Outcome.Refused) {
             release(lock);

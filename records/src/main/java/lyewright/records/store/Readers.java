@@ -12,7 +12,7 @@ import org.jdbi.v3.core.Jdbi;
 final class Readers implements AutoCloseable {
 
     private static final int MOST = 4;
-    private static final long LONGEST_WAIT_MS = 10_000;
+    private static final long LONGEST_WAIT_MS = 3_000;
 
     private final Dialect dialect;
     private final HikariDataSource pool;
@@ -30,7 +30,7 @@ final class Readers implements AutoCloseable {
         // the first reading says what is wrong, in its own words
         config.setInitializationFailTimeout(-1);
         this.pool = new HikariDataSource(config);
-        this.jdbi = Jdbi.create(pool);
+        this.jdbi = Statements.told(Jdbi.create(pool));
     }
 
     <T> T read(Function<Handle, T> work) {

@@ -1,5 +1,6 @@
 package lyewright.records.store;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -44,7 +45,19 @@ final class SqliteDialect implements Dialect {
 
     @Override
     public Connection openWriter() throws SQLException {
+        seeThatItIsThere();
         return source(writing()).getConnection();
+    }
+
+    /** A file that was deleted under an open connection takes every write, and is gone with the connection. */
+    private void seeThatItIsThere() {
+        if (!Files.exists(file)) {
+            throw new RecordsTrouble(
+                    file + " is not there any more, so nothing was kept",
+                    "put its folder back where it was, or start Lyewright again; a backup made before that may still hold"
+                            + " everything",
+                    null);
+        }
     }
 
     @Override
@@ -74,6 +87,7 @@ final class SqliteDialect implements Dialect {
 
     @Override
     public void beginWrite(Connection connection) throws SQLException {
+        seeThatItIsThere();
         say(connection, "BEGIN IMMEDIATE");
     }
 

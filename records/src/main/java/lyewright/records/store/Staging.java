@@ -1,6 +1,8 @@
 package lyewright.records.store;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -23,6 +25,7 @@ public final class Staging implements AutoCloseable {
 
     private static final int ROWS_AT_ONCE = 500;
     private static final String FILE = "rows.db";
+    private static final String PREFIX = "restoring-";
 
     private final Path folder;
     private final SqliteDialect dialect;
@@ -53,7 +56,7 @@ public final class Staging implements AutoCloseable {
 
     /** Makes one that is empty, in a folder of its own within another. */
     public static Staging in(Path workplace, int version) throws IOException, SQLException {
-        Path folder = Files.createTempDirectory(workplace, "restoring-");
+        Path folder = Files.createTempDirectory(workplace, PREFIX);
         try {
             SqliteDialect dialect = new SqliteDialect(folder.resolve(FILE));
             Schema.migrate(dialect, version);
@@ -61,6 +64,17 @@ public final class Staging implements AutoCloseable {
         } catch (SQLException | RuntimeException e) {
             delete(folder);
             throw e;
+        }
+    }
+
+    /** Takes away what restores left that never came to an end. Only for who has the folder alone. */
+    static void sweep(Path workplace) {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(workplace, PREFIX + "*")) {
+            for (Path folder : left) {
+                delete(folder);
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // it takes room, and does no other harm
         }
     }
 

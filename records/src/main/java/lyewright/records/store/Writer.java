@@ -6,6 +6,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import lyewright.records.RecordsTrouble;
+import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +21,7 @@ final class Writer implements AutoCloseable {
 
     Writer(Dialect dialect) {
         this.dialect = dialect;
-        this.jdbi = Jdbi.create(dialect::openWriter);
+        this.jdbi = Statements.told(Jdbi.create(dialect::openWriter));
     }
 
     <T> T write(Function<Handle, T> work, Predicate<T> keep) {
@@ -42,9 +43,8 @@ final class Writer implements AutoCloseable {
     }
 
     private <T> T inTransaction(Function<Handle, T> work, Predicate<T> keep) throws SQLException {
-        Handle writing = connected();
+        Handle writing = begun();
         Connection connection = writing.getConnection();
-        dialect.beginWrite(connection);
         boolean kept = false;
         try {
             T result = work.apply(writing);
@@ -62,6 +62,24 @@ final class Writer implements AutoCloseable {
         }
     }
 
+    /** A transaction that is begun. A connection that died while nobody wrote is no reason to refuse: another is taken, once. */
+    private Handle begun() throws SQLException {
+        boolean known = handle != null;
+        Handle writing = connected();
+        try {
+            dialect.beginWrite(writing.getConnection());
+            return writing;
+        } catch (SQLException e) {
+            if (!known || writing.getConnection().isValid(1)) {
+                throw e;
+            }
+            drop();
+            Handle fresh = connected();
+            dialect.beginWrite(fresh.getConnection());
+            return fresh;
+        }
+    }
+
     /** A failed undoing must not hide why it was needed; letting go of the connection undoes as well. */
     private void undo(Connection connection) {
         try {
@@ -74,10 +92,18 @@ final class Writer implements AutoCloseable {
     private Handle connected() throws SQLException {
         Handle open = handle;
         if (open == null) {
-            open = jdbi.open();
+            open = opened();
             handle = open;
         }
         return open;
+    }
+
+    private Handle opened() {
+        try {
+            return jdbi.open();
+        } catch (ConnectionException e) {
+            throw Troubles.of(dialect, e);
+        }
     }
 
     /** Lets go of a connection that may be broken; the next write opens another. */

@@ -171,6 +171,11 @@ class BadBackupTest extends Workbench {
                 "damaged");
     }
 
+    @Test
+    void a_manifest_that_says_far_more_than_there_are_parts_is_refused_before_it_is_read() throws IOException {
+        refused(withManifest(manifest -> manifest.put("more", "x".repeat(2 << 20))), "damaged");
+    }
+
     // Its rows
 
     @Test
@@ -196,6 +201,11 @@ class BadBackupTest extends Workbench {
                 text -> text.replaceAll("\"newest_version\":2", "\"newest_version\":99999999999"));
         rowsRefused("tables/recipe.jsonl", text -> text.replaceAll("\"newest_version\":2", "\"newest_version\":1"));
         rowsRefused("tables/photograph.jsonl", text -> "");
+        rowsRefused(
+                "tables/workshop.jsonl",
+                text -> text.replaceAll("\"hold_back\":\"[^\"]*\"", "\"hold_back\":\"some of it\""));
+        rowsRefused(
+                "tables/workshop.jsonl", text -> text.replaceFirst("\\{", "{\"potassium_purity\":\"nearly pure\","));
     }
 
     private void rowsRefused(String part, UnaryOperator<String> change) throws IOException {

@@ -57,6 +57,7 @@ class DraftsTest extends Workbench {
 
         assertThat(second).isEqualTo(first);
         assertThat(drafts().forRecipe(recipe)).contains(first);
+        assertThat(drafts().ofNewRecipes(5)).isEmpty();
         assertThat(drafts().forRecipe("no such id")).isEmpty();
     }
 
@@ -66,6 +67,8 @@ class DraftsTest extends Workbench {
         Draft second = drafts().create(Optional.empty(), 0, "two");
 
         assertThat(drafts().all()).containsExactly(second, first);
+        assertThat(drafts().ofNewRecipes(5)).containsExactly(second, first);
+        assertThat(drafts().ofNewRecipes(1)).containsExactly(second);
     }
 
     @Test

@@ -2,7 +2,11 @@ package lyewright.records.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -107,6 +111,55 @@ class FaultsTest extends Workbench {
         if (kind == Kind.POSTGRESQL) {
             Tinkering.with(place, "DROP TRIGGER no_room ON recipe_version; DROP FUNCTION no_room()");
         }
+    }
+
+    /** A server keeps its files itself. */
+    @Test
+    void records_whose_file_was_taken_away_take_nothing_more() throws IOException {
+        assumeTrue(place instanceof Place.Folder);
+        Path file = ((Place.Folder) place).database();
+        records.recipes().add(Formulas.named("Tideline")).orThrow();
+        Files.move(file, folder.resolve("elsewhere.db"));
+
+        for (int i = 0; i < 2; i++) {
+            assertThatThrownBy(() -> records.recipes().add(Formulas.named("Plain Castile")))
+                    .isInstanceOfSatisfying(
+                            RecordsTrouble.class,
+                            trouble -> assertThat(trouble.sentence()).contains("not there any more"));
+        }
+        assertThat(file).doesNotExist();
+
+        Files.move(folder.resolve("elsewhere.db"), file);
+        records.recipes().add(Formulas.named("Plain Castile")).orThrow();
+        assertThat(recipes()).isEqualTo(2);
+    }
+
+    @Test
+    void records_that_cannot_be_reached_for_writing_say_so() {
+        Dialect unreachable = kind == Kind.SQLITE
+                ? new SqliteDialect(folder.resolve("nowhere.db"))
+                : new PostgresDialect(
+                        new Place.Server("jdbc:postgresql://127.0.0.1:1/postgres", "postgres", "", "workshop", folder));
+        try (Writer writer = new Writer(unreachable)) {
+            assertThatThrownBy(() -> writer.write(handle -> true, kept -> true))
+                    .isInstanceOfSatisfying(
+                            RecordsTrouble.class,
+                            trouble -> assertThat(trouble.sentence()).containsAnyOf("not there", "does not answer"));
+        }
+    }
+
+    /** A file has no connection that dies. */
+    @Test
+    void a_connection_that_died_while_nobody_wrote_is_taken_anew() {
+        assumeTrue(kind == Kind.POSTGRESQL);
+        records.recipes().add(Formulas.named("Tideline")).orThrow();
+        Tinkering.with(
+                place,
+                "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'lyewright' AND pid <> pg_backend_pid()");
+
+        records.recipes().add(Formulas.named("Plain Castile")).orThrow();
+
+        assertThat(Tinkering.texts(place, "SELECT count(*) FROM recipe")).containsExactly("2");
     }
 
     @Test

@@ -65,6 +65,20 @@ class OpeningTest {
     }
 
     @Test
+    void what_an_interrupted_restore_left_is_taken_away_and_nothing_else() throws IOException {
+        assumeTrue(place instanceof Place.Folder);
+        Path home = ((Place.Folder) place).home();
+        Files.createDirectories(home.resolve("restoring-123"));
+        Files.writeString(home.resolve("restoring-123").resolve("rows.db"), "half of it");
+        Files.writeString(home.resolve("before-restore-1.lyewright"), "a backup");
+
+        Records.open(place, CLOCK).orThrow().close();
+
+        assertThat(home.resolve("restoring-123")).doesNotExist();
+        assertThat(home.resolve("before-restore-1.lyewright")).exists();
+    }
+
+    @Test
     void an_older_schema_is_brought_up_to_date_with_everything_in_it() throws IOException {
         if (place instanceof Place.Folder it) {
             Files.createDirectories(it.home());

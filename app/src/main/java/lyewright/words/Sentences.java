@@ -1,0 +1,34 @@
+package lyewright.words;
+
+import lyewright.measure.Problem;
+
+/** Clauses made sentences: a capital at the head, a full stop at the end. */
+public final class Sentences {
+
+    private Sentences() {}
+
+    /** The first letter large. */
+    public static String upperFirst(String text) {
+        if (text.isEmpty()) {
+            return text;
+        }
+        int first = text.codePointAt(0);
+        return Character.toString(Character.toUpperCase(first)) + text.substring(Character.charCount(first));
+    }
+
+    /** A clause by itself; nothing of nothing. */
+    public static String whole(String clause) {
+        String text = upperFirst(clause);
+        return text.isEmpty() || ".?!".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
+    }
+
+    /** What is wrong and what to do in one sentence. */
+    public static String whole(Problem problem) {
+        return whole(problem.sentence());
+    }
+
+    /** What is wrong, then what to do, a sentence each. */
+    public static String two(Problem problem) {
+        return (whole(problem.what()) + " " + whole(problem.remedy())).strip();
+    }
+}

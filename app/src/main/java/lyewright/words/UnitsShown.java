@@ -1,0 +1,120 @@
+package lyewright.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.Weighing;
+import lyewright.measure.Mass;
+import lyewright.measure.MassUnit;
+import lyewright.measure.Temperature;
+
+/**
+ * The units that a reader is used to. What is read from a balance is said in the balance's own unit first, since its display says
+ * it so; all else in the reader's.
+ *
+ * @param ounces whether masses are wanted in ounces, grams beside them
+ * @param fahrenheit whether temperatures are wanted in degrees Fahrenheit
+ */
+public record UnitsShown(boolean ounces, boolean fahrenheit) {
+
+    /** Grams and degrees Celsius; what was written in other degrees stays in them. */
+    public static final UnitsShown METRIC = new UnitsShown(false, false);
+
+    private static final double MANY_OUNCES = 100;
+
+    /** The unit of masses, as pictures ask for it. */
+    public MassUnit mass() {
+        return ounces ? MassUnit.OUNCE : MassUnit.GRAM;
+    }
+
+    /** A mass as one balance shows it, and in ounces where they are wanted and the balance has none. */
+    public ShownMass shown(Balance balance, double grams) {
+        ShownMass shown = Figures.shown(balance, grams);
+        if (!ounces || inOunces(balance.step().unit())) {
+            return shown;
+        }
+        int decimals = Math.max(2, Figures.gramDecimals(balance) + 1);
+        return shown.and(Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), decimals) + " oz");
+    }
+
+    static boolean inOunces(MassUnit unit) {
+        return unit == MassUnit.OUNCE || unit == MassUnit.POUND;
+    }
+
+    /** The same on one line. */
+    public String on(Balance balance, double grams) {
+        return shown(balance, grams).text();
+    }
+
+    /** The same for what was weighed. */
+    public String on(Balance balance, Mass mass) {
+        return on(balance, mass.grams());
+    }
+
+    /** What several weighings come to. */
+    public String sum(List<Weighing> weighings) {
+        return wanted(grams(weighings), Figures.sum(weighings)).text();
+    }
+
+    /** The same for within brackets, which it does not nest. */
+    String sumInBrackets(List<Weighing> weighings) {
+        ShownMass sum = wanted(grams(weighings), Figures.sum(weighings));
+        return sum.also().isEmpty()
+                ? sum.shown()
+                : sum.shown() + ", " + sum.also().get(0);
+    }
+
+    private static double grams(List<Weighing> weighings) {
+        return weighings.stream().mapToDouble(w -> w.weigh().grams()).sum();
+    }
+
+    /** A mass that nobody weighs as such. */
+    public String about(double grams) {
+        return wanted(grams, Figures.about(grams)).text();
+    }
+
+    /** A mass to the tenth of a gram. */
+    public String tenths(double grams) {
+        return wanted(grams, Figures.fixed(grams, 1) + " g").text();
+    }
+
+    /** The same where it is read from a balance. */
+    String about(Balance under, double grams) {
+        return read(under, grams, Figures.about(grams));
+    }
+
+    /** A mass to the tenth of a gram that is read from a balance. */
+    String tenths(Balance under, double grams) {
+        return read(under, grams, Figures.fixed(grams, 1) + " g");
+    }
+
+    private String read(Balance under, double grams, String inGrams) {
+        ShownMass wanted = wanted(grams, inGrams);
+        return ounces && !inOunces(under.step().unit())
+                ? new ShownMass(inGrams, List.of(wanted.shown())).text()
+                : wanted.text();
+    }
+
+    private ShownMass wanted(double grams, String inGrams) {
+        if (!ounces) {
+            return new ShownMass(inGrams, List.of());
+        }
+        double value = grams / MassUnit.OUNCE.grams().doubleValue();
+        return new ShownMass(Figures.fixed(value, value < MANY_OUNCES ? 2 : 1) + " oz", List.of(inGrams));
+    }
+
+    /** A temperature as typed, with its degree sign; what was typed stands in brackets where other degrees are wanted. */
+    public String degrees(Temperature typed) {
+        String asTyped = Practices.degrees(typed);
+        if (!fahrenheit || typed.scale() == Temperature.Scale.F) {
+            return asTyped;
+        }
+        BigDecimal converted = BigDecimal.valueOf(toFahrenheit(typed.celsius())).setScale(0, RoundingMode.HALF_UP);
+        return converted.toPlainString() + " °F (" + asTyped + ")";
+    }
+
+    static double toFahrenheit(double celsius) {
+        return Math.rint(celsius * 1.8 + 32);
+    }
+}

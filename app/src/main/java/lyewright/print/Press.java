@@ -60,6 +60,7 @@ final class Press {
         return builder.usePDDocument(document)
                 .useCacheStore(PdfRendererBuilder.CacheStore.PDF_FONT_METRICS, METRICS)
                 .usePdfUaAccessibility(true)
+                .useSVGDrawer(new Pen())
                 .useUriResolver((base, uri) -> null)
                 .useReplacementText(NO_SUCH_LETTER)
                 .withProducer("Lyewright")

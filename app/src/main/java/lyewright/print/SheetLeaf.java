@@ -3,8 +3,16 @@ package lyewright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.measure.LengthUnit;
+import lyewright.picture.Drawing;
+import lyewright.picture.FadePicture;
+import lyewright.picture.MouldPicture;
+import lyewright.picture.Picture;
+import lyewright.picture.PortionsPicture;
+import lyewright.picture.SuperfatPicture;
 import lyewright.words.BandWords;
 import lyewright.words.Dates;
 import lyewright.words.Labelled;
@@ -13,6 +21,7 @@ import lyewright.words.MakingSteps;
 import lyewright.words.Safety;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
+import lyewright.words.UnitsShown;
 import lyewright.words.WeighPlan;
 
 /**
@@ -29,6 +38,9 @@ import lyewright.words.WeighPlan;
  * @param head what it makes
  * @param face cautions on its face, whole
  * @param more all other cautions, whole
+ * @param sure a picture of how sure the superfat is
+ * @param pictures of the mould, and of portions that are not poured as a fade
+ * @param pour a picture of the fade, where there is one
  * @param plan what to weigh
  * @param steps what to do
  * @param surer what the superfat's doubt hangs on
@@ -48,6 +60,9 @@ public record SheetLeaf(
         SheetHead head,
         List<Caution> face,
         List<Caution> more,
+        Drawing sure,
+        List<Picture> pictures,
+        Optional<Drawing> pour,
         WeighPlan plan,
         List<MakingStep> steps,
         List<Labelled> surer,
@@ -57,6 +72,17 @@ public record SheetLeaf(
 
     /** Characters that fit the head of a page. */
     private static final int RUNNING = 60;
+
+    private static final int SAFETY_COLUMNS = 3;
+
+    private static final int FEW_ROWS = 8;
+
+    private static final int FEW_VESSELS = 5;
+
+    /** Letters on two lines. */
+    private static final int SHORT_NOTES = 200;
+
+    private static final String LAYERS = "layer";
 
     static SheetLeaf of(MakingSheet sheet, PaperOrder order) {
         SheetHead head = SheetHead.of(sheet, order.units());
@@ -73,7 +99,12 @@ public record SheetLeaf(
                 sheet.stopped(),
                 head,
                 face,
-                sheet.cautions().stream().skip(face.size()).toList(),
+                sheet.cautions().stream()
+                        .filter(caution -> !face.contains(caution))
+                        .toList(),
+                SuperfatPicture.of(sheet).drawing(),
+                pictures(sheet, order.units()),
+                FadePicture.of(sheet, order.units().mass()).map(Picture::drawing),
                 WeighPlan.of(sheet, order.units()),
                 MakingSteps.of(sheet, order.units()),
                 surer(sheet),
@@ -82,13 +113,24 @@ public record SheetLeaf(
                 false);
     }
 
-    /** Of a sheet that is stopped every reason is on its face. */
+    /** What is only good to know is told further down; of a sheet that is stopped every reason is on its face. */
     private static List<Caution> face(MakingSheet sheet) {
         long stops = sheet.cautions().stream()
                 .filter(caution -> caution.level() == Caution.Level.STOP)
                 .count();
-        long shown = Math.max(stops, SheetCautions.of(sheet).face().size());
-        return sheet.cautions().stream().limit(shown).toList();
+        return sheet.cautions().stream()
+                .limit(Math.max(stops, SheetCautions.of(sheet).face().size()))
+                .filter(caution -> !SheetCautions.isNote(caution))
+                .toList();
+    }
+
+    private static List<Picture> pictures(MakingSheet sheet, UnitsShown units) {
+        LengthUnit lengths = units.ounces() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+        return Stream.of(
+                        MouldPicture.of(sheet, lengths),
+                        sheet.fade().isEmpty() ? PortionsPicture.of(sheet, units.mass()) : Optional.<Picture>empty())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static String running(String title) {
@@ -116,20 +158,57 @@ public record SheetLeaf(
                 .toList();
     }
 
+    /** What else there is to know, in words for the face: {@code 2 notes}; empty without any. */
+    public String moreToKnow() {
+        long notes = more.stream().filter(SheetCautions::isNote).count();
+        long cautions = more.size() - notes;
+        String noted = notes == 0 ? "" : notes == 1 ? "1 note" : notes + " notes";
+        String more = cautions == 0 ? "" : cautions == 1 ? "1 more caution" : cautions + " more cautions";
+        return more.isEmpty() || noted.isEmpty() ? more + noted : more + " and " + noted;
+    }
+
     /** Whether the title is too long for large letters. */
     public boolean longTitle() {
         return !running.equals(title);
     }
 
-    /** How many of them fill one of two columns. */
-    public int safetyHalf() {
-        return (safety().size() + 1) / 2;
+    /** What to put on, which stands where the alkali is weighed too. */
+    public Labelled wear() {
+        return Safety.LINES.get(0);
+    }
+
+    /** The same in columns, the longest of them as short as can be. */
+    public List<List<Labelled>> safetyColumns() {
+        return Columns.of(
+                safety(),
+                SAFETY_COLUMNS,
+                line -> line.label().length() + line.text().length());
+    }
+
+    /** Whether making begins on a page of its own: where all of weighing surely leaves the first page some room. */
+    public boolean makeOnNewPage() {
+        int rows =
+                plan.vessels().stream().mapToInt(vessel -> vessel.rows().size()).sum();
+        return face.isEmpty()
+                && head.notes().length() <= SHORT_NOTES
+                && !head.notes().strip().contains("\n")
+                && rows <= FEW_ROWS
+                && plan.vessels().size() <= FEW_VESSELS;
+    }
+
+    /** What a step that pours layers looks like in the mould. */
+    public Optional<Drawing> beside(MakingStep step) {
+        return step.table()
+                        .filter(table -> table.columns().get(0).title().equals(LAYERS))
+                        .isPresent()
+                ? pour
+                : Optional.empty();
     }
 
     /** The same, saying that some letters are not in the typeface. */
     SheetLeaf lackingLetters() {
         return new SheetLeaf(
-                measures, title, running, version, workshop, mould, printed, stopped, head, face, more, plan, steps,
-                surer, card, edition, true);
+                measures, title, running, version, workshop, mould, printed, stopped, head, face, more, sure, pictures,
+                pour, plan, steps, surer, card, edition, true);
     }
 }

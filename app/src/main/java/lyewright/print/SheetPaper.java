@@ -19,12 +19,16 @@ public final class SheetPaper {
      */
     public static byte[] pdf(MakingSheet sheet, PaperOrder order) {
         SheetLeaf leaf = SheetLeaf.of(sheet, order);
-        String page = Xhtml.clean(Templates.render(TEMPLATE, leaf));
-        String whole = Typeface.has(page) ? page : Xhtml.clean(Templates.render(TEMPLATE, leaf.lackingLetters()));
+        String page = page(leaf);
+        String whole = Typeface.has(page) ? page : page(leaf.lackingLetters());
         return Press.pdf(whole, document -> {
             if (leaf.stopped()) {
                 Cross.over(document);
             }
         });
+    }
+
+    private static String page(SheetLeaf leaf) {
+        return NoBreaks.in(Xhtml.clean(Templates.render(TEMPLATE, leaf)));
     }
 }

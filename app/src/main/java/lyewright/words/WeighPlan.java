@@ -26,9 +26,6 @@ import lyewright.makingsheet.Weighing;
 public record WeighPlan(
         boolean portions, List<WeighVessel> vessels, String taring, String balances, List<RoomLeft> room) {
 
-    /** Hardly a jug or a pot weighs less, grams; this project's own rule. */
-    private static final double LIGHT_VESSEL = 150;
-
     /** Copies its lists. */
     public WeighPlan {
         vessels = List.copyOf(vessels);
@@ -48,7 +45,7 @@ public record WeighPlan(
                 taring(sheet),
                 balances(sheet),
                 sheet.vessels().stream()
-                        .flatMap(vessel -> roomLeft(vessel).stream())
+                        .flatMap(vessel -> roomLeft(sheet, vessel).stream())
                         .toList());
     }
 
@@ -89,16 +86,18 @@ public record WeighPlan(
         Optional<ShownMass> empty = vessel.emptyGrams() > 0
                 ? Optional.of(units.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
                 : Optional.empty();
-        return new WeighVessel(vessel.kind(), Sentences.upperFirst(name), false, empty, wettedOut(sheet, vessel), rows);
+        return new WeighVessel(vessel.kind(), Sentences.upperFirst(name), false, empty, hint(sheet, vessel), rows);
     }
 
-    private static Optional<String> wettedOut(MakingSheet sheet, Vessel vessel) {
+    private static Optional<String> hint(MakingSheet sheet, Vessel vessel) {
+        BatchLine first = vessel.weighings().get(0).line();
+        if (vessel.kind() == Vessel.Kind.CUP && first.kind() == BatchLine.Kind.ALKALI) {
+            return sheet.formula().alkali().stock().isPresent()
+                    ? Optional.empty()
+                    : Optional.of("dry, and into the jug's water later");
+        }
         if (vessel.kind() != Vessel.Kind.CUP || vessel.weighings().size() < 2) {
             return Optional.empty();
-        }
-        BatchLine first = vessel.weighings().get(0).line();
-        if (first.kind() != BatchLine.Kind.ADDITION) {
-            return Optional.of("dry, and into the jug's water later");
         }
         Optional<Disperse> disperse =
                 sheet.formula().additions().get(first.place()).written().disperse();
@@ -151,8 +150,22 @@ public record WeighPlan(
         return (sheet.equipment().vesselGrams().isEmpty()
                         ? "Tare each vessel empty."
                         : "Tare each vessel empty, except where its weight is given.")
-                + " A vessel's own weight counts towards what its balance carries, tared or not. While weighing:"
-                + " oils rather over than under, alkali never over; it comes last and is rounded down.";
+                + " A vessel's own weight counts towards what its balance carries, tared or not" + usual(sheet)
+                + ". While weighing: oils rather over than under, alkali never over; it comes last and is rounded down.";
+    }
+
+    private static String usual(MakingSheet sheet) {
+        String usual = sheet.vessels().stream()
+                .filter(vessel -> vessel.emptyGrams() == 0)
+                .map(Vessel::kind)
+                .distinct()
+                .sorted()
+                .map(kind -> kind.word() + " "
+                        + Figures.fixed(kind.usualGrams(sheet.formula().tables()), 0) + " g")
+                .collect(Collectors.joining(", "));
+        return usual.isEmpty()
+                ? ""
+                : "; where nobody gave it, the usual one is reckoned (" + usual + "; common practice)";
     }
 
     private static String balances(MakingSheet sheet) {
@@ -165,10 +178,12 @@ public record WeighPlan(
                 .collect(Collectors.joining("; ", "Balances: ", "."));
     }
 
-    private static Optional<RoomLeft> roomLeft(Vessel vessel) {
+    /** Only where the balance carries what is in the vessel, but not the vessel as it usually is. */
+    private static Optional<RoomLeft> roomLeft(MakingSheet sheet, Vessel vessel) {
         Weighing last = vessel.weighings().get(vessel.weighings().size() - 1);
         double room = last.balance().capacity().grams() - last.reading().grams();
-        if (vessel.kind() == Vessel.Kind.CUP || vessel.emptyGrams() > 0 || room < 0 || room >= LIGHT_VESSEL) {
+        double usual = vessel.kind().usualGrams(sheet.formula().tables());
+        if (vessel.kind() == Vessel.Kind.CUP || vessel.emptyGrams() > 0 || room < 0 || room >= usual) {
             return Optional.empty();
         }
         return Optional.of(new RoomLeft(

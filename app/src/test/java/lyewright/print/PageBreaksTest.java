@@ -51,7 +51,9 @@ class PageBreaksTest {
                     .map(String::strip)
                     .filter(line -> !line.isEmpty())
                     .toList());
-            assertThat(count(page, FIRST_WORD)).as(page).isEqualTo(count(page, LAST_WORD));
+            // a picture has room for the beginning of it only
+            String whole = page.replaceAll("of " + FIRST_WORD + "[^\\n]*…", "");
+            assertThat(count(whole, FIRST_WORD)).as(page).isEqualTo(count(whole, LAST_WORD));
             assertThat(text.remove(text.size() - 1)).contains("page ");
             String last = text.get(text.size() - 1);
             assertThat(beforeTheTables).doesNotContain(last);
@@ -67,7 +69,7 @@ class PageBreaksTest {
         return text.split(word, -1).length - 1;
     }
 
-    /** Many oils, so that their pot is longer than what is kept together. */
+    /** Many oils, so that their pot takes most of a page. */
     private static MakingSheet sheet(int lines) {
         String all = OILS.stream().map(oil -> oil + ": 90 g").collect(Collectors.joining(", "));
         String notes = "line\\n".repeat(lines);

@@ -33,6 +33,19 @@ class SheetPaperTest {
 
     private static final String NOT_TO_BE_MADE = "Not to be made as it stands";
 
+    /** Little alkali on a balance of 5 g, too much fragrance, strong lye, much salt. */
+    private static final String MANY_CARES = """
+            recipe: Reckless
+            oils: {coconut: 1000 g}
+            alkali: sodium
+            superfat: 1 %
+            water: 48 % lye
+            process: {make: cold, oils: 70 C, lye: 20 C}
+            additions:
+              - {of: clove-bud-oil, amount: 6 % of oils, stage: trace}
+              - {of: sea-salt, amount: 120 % of oils, stage: trace}
+            """;
+
     // What it shows
 
     static Stream<Arguments> everySheet() {
@@ -122,10 +135,30 @@ class SheetPaperTest {
     }
 
     @Test
-    void a_face_of_three_cautions_is_led_by_the_gravest_and_the_rest_stands_under_more_to_know() {
-        MakingSheet sheet = Sheets.of(Sheets.CAUSTIC.replace("190", "143"), Fill.AS_WRITTEN, Equipment.USUAL);
+    void what_is_grave_is_on_the_face_and_what_is_good_to_know_stands_under_more_to_know() {
+        MakingSheet sheet = Sheets.caustic();
+        List<Caution> grave = sheet.cautions().stream()
+                .filter(caution -> caution.level() != Caution.Level.NOTE)
+                .toList();
+        assertThat(grave).isNotEmpty().hasSizeLessThan(sheet.cautions().size());
+        String text = Paper.of(sheet, Sheets.order(PaperSize.A4)).text();
+        int more = text.indexOf("How sure, and more to know");
+        List<Integer> places = sheet.cautions().stream()
+                .map(caution -> text.indexOf(Paper.flat(caution.text())))
+                .toList();
+        assertThat(places).isSorted();
+        assertThat(places.subList(0, grave.size()))
+                .allSatisfy(place -> assertThat(place).isBetween(0, text.indexOf("Into the mould")));
+        assertThat(places.subList(grave.size(), places.size()))
+                .allSatisfy(place -> assertThat(place).isGreaterThan(more));
+    }
+
+    @Test
+    void of_many_cautions_that_do_not_stop_it_three_are_on_the_face() {
+        MakingSheet sheet = Sheets.of(MANY_CARES, Fill.AS_WRITTEN, Sheets.COARSE);
         assertThat(sheet.stopped()).isFalse();
-        assertThat(sheet.cautions()).hasSizeGreaterThan(3);
+        assertThat(sheet.cautions().stream().filter(caution -> caution.level() == Caution.Level.CARE))
+                .hasSizeGreaterThan(3);
         String text = Paper.of(sheet, Sheets.order(PaperSize.A4)).text();
         int more = text.indexOf("How sure, and more to know");
         List<Integer> places = sheet.cautions().stream()
@@ -137,6 +170,7 @@ class SheetPaperTest {
         assertThat(places.subList(3, places.size()))
                 .isSorted()
                 .allSatisfy(place -> assertThat(place).isGreaterThan(more));
+        assertThat(text).containsPattern("\\d more cautions? and \\d+ notes? from page \\d");
     }
 
     @Test
@@ -285,10 +319,11 @@ class SheetPaperTest {
 
     @Test
     void letters_that_the_typeface_has_not_are_seen_to_be_missing_and_it_says_so() {
-        String text = Paper.of(
+        List<String> pages = Paper.of(
                         Sheets.example("plain-castile"),
                         Sheets.titled("Olive \u05e9\u05de\u05df \u0632\u064a\u062a \uD83E\uDDFC 7"))
-                .text();
+                .pages();
+        String text = Paper.flat(pages.get(0));
         assertThat(text).contains("Olive \uFFFD\uFFFD\uFFFD \uFFFD\uFFFD\uFFFD \uFFFD 7");
         assertThat(text).contains("\uFFFD stands for a letter that this paper's typeface has not.");
     }
@@ -318,7 +353,7 @@ class SheetPaperTest {
         PaperOrder order = new PaperOrder(
                 PaperSize.A4, "", "", "", Sheets.order(PaperSize.A4).printedOn(), UnitsShown.METRIC, "");
         assertThat(Paper.of(Sheets.example("plain-castile"), order).text())
-                .contains("Making sheet, own use, version 1 · printed 25 Nov 2026");
+                .contains("Plain Castile Version 1, own use Into the mould", "printed 25 Nov 2026 page 1 of");
     }
 
     @Test

@@ -30,6 +30,9 @@ final class Sheets {
             .withVessels("lye jug:312g,oil pot:1480g")
             .orThrow();
 
+    /** One balance for everything. */
+    static final Equipment COARSE = Equipment.parseBalances("shop:20kg:5g").orThrow();
+
     /** A loaf cut into bars. */
     static final Fill LOAF = new Fill(
             new Fill.FullMould(),

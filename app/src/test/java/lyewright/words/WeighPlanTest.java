@@ -99,6 +99,35 @@ class WeighPlanTest {
                 .satisfies(cups -> assertThat(cups.rows()).hasSize(4));
     }
 
+    @Test
+    void a_usual_jug_is_reckoned_where_its_weight_is_not_given_and_the_sheet_says_so() {
+        MakingSheet sheet = WordsSheets.of(WordsSheets.PLAIN, Equipment.USUAL);
+        assertThat(WeighPlan.of(sheet).room()).isEmpty();
+        assertThat(WeighPlan.of(sheet).taring())
+                .contains("the usual one is reckoned (lye jug 300 g, oil pot 500 g, cup 20 g; common practice).");
+        assertThat(WeighPlan.of(FADE).taring()).contains("(oil pot 500 g, cup 20 g; common practice)");
+    }
+
+    @Test
+    void a_jug_is_looked_at_only_where_no_balance_carries_it_as_it_usually_is() {
+        // oils of 1000 g, a lye of some 440 g
+        MakingSheet sheet = WordsSheets.of(
+                WordsSheets.PLAIN, Equipment.parseBalances("kitchen:1200g:1g").orThrow());
+        assertThat(WeighPlan.of(sheet).room())
+                .singleElement()
+                .satisfies(look -> assertThat(look.text())
+                        .startsWith("Look: the oil pot may itself weigh no more than 200 g, or balance kitchen"));
+    }
+
+    @Test
+    void alkali_in_a_cup_waits_there_dry() {
+        MakingSheet sheet = WordsSheets.of(WordsSheets.PLAIN, Equipment.USUAL);
+        assertThat(WeighPlan.of(sheet).vessels())
+                .filteredOn(vessel -> vessel.name().equals("Cup: alkali"))
+                .singleElement()
+                .satisfies(cup -> assertThat(cup.hint()).contains("dry, and into the jug's water later"));
+    }
+
     private static WeighRow row(String name) {
         return rows(FADE).stream()
                 .filter(row -> row.name().equals(name))

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.WrittenMass;
 
@@ -118,5 +119,17 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
      */
     double vesselGrams(String vessel) {
         return vesselGrams.isEmpty() ? 0 : vesselGrams.getOrDefault(vessel, 0.0);
+    }
+
+    /**
+     * What a vessel burdens its balance with, tared or not.
+     *
+     * @param kind what it is
+     * @param tables with what vessels usually weigh
+     * @return grams: its weight, or the usual one where that is not known
+     */
+    double burdenGrams(Vessel.Kind kind, Tables tables) {
+        Double known = vesselGrams.get(kind.word());
+        return known == null ? kind.usualGrams(tables) : known;
     }
 }

@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.List;
+import lyewright.material.Tables;
 
 /**
  * A vessel and what is weighed into it, in order.
@@ -16,16 +17,18 @@ public record Vessel(Kind kind, String of, String portion, double emptyGrams, Li
     /** What a vessel is. */
     public enum Kind {
         /** Where the alkali dissolves. */
-        LYE_JUG("lye jug"),
+        LYE_JUG("lye jug", "vessel-lye-jug"),
         /** Where the oils melt and the batter is made. */
-        OIL_POT("oil pot"),
+        OIL_POT("oil pot", "vessel-oil-pot"),
         /** A small cup for one addition with its liquid, or for what the larger balance is too coarse for. */
-        CUP("cup");
+        CUP("cup", "vessel-cup");
 
         private final String word;
+        private final String practice;
 
-        Kind(String word) {
+        Kind(String word, String practice) {
             this.word = word;
+            this.practice = practice;
         }
 
         /**
@@ -35,6 +38,16 @@ public record Vessel(Kind kind, String of, String portion, double emptyGrams, Li
          */
         public String word() {
             return word;
+        }
+
+        /**
+         * What one usually weighs empty, for choosing a balance where its own weight is not known.
+         *
+         * @param tables with the figures of common practice
+         * @return grams
+         */
+        public double usualGrams(Tables tables) {
+            return tables.practice(practice).high();
         }
     }
 

@@ -16,7 +16,8 @@ import lyewright.measure.Mass;
 /**
  * Which vessel each line goes into, on which balance, rounded to what. Water and what dissolves with it go into the lye jug,
  * oils into the oil pot; every later addition waits in its own cup with the liquid it is wetted out with; whatever is too
- * light for the balance under jug or pot goes into a cup on a finer one. Alkali comes last: recomputed from the rounded
+ * light for the balance under jug or pot goes into a cup on a finer one. A balance is chosen for what it carries with the
+ * vessel, whose usual weight counts where its own is not known. Alkali comes last: recomputed from the rounded
  * masses and rounded down.
  */
 final class WeighingPlan {
@@ -35,10 +36,11 @@ final class WeighingPlan {
     private final Equipment equipment;
     private final double[] exact;
     private final double oilsGrams;
+    private final double cupGrams;
     private final Mass[] weighed;
     private final Balance[] balances;
     private final boolean[] inCup;
-    private boolean alkaliInCup;
+    private boolean alkaliTogether;
     private final List<Vessel> vessels;
 
     WeighingPlan(BatchLines batch, Equipment equipment, double[] exact) {
@@ -50,6 +52,7 @@ final class WeighingPlan {
         this.balances = new Balance[exact.length];
         this.inCup = new boolean[exact.length];
         this.oilsGrams = batch.oilsIn(exact);
+        this.cupGrams = burden(Vessel.Kind.CUP);
         this.vessels = new ArrayList<>(formula.additions().size() + 4);
         chooseVessels();
         lightenVessels();
@@ -85,24 +88,27 @@ final class WeighingPlan {
                 : STEPS_FOR_OTHERS;
     }
 
+    private double burden(Vessel.Kind kind) {
+        return equipment.burdenGrams(kind, formula.tables());
+    }
+
     private void chooseVessels() {
-        double jugLoad = equipment.vesselGrams(Vessel.Kind.LYE_JUG.word());
-        double potLoad = equipment.vesselGrams(Vessel.Kind.OIL_POT.word());
-        double alkaliLoad = 0;
+        double jugLoad = burden(Vessel.Kind.LYE_JUG);
+        double potLoad = burden(Vessel.Kind.OIL_POT);
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
             jugLoad += line.inLyeJug() ? exact[i] : 0;
             potLoad += line.stage().kind() == Stage.Kind.OILS ? exact[i] : 0;
-            alkaliLoad += line.kind() == Kind.ALKALI ? exact[i] : 0;
         }
         Balance underJug = equipment.finestFor(jugLoad);
         Balance underPot = equipment.finestFor(potLoad);
-        Balance forAlkali = balanceForAlkali(underJug, alkaliLoad);
+        chooseForAlkali(underJug);
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
-            if (line.kind() == Kind.ALKALI) {
-                balances[i] = forAlkali;
-            } else if (line.inLyeJug() || line.stage().kind() == Stage.Kind.OILS) {
+            if (isAlkali(i)) {
+                continue;
+            }
+            if (line.inLyeJug() || line.stage().kind() == Stage.Kind.OILS) {
                 chooseBetweenVesselAndCup(i, line, line.inLyeJug() ? underJug : underPot);
             } else {
                 inOwnCup(i, line);
@@ -112,8 +118,8 @@ final class WeighingPlan {
 
     /** What went into cups no longer burdens jug and pot, which a finer balance may carry now. */
     private void lightenVessels() {
-        double jugLoad = equipment.vesselGrams(Vessel.Kind.LYE_JUG.word());
-        double potLoad = equipment.vesselGrams(Vessel.Kind.OIL_POT.word());
+        double jugLoad = burden(Vessel.Kind.LYE_JUG);
+        double potLoad = burden(Vessel.Kind.OIL_POT);
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
             jugLoad += inJug(i, line) ? exact[i] : 0;
@@ -137,20 +143,46 @@ final class WeighingPlan {
     }
 
     private boolean inJug(int i, BatchLine line) {
-        boolean alkali = line.kind() == Kind.ALKALI;
-        return line.inLyeJug() && !inCup[i] && !(alkali && alkaliInCup) && (alkali || exact[i] > 0);
+        return line.inLyeJug() && !inCup[i] && (isAlkali(i) || exact[i] > 0);
     }
 
-    /** Both alkalis keep together: in the jug, or in one dry cup where the jug's balance is too coarse for either. */
-    private Balance balanceForAlkali(Balance underJug, double alkaliLoad) {
+    /**
+     * Both alkalis keep together: in the jug, or in one dry cup where the jug's balance is too coarse for either. Where a cup
+     * with both is too heavy for a finer balance, each that needs one has a cup of its own.
+     */
+    private void chooseForAlkali(Balance underJug) {
+        double load = cupGrams;
+        boolean coarse = false;
         for (int i = 0; i < exact.length; i++) {
-            if (batch.lines().get(i).kind() == Kind.ALKALI && coarse(exact[i], underJug, STEPS_FOR_ALKALI)) {
-                Balance finer = equipment.finestFor(alkaliLoad);
-                alkaliInCup = finer.stepGrams() < underJug.stepGrams();
-                return alkaliInCup ? finer : underJug;
+            if (isAlkali(i)) {
+                balances[i] = underJug;
+                load += exact[i];
+                coarse |= coarse(exact[i], underJug, STEPS_FOR_ALKALI);
             }
         }
-        return underJug;
+        if (!coarse) {
+            return;
+        }
+        Balance finer = equipment.finestFor(load);
+        alkaliTogether = finer.stepGrams() < underJug.stepGrams();
+        for (int i = 0; i < exact.length; i++) {
+            if (isAlkali(i)) {
+                intoAlkaliCup(i, underJug, finer);
+            }
+        }
+    }
+
+    private void intoAlkaliCup(int i, Balance underJug, Balance forBoth) {
+        Balance own = alkaliTogether ? forBoth : equipment.finestFor(exact[i] + cupGrams);
+        boolean better = own.stepGrams() < underJug.stepGrams();
+        if (alkaliTogether || (better && coarse(exact[i], underJug, STEPS_FOR_ALKALI))) {
+            inCup[i] = true;
+            balances[i] = own;
+        }
+    }
+
+    private boolean isAlkali(int i) {
+        return batch.lines().get(i).kind() == Kind.ALKALI;
     }
 
     private void chooseBetweenVesselAndCup(int i, BatchLine line, Balance underVessel) {
@@ -162,7 +194,7 @@ final class WeighingPlan {
         }
         balances[i] = underVessel;
         if (line.kind() != Kind.WATER && coarse(exact[i], underVessel, stepsNeeded(line))) {
-            Balance finer = equipment.finestFor(exact[i]);
+            Balance finer = equipment.finestFor(exact[i] + cupGrams);
             if (finer.stepGrams() < underVessel.stepGrams()) {
                 inCup[i] = true;
                 balances[i] = finer;
@@ -181,7 +213,7 @@ final class WeighingPlan {
             balances[i] = balances[i - 1];
             return;
         }
-        double load = exact[i];
+        double load = exact[i] + cupGrams;
         if (isWettedOut(i)) {
             load += exact[i + 1];
         }
@@ -255,9 +287,7 @@ final class WeighingPlan {
         addPot();
         addCups(false);
         addJug();
-        if (alkaliInCup) {
-            addAlkaliCup();
-        }
+        addAlkaliCups();
     }
 
     private boolean isWettedOut(int i) {
@@ -268,7 +298,7 @@ final class WeighingPlan {
     private void addCups(boolean wettedOut) {
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
-            if (inCup[i] && line.kind() != Kind.DISPERSING_LIQUID && isWettedOut(i) == wettedOut) {
+            if (inCup[i] && !isAlkali(i) && line.kind() != Kind.DISPERSING_LIQUID && isWettedOut(i) == wettedOut) {
                 Filling cup = new Filling(0, 2);
                 cup.take(i, line);
                 if (wettedOut) {
@@ -309,12 +339,16 @@ final class WeighingPlan {
         }
     }
 
-    private void addAlkaliCup() {
+    private void addAlkaliCups() {
         Filling cup = new Filling(0, 2);
         for (int i = 0; i < exact.length; i++) {
             BatchLine line = batch.lines().get(i);
-            if (line.kind() == Kind.ALKALI) {
+            if (isAlkali(i) && inCup[i]) {
                 cup.take(i, line);
+                if (!alkaliTogether) {
+                    cup.add(Vessel.Kind.CUP, line.key(), "");
+                    cup = new Filling(0, 1);
+                }
             }
         }
         cup.add(Vessel.Kind.CUP, "alkali", "");

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import lyewright.fill.Fill;
+import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,14 +120,36 @@ class EquipmentTest {
         Equipment equipment =
                 Equipment.USUAL.withVessels("lye jug:312g,oil pot:1480g").orThrow();
 
-        MakingSheet tared = bar.sheet(Fill.oilMass(300), Equipment.USUAL);
+        MakingSheet light = bar.sheet(
+                Fill.oilMass(300),
+                Equipment.USUAL.withVessels("lye jug:312g,oil pot:150g").orThrow());
         MakingSheet standing = bar.sheet(Fill.oilMass(300), equipment);
 
-        // 300 g of oil fit the fine balance; with the pot of 1480 g they do not
-        assertThat(pot(tared).weighings().get(0).balance().name()).isEqualTo("fine");
+        // 300 g of oil fit the fine balance in a pot of 150 g; with the pot of 1480 g they do not
+        assertThat(pot(light).weighings().get(0).balance().name()).isEqualTo("fine");
         assertThat(pot(standing).weighings().get(0).balance().name()).isEqualTo("kitchen");
         assertThat(pot(standing).emptyGrams()).isEqualTo(1480);
         assertThat(pot(standing).weighings().get(0).reading().grams()).isEqualTo(1780, within(1e-9));
+    }
+
+    @Test
+    void a_vessel_of_unknown_weight_burdens_its_balance_as_one_usually_does_but_is_tared() {
+        AFormula bar = AFormula.ofOils("house-oil", "100 %")
+                .own(HouseMaterials.oilOfFive("house-oil"))
+                .superfat("5 %");
+        MakingSheet sheet = bar.sheet(Fill.oilMass(300), Equipment.USUAL);
+
+        // 300 g of oil and a pot of 500 g are too much for 500 g, though the oil alone is not
+        assertThat(pot(sheet).weighings().get(0).balance().name()).isEqualTo("kitchen");
+        assertThat(pot(sheet).emptyGrams()).isZero();
+        assertThat(pot(sheet).weighings().get(0).reading().grams()).isEqualTo(300, within(1e-9));
+    }
+
+    @Test
+    void what_vessels_usually_weigh_is_common_practice() {
+        assertThat(Vessel.Kind.values())
+                .extracting(kind -> kind.word() + " " + kind.usualGrams(Tables.bundled()))
+                .containsExactly("lye jug 300.0", "oil pot 500.0", "cup 20.0");
     }
 
     private static Vessel pot(MakingSheet sheet) {

@@ -75,7 +75,7 @@ class SuperfatBandWordsTest {
         MakingSheet sheet = AFormula.ofOils("olive-virgin", "100 %")
                 .superfat("0 %")
                 .puritiesAssumed()
-                .sheet(KILOGRAM, Equipment.USUAL);
+                .sheet(KILOGRAM, Equipment.USUAL.withVessels("lye jug:60g").orThrow());
         SuperfatBand hair = new SuperfatBand(sheet.batch(), sheet.vessels(), -1, -1e-12);
 
         assertThat(hair.freeAlkaliProbability()).isGreaterThanOrEqualTo(0.5);

@@ -27,6 +27,10 @@ import org.junit.jupiter.api.Test;
 /** Which inputs a superfat hangs on, how they lie, and what comes of them. */
 class SuperfatModelTest {
 
+    /** The fine balance of 500 g carries it with what is in it. */
+    private static final Equipment LIGHT_JUG =
+            Equipment.USUAL.withVessels("lye jug:1g").orThrow();
+
     private static final int CASES = 400;
 
     private static SuperfatModel of(MakingSheet sheet) {
@@ -218,10 +222,9 @@ class SuperfatModelTest {
 
     @Test
     void a_weighing_errs_by_what_its_balance_may_and_by_half_a_step() {
-        // 1000 g on 1 g are 1000 steps: class III in service ± 2 of them (OIML R 76-1, memory); the lye jug reads 300
-        // and
-        // more on 0.1 g, over 2000 steps: ± 3
-        MakingSheet sheet = house().water("300 g fixed").sheet(Fill.oilMass(1000), Equipment.USUAL);
+        // 1000 g on 1 g are 1000 steps: class III in service ± 2 of them (OIML R 76-1, memory); a light lye
+        // jug reads 300 and more on 0.1 g, over 2000 steps: ± 3
+        MakingSheet sheet = house().water("300 g fixed").sheet(Fill.oilMass(1000), LIGHT_JUG);
         SuperfatModel model = of(sheet);
 
         assertThat(input(model, "weighing of house-oil")).isEqualTo(new Trapezoidal(1000, 2, 0.5));
@@ -311,7 +314,7 @@ class SuperfatModelTest {
                 .superfat("5 %")
                 .puritiesAssumed()
                 .water("300 g fixed")
-                .sheet(Fill.oilMass(1000), Equipment.USUAL);
+                .sheet(Fill.oilMass(1000), LIGHT_JUG);
         double alkali = (Sheets.weighed(sheet, "naoh") + 0.35) * 0.99 / 39.997;
         double oils = (1000 - 2.5) * 248 / 56105;
 

@@ -40,6 +40,15 @@ class WeighingTest {
                 .toList();
     }
 
+    private static List<String> balances(MakingSheet sheet, String vessel) {
+        return sheet.vessels().stream()
+                .filter(v -> v.name().equals(vessel))
+                .flatMap(v -> v.weighings().stream())
+                .map(w -> w.balance().name())
+                .distinct()
+                .toList();
+    }
+
     @Test
     void what_is_wetted_out_comes_first_and_the_lye_last() {
         MakingSheet sheet = house().add("lavender-oil", "2.5 % of oils", "trace")
@@ -81,12 +90,57 @@ class WeighingTest {
     }
 
     @Test
+    void a_jug_that_may_weigh_300_g_stays_off_the_balance_that_only_carries_what_is_in_it() {
+        // water 305.3 g and alkali 150.4 g of 800 g of oils are under 500 g; with a jug they are not
+        MakingSheet sheet = house().sheet(Fill.oilMass(800));
+
+        assertThat(balances(sheet, "lye jug")).containsExactly("kitchen");
+        assertThat(vessels(sheet)).containsExactly("oil pot", "lye jug", "cup: alkali");
+        assertThat(balances(sheet, "cup: alkali")).containsExactly("fine");
+        assertThat(Sheets.weighed(sheet, "naoh")).isEqualTo(150.3);
+    }
+
+    @Test
+    void a_cup_counts_towards_what_its_balance_carries() {
+        // 490 g with a cup of 20 g are over 500 g
+        MakingSheet sheet = house().add("sea-salt", "49 % of oils", "trace").sheet(Fill.oilMass(1000));
+
+        assertThat(balances(sheet, "cup: sea-salt")).containsExactly("kitchen");
+    }
+
+    @Test
+    void where_no_balance_carries_the_usual_vessel_too_the_strongest_is_taken() {
+        MakingSheet sheet = house().sheet(Fill.oilMass(4800));
+
+        assertThat(balances(sheet, "oil pot")).containsExactly("kitchen");
+        assertThat(Sheets.ids(sheet)).doesNotContain("balance-overload");
+    }
+
+    @Test
     void both_alkalis_keep_together() {
         // 20 % of 5 × 0.94 mol as KOH: 52.7 g, under 200 steps; NaOH 150.4 g with it, though it alone is under too
         MakingSheet sheet =
                 house().mixed("80 %", "20 %", AlkaliChoice.Basis.MOLES).sheet(Fill.oilMass(1000));
 
         assertThat(keysIn(sheet, "cup: alkali")).containsExactly("naoh", "koh");
+    }
+
+    @Test
+    void alkalis_too_heavy_for_one_cup_on_the_finer_balance_have_a_cup_each() {
+        AFormula soft = house().mixed("35 %", "65 %", AlkaliChoice.Basis.MOLES).purities("naoh=98,koh=90");
+
+        // 1000 g of oils take 5 × 0.94 mol: NaOH 0.35 of it × 39.997 / 0.98 = 67.1 g, KOH 0.65 × 56.105 / 0.90 = 190.4
+        // g
+        assertThat(vessels(soft.sheet(Fill.oilMass(1000)))).containsExactly("oil pot", "lye jug", "cup: alkali");
+        assertThat(vessels(soft.sheet(Fill.oilMass(1000), register("kitchen:5kg:1g,fine:250g:0.1g"))))
+                .containsExactly("oil pot", "lye jug", "cup: naoh", "cup: koh");
+
+        // 134.3 g and 380.9 g are too much for one cup, and 380 steps of 1 g are enough
+        MakingSheet more = soft.sheet(Fill.oilMass(2000));
+        assertThat(vessels(more)).containsExactly("oil pot", "lye jug", "cup: naoh");
+        assertThat(keysIn(more, "lye jug")).containsExactly("water", "koh");
+        assertThat(balances(more, "cup: naoh")).containsExactly("fine");
+        assertThat(Sheets.ids(more)).doesNotContain("balance-coarse");
     }
 
     @Test

@@ -121,7 +121,7 @@ public final class Shop implements AutoCloseable {
                 "This " + thing + " is in " + there + "; you are " + here + ".", there, holder.showsDemo());
     }
 
-    private String called(String demo) {
+    String called(String demo) {
         String name = workshop().name();
         return showsDemo() ? demo : name.isEmpty() ? "your own workshop" : name;
     }

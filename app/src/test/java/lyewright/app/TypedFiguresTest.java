@@ -121,7 +121,9 @@ class TypedFiguresTest {
     }
 
     private static BigDecimal rounded(String exact, String shown) {
-        return number(exact).abs().setScale(number(shown).scale(), RoundingMode.HALF_UP);
+        BigDecimal value = number(exact).abs();
+        return (shown.endsWith(" kg") ? value.movePointLeft(3) : value)
+                .setScale(number(shown).scale(), RoundingMode.HALF_UP);
     }
 
     private static BigDecimal number(String text) {

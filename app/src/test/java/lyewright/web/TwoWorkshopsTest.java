@@ -231,4 +231,24 @@ class TwoWorkshopsTest {
         somebodyLooksRoundTheDemo();
         assertThat(workshop.get("/recipes/none").body()).contains("There is no recipe at this address.");
     }
+
+    @Test
+    void a_new_jug_or_formula_of_mine_is_never_added_to_the_demo() throws Exception {
+        String form = TestWorkshop.hidden(workshop.get("/stores/jugs/new"), OpenedIn.FIELD);
+        String paste = TestWorkshop.hidden(workshop.get("/recipes/import"), OpenedIn.FIELD);
+        somebodyLooksRoundTheDemo();
+        int jugs = workshop.shop().records().equipment().jugs().size();
+
+        HttpResponse<String> jug = workshop.post(
+                "/stores/jugs", "name", "White jug", "empty", "312 g", "use", "lye jug", OpenedIn.FIELD, form);
+        HttpResponse<String> formula = workshop.post("/recipes/import", "text", ROUND, OpenedIn.FIELD, paste);
+
+        for (HttpResponse<String> answer : List.of(jug, formula)) {
+            assertThat(answer.statusCode()).isEqualTo(404);
+            assertThat(answer.body()).contains("What you filled in is for " + MINE, "Open it in " + MINE);
+        }
+        assertThat(workshop.shop().records().equipment().jugs()).hasSize(jugs);
+        assertThat(mine.equipment().jugs()).isEmpty();
+        assertThat(mine.recipes().list(Search.all(1, 10)).total()).isEqualTo(1);
+    }
 }

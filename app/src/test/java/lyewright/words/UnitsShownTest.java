@@ -34,7 +34,7 @@ class UnitsShownTest {
     void what_no_balance_shows_is_said_in_the_readers_unit_first() {
         assertThat(OUNCES.about(1500)).isEqualTo("52.91 oz (1500 g)");
         assertThat(OUNCES.tenths(1500)).isEqualTo("52.91 oz (1500.0 g)");
-        assertThat(OUNCES.about(15_000)).isEqualTo("529.1 oz (15000 g)");
+        assertThat(OUNCES.about(15_000)).isEqualTo("529.1 oz (15.000 kg)");
         assertThat(UnitsShown.METRIC.about(1500)).isEqualTo("1500 g");
     }
 

@@ -2,8 +2,10 @@ package lyewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.formula.Stage;
 import lyewright.makingsheet.LyeSheet;
@@ -175,7 +177,36 @@ final class Sums {
                             "As the formula asks.",
                             Term.number(100)
                                     .times(Written.share(ledger.formula().formula(), place))));
+            addAllOf(
+                    figures,
+                    "sums.oils[" + i + "].weighedGrams",
+                    oil.name(),
+                    line -> (line.is(Kind.OIL) && line.line().place() == place)
+                            || (wetsOut(line, DispersingLiquid.From.OILS)
+                                    && line.line().key().equals(oil.key())));
         }
+        addAllOf(
+                figures,
+                "sums.waterGrams",
+                "Water",
+                line -> line.is(Kind.WATER) || wetsOut(line, DispersingLiquid.From.WATER));
+    }
+
+    /** What wets something out is weighed apart from the rest of it. */
+    private void addAllOf(Figures figures, String path, String name, Predicate<Line> which) {
+        List<Line> all = ledger.where(which);
+        if (all.size() > 1) {
+            figures.add(
+                    path,
+                    name + ", all of it",
+                    "g",
+                    grams(all),
+                    () -> new Account("All of it as weighed, added up.", ledger.weighed(all)));
+        }
+    }
+
+    private boolean wetsOut(Line line, DispersingLiquid.From from) {
+        return line.is(Kind.DISPERSING_LIQUID) && sheet.batch().liquidFrom(line.line()) == from;
     }
 
     /** What goes into several portions is weighed several times. */

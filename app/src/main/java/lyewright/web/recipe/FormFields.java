@@ -26,6 +26,9 @@ final class FormFields {
     /** The longest remarks, which nobody types into a form, and the longest file. */
     static final int LONGEST_REMARKS = 200_000;
 
+    /** Rows that come back, though the form has room for fewer; a row's number may be anything. */
+    private static final int MOST_ROWS_SHOWN = 5 * FormulaForm.MOST_ROWS;
+
     static final String REMARKS = "remarks";
 
     /** The whole formula as a file, where somebody types that instead. */
@@ -67,8 +70,9 @@ final class FormFields {
 
     static FormulaForm form(UnaryOperator<String> sent, Collection<String> names) {
         Map<String, Integer> rows = rows(names);
-        UnaryOperator<String> line = name -> clip(sent.apply(name), LONGEST_LINE);
-        UnaryOperator<String> text = name -> clip(oneLineEnd(sent.apply(name)), LONGEST_TEXT);
+        // not shortened to what is kept: what is too much comes back as it was typed, and says so
+        UnaryOperator<String> line = name -> whole(sent.apply(name));
+        UnaryOperator<String> text = name -> whole(oneLineEnd(sent.apply(name)));
         return new FormulaForm(
                 line.apply("recipe"),
                 line.apply("version"),
@@ -89,7 +93,7 @@ final class FormFields {
                 list(rows, "additions", row -> addition(line, row)),
                 list(rows, "portions", row -> new PortionRow(line.apply(row + "name"), line.apply(row + "share"))),
                 list(rows, "materials", row -> material(line, text, row)),
-                FormRemarks.read(clip(sent.apply(REMARKS), LONGEST_REMARKS)));
+                FormRemarks.read(whole(sent.apply(REMARKS))));
     }
 
     private static AdditionRow addition(UnaryOperator<String> line, String row) {
@@ -119,7 +123,7 @@ final class FormFields {
         for (String name : names) {
             Matcher row = ROW.matcher(name);
             if (row.matches()) {
-                int count = Math.min(FormulaForm.MOST_ROWS, Integer.parseInt(row.group(2)) + 1);
+                int count = Math.min(MOST_ROWS_SHOWN, Integer.parseInt(row.group(2)) + 1);
                 rows.merge(row.group(1), count, Math::max);
             }
         }
@@ -137,15 +141,14 @@ final class FormFields {
         return text.replace("\r\n", "\n").replace('\r', '\n');
     }
 
-    /** No longer than is kept, and no half characters, which no file can hold. */
-    private static String clip(String text, int longest) {
-        String kept = text.length() <= longest ? text : text.substring(0, longest);
-        return kept.codePoints().anyMatch(FormFields::isHalf)
-                ? kept.codePoints()
+    /** Without half characters, which no file can hold. */
+    private static String whole(String text) {
+        return text.codePoints().anyMatch(FormFields::isHalf)
+                ? text.codePoints()
                         .map(c -> isHalf(c) ? UNREADABLE : c)
                         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                         .toString()
-                : kept;
+                : text;
     }
 
     private static boolean isHalf(int c) {

@@ -18,6 +18,7 @@ import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Imported;
 import lyewright.web.Answers;
 import lyewright.web.Frame;
+import lyewright.web.OpenedIn;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.Uploads;
@@ -85,6 +86,7 @@ final class ImportPages {
             again(ctx, text, file, read.troubles());
             return;
         }
+        OpenedIn.check(ctx, shop);
         Outcome<Imported> imported = kept(read.formula().get());
         if (imported instanceof Outcome.Ok<Imported> ok) {
             Answers.seeOther(ctx, done(ok.value()).address(ok.value().version().recipeId()));

@@ -77,6 +77,7 @@ public record Ingredients(
                         "",
                         WrittenWords.amount(line.amount()),
                         whole(
+                                "sums.oils[" + i + "].weighedGrams",
                                 "in the pot",
                                 l -> l.kind() == Kind.OIL && l.place() == place,
                                 l -> wets(l, DispersingLiquid.From.OILS)
@@ -96,6 +97,7 @@ public record Ingredients(
                             "",
                             WrittenWords.water(formula.water()),
                             whole(
+                                    "sums.waterGrams",
                                     "in the lye jug",
                                     l -> l.kind() == Kind.WATER,
                                     l -> wets(l, DispersingLiquid.From.WATER))),
@@ -161,14 +163,15 @@ public record Ingredients(
         }
 
         /** All of it first, then where it goes, if some of it wets something out. */
-        private List<Ingredient.Part> whole(String where, Predicate<BatchLine> most, Predicate<BatchLine> wetting) {
+        private List<Ingredient.Part> whole(
+                String sum, String where, Predicate<BatchLine> most, Predicate<BatchLine> wetting) {
             List<Ingredient.Part> wet = masses(wetting, this::wetsOut);
             if (wet.isEmpty()) {
                 return masses(most);
             }
             List<Ingredient.Part> parts = new ArrayList<>();
-            sheet.ifPresent(s ->
-                    parts.add(new Ingredient.Part("", address.units().sum(weighed(s, most.or(wetting))), "")));
+            sheet.ifPresent(s -> parts.add(
+                    new Ingredient.Part("", address.units().sum(weighed(s, most.or(wetting))), address.why(sum))));
             parts.addAll(masses(most, weighing -> where));
             parts.addAll(wet);
             return parts;

@@ -16,6 +16,7 @@ import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
 import lyewright.web.Notice;
+import lyewright.web.OpenedIn;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
@@ -160,6 +161,7 @@ abstract class ThingPages<K, F> implements Feature {
 
     private void add(Context ctx) {
         F form = sent(ctx);
+        OpenedIn.check(ctx, shop);
         Outcome<K> saved = kept(Optional.empty(), form);
         if (saved instanceof Outcome.Ok<K> ok) {
             Answers.seeOther(ctx, Deed.ADDED.address(thing, idOf(ok.value())));

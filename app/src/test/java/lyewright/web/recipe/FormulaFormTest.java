@@ -321,8 +321,21 @@ class FormulaFormTest {
                 .isEqualTo("water");
         assertThat(FormFields.tooMuch(Map.of("oils.199.name", List.of("x"), "notes", List.of("x".repeat(50_000)))))
                 .isEmpty();
+    }
+
+    @Test
+    void what_is_too_much_comes_back_whole() {
+        String notes = "so much to say ".repeat(5000);
+
+        assertThat(FormulaForm.from(Map.of("notes", List.of(notes))).notes()).isEqualTo(notes);
+        assertThat(FormulaForm.from(Map.of("oils.299.name", List.of("the last of 300")))
+                        .oils()
+                        .get(299)
+                        .name())
+                .isEqualTo("the last of 300");
+        // but a row's number may be anything
         assertThat(FormulaForm.from(Map.of("oils.999999.name", List.of("x"))).oils())
-                .hasSize(200);
+                .hasSize(1000);
     }
 
     @Test

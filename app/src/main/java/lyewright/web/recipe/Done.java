@@ -1,6 +1,7 @@
 package lyewright.web.recipe;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What has just been done to a recipe, as the address of its page says it after a write. */
 enum Done {
@@ -10,6 +11,7 @@ enum Done {
     COPIED("copied", "This is the copy. Give it a name of its own in the editor."),
     BACK("back", "%s is back."),
     AGAIN("again", "The old version is the newest again, as version %2$d; all others stay."),
+    NOTEBOOK("notebook", "Kept."),
     PHOTOGRAPH("photograph", "The photograph is kept."),
     NO_PHOTOGRAPH("no-photograph", "The photograph was taken off. Give it again to have it back.");
 
@@ -19,6 +21,10 @@ enum Done {
     Done(String word, String sentence) {
         this.word = word;
         this.sentence = sentence;
+    }
+
+    boolean is(@Nullable String asked) {
+        return word.equals(asked);
     }
 
     String address(String recipeId) {

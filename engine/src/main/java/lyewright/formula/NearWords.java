@@ -41,7 +41,8 @@ final class NearWords {
     static boolean areNear(Set<String> typed, Collection<String> known) {
         return !typed.isEmpty()
                 && typed.stream()
-                        .allMatch(word -> known.contains(word) || !of(word, known).isEmpty());
+                        .allMatch(
+                                word -> known.contains(word) || !of(word, known).isEmpty());
     }
 
     /** Single letters changed, neighbours swapped being one change. */
@@ -58,8 +59,7 @@ final class NearWords {
     private static int step(int[][] far, String a, String b, int i, int j) {
         int same = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
         int least = Math.min(far[i - 1][j - 1] + same, 1 + Math.min(far[i - 1][j], far[i][j - 1]));
-        boolean swapped =
-                i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
         return swapped ? Math.min(least, far[i - 2][j - 2] + 1) : least;
     }
 }

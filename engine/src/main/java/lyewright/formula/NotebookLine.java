@@ -22,7 +22,6 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     /** The end of a line whose liquid is part of the lye's water. */
     static final String AS_WATER = "in the lye as water";
 
-
     /** Halves, quarters and so on, with a whole number before them or alone. */
     private static final String FRACTION =
             "(?:[0-9]{1,4}\\s)?[0-9]{1,2}/(?:2|4|8|16)(?![0-9/.,])|[0-9]{0,4}\\s?[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]";

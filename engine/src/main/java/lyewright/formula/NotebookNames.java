@@ -155,7 +155,8 @@ final class NotebookNames {
                 return new Meant(How.SEVERAL, having);
             }
         }
-        // an assessor's table may have the names that stand on labels; one that several materials share names none of them
+        // an assessor's table may have the names that stand on labels; one that several materials share names none of
+        // them
         List<String> inci = keys(here, material -> material.inci().equals(typed));
         if (!inci.isEmpty()) {
             return new Meant(inci.size() == 1 ? How.ONE : How.SEVERAL, inci);
@@ -228,12 +229,12 @@ final class NotebookNames {
     /** What the words would name if each were spelt as it mostly is, or all were written as one. */
     private List<String> misspelt(Set<String> typed, Predicate<String> here) {
         Map<String, Collection<String>> spelt = new LinkedHashMap<>();
-        typed.forEach(word ->
-                spelt.put(word, vocabulary.contains(word) ? Set.of(word) : NearWords.of(word, vocabulary)));
+        typed.forEach(
+                word -> spelt.put(word, vocabulary.contains(word) ? Set.of(word) : NearWords.of(word, vocabulary)));
         Set<String> meant = new LinkedHashSet<>(keys(
                 here,
-                material -> spelt.values().stream()
-                        .allMatch(words -> words.stream().anyMatch(material::has))));
+                material ->
+                        spelt.values().stream().allMatch(words -> words.stream().anyMatch(material::has))));
         return List.copyOf(meant);
     }
 
@@ -247,8 +248,7 @@ final class NotebookNames {
             case SEVERAL -> Outcome.refused(quoted + " may be " + shown(meant.keys()), "write one");
             case PERHAPS ->
                 Outcome.refused(quoted + " may mean " + said(meant.key()), "if it does, write " + said(meant.key()));
-            case NEAR ->
-                Outcome.refused(quoted + " is not known", "did you mean " + shown(meant.keys()) + "?");
+            case NEAR -> Outcome.refused(quoted + " is not known", "did you mean " + shown(meant.keys()) + "?");
             default ->
                 Outcome.refused(
                         quoted + " is not known",
@@ -278,7 +278,8 @@ final class NotebookNames {
         return List.of(material.title(), Called.withoutBrackets(material.title()), key.replace('-', ' ')).stream()
                 .map(NotebookNames::small)
                 .filter(name -> name.chars().noneMatch(c -> NO_NAME.indexOf(c) >= 0))
-                .filter(name -> !TradeWords.isWater(name) && TradeWords.alkali(name).isEmpty())
+                .filter(name ->
+                        !TradeWords.isWater(name) && TradeWords.alkali(name).isEmpty())
                 .filter(name -> find(name, any -> true).equals(new Meant(How.ONE, List.of(key))))
                 .findFirst()
                 .orElse(key);

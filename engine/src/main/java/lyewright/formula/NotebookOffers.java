@@ -30,15 +30,12 @@ final class NotebookOffers {
         add(
                 spot,
                 label,
-                spot.text().substring(0, old.start())
-                        + amount
-                        + spot.text().substring(old.end()));
+                spot.text().substring(0, old.start()) + amount + spot.text().substring(old.end()));
     }
 
     /** The line without one of its amounts. */
     void without(Spot spot, Quantity gone, String label) {
-        String rest = spot.text().substring(0, gone.start())
-                + spot.text().substring(gone.end());
+        String rest = spot.text().substring(0, gone.start()) + spot.text().substring(gone.end());
         add(spot, label, Wording.tidy(EMPTY_BRACKETS.matcher(rest).replaceAll(" ")));
     }
 

@@ -25,8 +25,8 @@ final class NotebookReader {
     private static final String RECIPE = "recipe:";
 
     /** What a list has in front of its lines. */
-    private static final Pattern BULLET =
-            Pattern.compile("^\\s*(?:[-*+\u2022\u2013\u2014\u00b7\u2023\u25e6\u25aa]|\\(?[0-9]{1,3}[.)])\\s+(?=\\p{L})");
+    private static final Pattern BULLET = Pattern.compile(
+            "^\\s*(?:[-*+\u2022\u2013\u2014\u00b7\u2023\u25e6\u25aa]|\\(?[0-9]{1,3}[.)])\\s+(?=\\p{L})");
 
     private static final Pattern COUNTED = Pattern.compile("^\\s*\\(?([0-9]{1,3})[.)]\\s+(?=\\S)");
 
@@ -146,7 +146,8 @@ final class NotebookReader {
     /** Spaces in place of what a list has in front of a line, so that columns stay. */
     private String withoutBullet(String text) {
         Matcher bullet = (counted ? COUNTED : BULLET).matcher(text);
-        boolean found = bullet.find() || (counted && bullet.usePattern(BULLET).reset().find());
+        boolean found =
+                bullet.find() || (counted && bullet.usePattern(BULLET).reset().find());
         return found ? " ".repeat(bullet.end()) + text.substring(bullet.end()) : text;
     }
 
@@ -170,10 +171,14 @@ final class NotebookReader {
         NotebookLine line = NotebookLine.of(unlisted);
         boolean named = lines.stream().anyMatch(NotebookReader::saysName);
         boolean more = lines.stream().skip(spot.number()).anyMatch(NotebookReader::saysSomething);
-        if (named || !more || (TradeWords.alkali(tidy).isPresent() && lines.stream().noneMatch(NotebookReader::saysAlkali))) {
+        if (named
+                || !more
+                || (TradeWords.alkali(tidy).isPresent() && lines.stream().noneMatch(NotebookReader::saysAlkali))) {
             return !hasNumber(tidy) && !names.isThing(tidy);
         }
-        if (!line.measured().isEmpty() || !line.percents().isEmpty() || NotebookWater.rule(tidy).isPresent()) {
+        if (!line.measured().isEmpty()
+                || !line.percents().isEmpty()
+                || NotebookWater.rule(tidy).isPresent()) {
             return false;
         }
         String words = line.nameWithoutBare();
@@ -310,11 +315,10 @@ final class NotebookReader {
         }
         recipe.miss(line.nameWithout(amount));
         Quantity thousand = amount.as(amount.number().replace(",", ""));
-        Quantity one = amount.as(new BigDecimal(amount.number().replace(',', '.')).stripTrailingZeros().toPlainString());
-        say(
-                spot.at(amount),
-                "'" + amount + "' may be " + thousand + " or " + one,
-                "write " + thousand + ", or " + one);
+        Quantity one = amount.as(new BigDecimal(amount.number().replace(',', '.'))
+                .stripTrailingZeros()
+                .toPlainString());
+        say(spot.at(amount), "'" + amount + "' may be " + thousand + " or " + one, "write " + thousand + ", or " + one);
         for (Quantity meant : List.of(thousand, one)) {
             offers.amount(spot, amount, meant.toString(), unit == null ? meant.toString() : meant.number());
         }

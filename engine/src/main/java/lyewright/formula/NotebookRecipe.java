@@ -260,15 +260,15 @@ final class NotebookRecipe {
         } else {
             spot.say(findings, names.refused(typed, meant));
         }
-        meant.keys()
-                .forEach(key -> offers.name(spot, line, amount, typed, names.title(key), names.said(key)));
+        meant.keys().forEach(key -> offers.name(spot, line, amount, typed, names.title(key), names.said(key)));
         if (!known) {
             offers.unknown(spot, typed);
         }
     }
 
     private boolean isLye(String key) {
-        return materials.own(key)
+        return materials
+                .own(key)
                 .filter(own -> own.kind().equals(OwnMaterial.LYE))
                 .isPresent();
     }
@@ -351,8 +351,8 @@ final class NotebookRecipe {
         if (own.isEmpty() || own.get().kind().isEmpty()) {
             return ofTables.filter(NotebookRecipe::goesIntoLye).isPresent();
         }
-        boolean watery = own.get().water().isEmpty()
-                || own.get().water().get().first().doubleValue() / 100 >= WATER_OF_LIQUIDS;
+        boolean watery =
+                own.get().water().isEmpty() || own.get().water().get().first().doubleValue() / 100 >= WATER_OF_LIQUIDS;
         return watery && own.get().kind().equals(AdditiveKind.MILK.word());
     }
 
@@ -360,11 +360,13 @@ final class NotebookRecipe {
         boolean usually = additive.kind() == AdditiveKind.LIQUID
                 && additive.usualDose().isPresent()
                 && additive.usualDose().get().stage().equals("lye");
-        return (additive.kind() == AdditiveKind.MILK || usually) && additive.makeup().water() >= WATER_OF_LIQUIDS;
+        return (additive.kind() == AdditiveKind.MILK || usually)
+                && additive.makeup().water() >= WATER_OF_LIQUIDS;
     }
 
     private boolean isMilk(String key) {
-        return materials.own(key)
+        return materials
+                .own(key)
                 .map(OwnMaterial::kind)
                 .filter(kind -> !kind.isEmpty())
                 .or(() -> materials.tables().additive(key).map(add -> add.kind().word()))
@@ -470,10 +472,7 @@ final class NotebookRecipe {
     /** What is missing, in the words of a notebook. */
     private void complain() {
         if (name == null) {
-            missing(
-                    "recipe",
-                    "the recipe has no name",
-                    "write it on the first line, or anywhere as recipe: Bar 2");
+            missing("recipe", "the recipe has no name", "write it on the first line, or anywhere as recipe: Bar 2");
         }
         if (oils.isEmpty()) {
             missing("oils", "there are no oils", "write at least one, as in coconut 350 g");

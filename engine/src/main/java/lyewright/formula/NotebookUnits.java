@@ -96,7 +96,8 @@ final class NotebookUnits {
     /** A comma with other than three digits behind it, or behind a nought, parts no thousands. */
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9]{1,9},(?:[0-9]{1,2}|[0-9]{4,9})|0,[0-9]{3}");
 
-    private static final Pattern THOUSANDS = Pattern.compile("[0-9]{1,3}(?:,[0-9]{3})+\\.[0-9]+|[0-9]{1,3}(?:,[0-9]{3}){2,3}");
+    private static final Pattern THOUSANDS =
+            Pattern.compile("[0-9]{1,3}(?:,[0-9]{3})+\\.[0-9]+|[0-9]{1,3}(?:,[0-9]{3}){2,3}");
 
     private static final Pattern ONE_COMMA = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
 

@@ -109,9 +109,7 @@ final class NotebookWater {
         for (int at : asWater) {
             Addition liquid = additions.get(at);
             if (replaces) {
-                additions.set(
-                        at,
-                        new Addition(liquid.of(), liquid.amount(), liquid.stage(), liquid.disperse(), true));
+                additions.set(at, new Addition(liquid.of(), liquid.amount(), liquid.stage(), liquid.disperse(), true));
             }
             if (liquid.amount() instanceof Amount.Weight weight) {
                 all = all == null ? weight.mass() : sum(all, weight.mass());

@@ -60,14 +60,16 @@ final class TradeWords {
             Set.of("hemp", "seed"), "hempseed");
 
     /** Ordinary coconut oil melts at 76 °F and is often sold by that figure. */
-    private static final Set<String> MELTS_AT_76 = Set.of("76", "76f", "76°", "76°f", "76deg", "deg", "degree", "f", "°f");
+    private static final Set<String> MELTS_AT_76 =
+            Set.of("76", "76f", "76°", "76°f", "76deg", "deg", "degree", "f", "°f");
 
     private static final Pattern ESSENTIAL = Pattern.compile(
             "(?<![\\p{L}\\p{N}])(?:essential\\s+oils?(?:\\s+of)?|e\\.?\\s?o\\.?)(?![\\p{L}\\p{N}])",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern INFUSION = Pattern.compile(
-            "(?:.*[\\s-])?(?:teas?|infusion|tisane|decoction|hydrosol|hydrolate)|.*[\\s-]?water", Pattern.CASE_INSENSITIVE);
+            "(?:.*[\\s-])?(?:teas?|infusion|tisane|decoction|hydrosol|hydrolate)|.*[\\s-]?water",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern CALLED_WATER =
             Pattern.compile("\\s*(?:distilled\\s+)?water\\s*\\((.*)\\)\\s*", Pattern.CASE_INSENSITIVE);
@@ -94,7 +96,9 @@ final class TradeWords {
     /** Whether a name is water's; what it was steeped with may stand behind it in brackets. */
     static boolean isWater(String name) {
         String phrase = phrase(name);
-        return WATERS.contains(phrase) || MORE_WATERS.contains(phrase) || steeped(name).isPresent();
+        return WATERS.contains(phrase)
+                || MORE_WATERS.contains(phrase)
+                || steeped(name).isPresent();
     }
 
     /** What stands in brackets behind water: chamomile tea. */

@@ -152,14 +152,13 @@ class NotebookEverydayTest {
                 "stearic acid 20 g | stearic-acid-50 20 g ; stearic-acid-90 20 g"
             })
     void what_a_line_may_have_meant_is_offered_as_whole_lines(String line, String offered) {
-        assertThat(trouble(WHOLE + line).offers())
-                .extracting(Offer::line)
-                .containsExactly(offered.split(" ; "));
+        assertThat(trouble(WHOLE + line).offers()).extracting(Offer::line).containsExactly(offered.split(" ; "));
     }
 
     @Test
     void whatever_is_offered_for_a_name_is_read_without_a_question() {
-        for (String typed : List.of("olive", "shea", "cocoa", "cedarwood", "clay", "milk", "oxide", "salt", "orange EO")) {
+        for (String typed :
+                List.of("olive", "shea", "cocoa", "cedarwood", "clay", "milk", "oxide", "salt", "orange EO")) {
             List<Offer> offers = trouble(WHOLE + typed + " 20 g at trace").offers();
             assertThat(offers).as(typed).hasSizeGreaterThan(1);
             for (Offer offer : offers) {
@@ -264,9 +263,7 @@ class NotebookEverydayTest {
     @ParameterizedTest
     @ValueSource(strings = {"lard 350", "olive oil 350", "oilve 350", "soda 45"})
     void a_first_line_whose_unit_was_forgotten_is_no_name_unless_that_is_said(String line) {
-        Trouble trouble = NotebookText.read(line + "\ncastor 350 g\nwater 120 g", TABLES)
-                .troubles()
-                .stream()
+        Trouble trouble = NotebookText.read(line + "\ncastor 350 g\nwater 120 g", TABLES).troubles().stream()
                 .filter(t -> t.problem().what().endsWith("has no unit"))
                 .findFirst()
                 .orElseThrow();

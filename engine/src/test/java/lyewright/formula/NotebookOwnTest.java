@@ -33,7 +33,8 @@ class NotebookOwnTest {
                 materials:
                 """ + materials);
         assertThat(read.problems()).isEmpty();
-        return MaterialNames.of(Tables.bundled()).with(read.formula().orElseThrow().materials());
+        return MaterialNames.of(Tables.bundled())
+                .with(read.formula().orElseThrow().materials());
     }
 
     private static Formula formula(String text) {

@@ -314,7 +314,8 @@ class NotebookTextTest {
         assertThat(formula("# tried in spring\nrecipe: Bar 2\ncoconut 100 g\nsuperfat 5 %\nwater 30 g")
                         .recipe())
                 .isEqualTo("Bar 2");
-        assertThat(formula("Castile 2024\ncoconut 100 g\nsuperfat 5 %\nwater 30 g").recipe())
+        assertThat(formula("Castile 2024\ncoconut 100 g\nsuperfat 5 %\nwater 30 g")
+                        .recipe())
                 .isEqualTo("Castile 2024");
     }
 

@@ -10,6 +10,7 @@ import lyewright.fill.Shape;
 import lyewright.measure.Outcome;
 import lyewright.measure.Volume;
 import lyewright.measure.WrittenMass;
+import lyewright.web.start.AskedMould.Called;
 
 /** A mould said in one line: three sides, a tube's two, cavities, bars, what it holds, or simply a mass. */
 final class MouldText {
@@ -49,34 +50,41 @@ final class MouldText {
     private static Outcome<AskedMould> ofSize(String size, String word) {
         long sides = 1 + size.chars().filter(c -> c == 'x').count();
         if (sides >= 3) {
-            return Shape.parseLoaf(size).then(loaf -> held(loaf, size)).then(loaf -> box((Shape.Loaf) loaf, word));
+            return Shape.parseLoaf(size)
+                    .then(loaf -> held(loaf, size))
+                    .then(loaf -> box((Shape.Loaf) loaf, word, size));
         }
         if (sides == 2 && MASS_AT_END.matcher(size).find()) {
-            return Fill.parseBars(size, false).then(MouldText::bars);
+            return Fill.parseBars(size, false).then(bars -> bars(bars, size));
         }
         if (sides == 2 && size.endsWith("l")) {
             return Shape.parseCavities(size)
                     .then(cavities -> held(cavities, size))
-                    .then(cavities -> Outcome.ok(AskedMould.full("Your cavities take", shaped(cavities))));
+                    .then(cavities ->
+                            Outcome.ok(AskedMould.full(Called.moulds("your cavities"), shaped(cavities), size)));
         }
         if (sides == 2) {
             return Shape.parseTube(size)
                     .then(tube -> held(tube, size))
-                    .then(tube -> Outcome.ok(AskedMould.full("Your tube takes", shaped(tube))));
+                    .then(tube -> Outcome.ok(AskedMould.full(Called.mould("your tube"), shaped(tube), size)));
         }
         return size.endsWith("l") ? volume(size) : mass(size);
     }
 
-    private static Outcome<AskedMould> box(Shape.Loaf loaf, String word) {
+    private static Outcome<AskedMould> box(Shape.Loaf loaf, String word, String size) {
         boolean slab = word.equals("slab") || word.equals("tray");
         Shape shape = slab ? new Shape.Slab(loaf.length(), loaf.width(), loaf.height()) : loaf;
-        return Outcome.ok(AskedMould.full(slab ? "Your slab takes" : "Your loaf takes", shaped(shape)));
+        return Outcome.ok(AskedMould.full(Called.mould(slab ? "your slab" : "your loaf"), shaped(shape), size));
     }
 
-    private static Outcome<AskedMould> bars(Fill.Bars bars) {
+    private static Outcome<AskedMould> bars(Fill.Bars bars, String size) {
         double grams = bars.count() * bars.grams();
-        String said = bars.count() == 1 ? "One such bar takes" : bars.count() + " such bars take";
-        return grams >= LEAST_GRAMS && grams <= MOST_GRAMS ? Outcome.ok(AskedMould.of(said, bars)) : beyond("the bars");
+        Called called = bars.count() == 1
+                ? Called.amount("one such bar", false)
+                : Called.amount(bars.count() + " such bars", true);
+        return grams >= LEAST_GRAMS && grams <= MOST_GRAMS
+                ? Outcome.ok(AskedMould.amount(called, bars, "bars", size))
+                : beyond("the bars");
     }
 
     private static Outcome<AskedMould> volume(String size) {
@@ -84,7 +92,7 @@ final class MouldText {
                 .then(volume -> volume.millilitres() > 0
                         ? held(new Shape.Cavities(1, volume.millilitres()), size)
                         : beyond("'" + size + "'"))
-                .then(shape -> Outcome.ok(AskedMould.full("Your mould takes", shaped(shape))));
+                .then(shape -> Outcome.ok(AskedMould.full(Called.mould("your mould"), shaped(shape), "1x" + size)));
     }
 
     private static Outcome<AskedMould> mass(String size) {
@@ -94,7 +102,11 @@ final class MouldText {
         }
         double grams = ok.value().grams();
         return grams >= LEAST_GRAMS && grams <= MOST_GRAMS
-                ? Outcome.ok(AskedMould.of(ok.value() + " takes", new Fill.MouldMass(grams)))
+                ? Outcome.ok(AskedMould.amount(
+                        Called.amount(ok.value().toString(), false),
+                        new Fill.MouldMass(grams),
+                        "total",
+                        ok.value().toString()))
                 : beyond("'" + size + "'");
     }
 

@@ -17,10 +17,15 @@ import lyewright.measure.Problem;
  * @param reading what was read
  * @param troubles what is wrong, of lines and of the whole
  * @param mouldTrouble what is wrong with the mould; empty where nothing is
+ * @param asked the mould, where it is one that the recipe can fill
  * @param result what it comes to, where nothing is wrong with the recipe
  */
 public record NotebookAnswer(
-        NotebookReading reading, List<LineTrouble> troubles, String mouldTrouble, Optional<NotebookResult> result) {
+        NotebookReading reading,
+        List<LineTrouble> troubles,
+        String mouldTrouble,
+        Optional<AskedMould> asked,
+        Optional<NotebookResult> result) {
 
     /** What a recipe in shares is reckoned with until a mould is said. */
     private static final double SOME_GRAMS = 1000;
@@ -32,10 +37,10 @@ public record NotebookAnswer(
 
     static NotebookAnswer of(NotebookForm form, Bench bench) {
         Outcome<Optional<AskedMould>> mould = mould(form, bench);
-        NotebookReading reading =
-                form.isBlank() ? new NotebookReading(Optional.empty(), false, List.of(), List.of()) : form.reading();
+        NotebookReading reading = form.isBlank() ? NotebookReading.NOTHING : form.reading(bench.names());
         if (reading.formula().isEmpty()) {
-            return new NotebookAnswer(reading, reading.troubles(), told(mould.problems()), Optional.empty());
+            return new NotebookAnswer(
+                    reading, reading.troubles(), told(mould.problems()), Optional.empty(), Optional.empty());
         }
         return of(reading, reading.formula().get(), mould, bench);
     }
@@ -47,7 +52,11 @@ public record NotebookAnswer(
         Outcome<MakingSheet> written = resolved.then(r -> MakingSheet.of(r, asItStands, bench.equipment()));
         if (!(written instanceof Outcome.Ok<MakingSheet> paper)) {
             return new NotebookAnswer(
-                    reading, ofTheWhole(written.problems()), told(mould.problems()), Optional.empty());
+                    reading,
+                    ofTheWhole(written.problems()),
+                    told(mould.problems()),
+                    Optional.empty(),
+                    Optional.empty());
         }
         Optional<AskedMould> asked =
                 mould instanceof Outcome.Ok<Optional<AskedMould>> ok ? ok.value() : Optional.empty();
@@ -61,7 +70,9 @@ public record NotebookAnswer(
                 reading,
                 List.of(),
                 told(ofTheMould),
-                Optional.of(NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet)));
+                sheet.isPresent() ? asked : Optional.empty(),
+                Optional.of(
+                        NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench)));
     }
 
     private static Outcome<Optional<AskedMould>> mould(NotebookForm form, Bench bench) {

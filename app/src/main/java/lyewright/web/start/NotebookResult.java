@@ -2,6 +2,7 @@ package lyewright.web.start;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.picture.Picture;
@@ -24,7 +25,7 @@ import lyewright.words.WeighVessel;
  * @param bars what comes out, where that is known
  * @param vessels what to weigh, in order
  * @param stopped whether it is not to be made as it stands
- * @param cautions of level care or graver
+ * @param cautions of level care or graver, and that of milk in the lye
  */
 public record NotebookResult(
         String superfat,
@@ -39,6 +40,7 @@ public record NotebookResult(
         List<Caution> cautions) {
 
     private static final double MILLILITRES = 1000;
+    private static final String MILK_IN_LYE = "milk-cold";
 
     /** Copies its lists. */
     public NotebookResult {
@@ -52,49 +54,54 @@ public record NotebookResult(
      * @param paper of the recipe as it stands
      * @param asked the mould, if one is said
      * @param filled the sheet for that mould
+     * @param bench whose units it is said in
      */
-    static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, Bench bench) {
         MakingSheet sheet = filled.orElse(paper);
         SheetCautions cautions = SheetCautions.of(sheet);
         return new NotebookResult(
                 SuperfatSaid.of(paper),
-                SuperfatSaid.alkali(paper),
+                SuperfatSaid.alkali(paper, bench),
                 SuperfatPicture.of(paper),
-                takes(paper, asked, filled),
+                takes(paper, asked, filled, bench),
                 filled.isPresent(),
-                intoTheMould(sheet),
+                intoTheMould(sheet, bench),
                 SheetHead.of(sheet).bars(),
                 WeighPlan.of(sheet).vessels(),
                 cautions.stopped(),
-                cautions.face().stream()
-                        .filter(caution -> !SheetCautions.isNote(caution))
-                        .toList());
+                told(sheet, cautions));
     }
 
-    private static String takes(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled) {
+    /** Notes stay on the full sheet, but for the one that belongs to a choice that is made here. */
+    private static List<Caution> told(MakingSheet sheet, SheetCautions cautions) {
+        return Stream.concat(
+                        cautions.face().stream().filter(caution -> !SheetCautions.isNote(caution)),
+                        sheet.cautions().stream().filter(caution -> caution.id().equals(MILK_IN_LYE)))
+                .toList();
+    }
+
+    private static String takes(
+            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, Bench bench) {
         boolean inMasses = paper.formula().writtenOilsGrams().isPresent();
         if (asked.isEmpty() || filled.isEmpty()) {
             return inMasses
-                    ? "As it stands it makes " + Figures.about(paper.totals().mould()) + " of batter, "
+                    ? "As it stands it makes " + bench.about(paper.totals().mould()) + " of batter, "
                             + Figures.fixed(paper.totals().mould() / paper.batterDensity() / MILLILITRES, 2)
                             + " litres."
                     : "It does not say how much it makes.";
         }
-        String takes = asked.get().takes();
+        String mass = bench.about(filled.get().totals().mould());
         return inMasses
-                ? takes + " "
-                        + times(filled.get().filled().oilsGrams()
-                                / paper.filled().oilsGrams()) + " of it."
-                : takes + " " + Figures.about(filled.get().totals().mould()) + " of it.";
+                ? Takes.times(
+                        asked.get().called(),
+                        filled.get().filled().oilsGrams() / paper.filled().oilsGrams(),
+                        mass)
+                : Takes.ofShares(asked.get().called(), mass);
     }
 
-    private static String times(double ratio) {
-        return Figures.fixed(ratio, ratio < 0.95 ? 2 : ratio < 9.95 ? 1 : 0);
-    }
-
-    private static String intoTheMould(MakingSheet sheet) {
-        String mould = Figures.about(sheet.totals().mould()) + " into the mould";
+    private static String intoTheMould(MakingSheet sheet, Bench bench) {
+        String mould = bench.about(sheet.totals().mould()) + " into the mould";
         double stays = sheet.totals().batch() - sheet.totals().mould();
-        return stays >= 0.05 ? mould + "; " + Figures.about(stays) + " more stays in jugs and tools." : mould + ".";
+        return stays >= 0.05 ? mould + "; " + bench.about(stays) + " more stays in jugs and tools." : mould + ".";
     }
 }

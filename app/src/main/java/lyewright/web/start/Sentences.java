@@ -12,7 +12,7 @@ final class Sentences {
         return one(what) + " " + one(remedy);
     }
 
-    private static String one(String clause) {
+    static String one(String clause) {
         if (clause.isEmpty()) {
             return "";
         }

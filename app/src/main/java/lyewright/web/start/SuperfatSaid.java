@@ -3,6 +3,8 @@ package lyewright.web.start;
 import java.util.Optional;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
+import lyewright.measure.MassUnit;
+import lyewright.records.setting.Units;
 import lyewright.words.Figures;
 
 /** A superfat in one sentence, as one maker says it to another. */
@@ -22,7 +24,7 @@ final class SuperfatSaid {
     }
 
     /** What a recipe that asks for a superfat did not say itself. */
-    static Optional<String> alkali(MakingSheet sheet) {
+    static Optional<String> alkali(MakingSheet sheet, Bench bench) {
         if (sheet.askedSuperfatPercent().isEmpty()) {
             return Optional.empty();
         }
@@ -30,10 +32,16 @@ final class SuperfatSaid {
         double potash = sheet.lye().kohGrams();
         String both = soda > 0 && potash > 0 ? " and " : "";
         return Optional.of("It takes "
-                + (soda > 0 ? Figures.fixed(soda, 1) + " g of soda" : "")
+                + (soda > 0 ? fine(soda, bench) + " of soda" : "")
                 + both
-                + (potash > 0 ? Figures.fixed(potash, 1) + " g of potash" : "")
+                + (potash > 0 ? fine(potash, bench) + " of potash" : "")
                 + ".");
+    }
+
+    private static String fine(double grams, Bench bench) {
+        return bench.units() == Units.OUNCES
+                ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 2) + " oz"
+                : Figures.fixed(grams, 1) + " g";
     }
 
     /** As read: an eight, an eleven, an eighteen, an eighty. */

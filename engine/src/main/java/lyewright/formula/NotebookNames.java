@@ -177,11 +177,12 @@ final class NotebookNames {
 
     private boolean isFragrance(String key) {
         OwnMaterial material = own.get(key);
-        return material == null || material.kind().isEmpty()
-                ? tables.additive(key)
-                        .filter(add -> add.kind() == AdditiveKind.FRAGRANCE)
-                        .isPresent()
-                : material.kind().equals(AdditiveKind.FRAGRANCE.word());
+        if (material != null && !material.kind().isEmpty()) {
+            return material.kind().equals(AdditiveKind.FRAGRANCE.word());
+        }
+        return tables.additive(key)
+                .filter(add -> add.kind() == AdditiveKind.FRAGRANCE)
+                .isPresent();
     }
 
     private List<String> preferOwn(List<String> keys) {

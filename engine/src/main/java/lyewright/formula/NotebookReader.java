@@ -136,7 +136,7 @@ final class NotebookReader {
                     Wording.quote(text.strip()) + " is a line of over " + LONGEST_LINE + " characters",
                     "write one thing on a line; begin a remark with #");
         } else if (tidy.startsWith("#")) {
-            recipe.remark(oneLine(text.strip().substring(1)));
+            recipe.remark(oneLine(unlisted.strip().substring(1)));
         } else if (!tidy.isEmpty()) {
             entry(tidy, unlisted, new Spot(number, text, 0));
             begun = true;
@@ -281,7 +281,7 @@ final class NotebookReader {
             recipe.miss(TradeWords.SUPERFAT);
             say(spot.at(amount), "'" + amount + "' is not a percentage", "write superfat " + amount.number() + " %");
             offers.amount(spot, amount, amount.number() + " %", amount.number() + " %");
-        } else if (isNoWeight(line, amount, spot)) {
+        } else if (isNoWeight(amount, spot)) {
             recipe.miss(line.nameWithout(amount));
         } else {
             weighed(line, amount, spot);
@@ -289,7 +289,7 @@ final class NotebookReader {
     }
 
     /** Says of spoons and the like what is wrong with them. */
-    private boolean isNoWeight(NotebookLine line, Quantity amount, Spot spot) {
+    private boolean isNoWeight(Quantity amount, Spot spot) {
         String quoted = "'" + amount + "'";
         if (amount.unit().equals(NotebookUnits.GRAIN_OR_GRAM)) {
             say(spot.at(amount), quoted + " may be grams or grains", "write " + amount.number() + " g, if grams");

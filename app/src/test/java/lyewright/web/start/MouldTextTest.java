@@ -61,7 +61,7 @@ class MouldTextTest {
     void a_mould_is_handed_on_as_the_making_page_reads_it(String typed) {
         AskedMould asked = MouldText.read(typed).orThrow();
         assertThat(asked.make()).containsEntry("mould", "typed").containsEntry("much", "full");
-        Mould made = FillText.mould(asked.make().get("inside")).orThrow();
+        Mould made = FillText.mould(asked.make().getOrDefault("inside", "")).orThrow();
         assertThat(made.shape().orElseThrow().millilitres())
                 .isEqualTo(asked.mould().shape().orElseThrow().millilitres());
     }

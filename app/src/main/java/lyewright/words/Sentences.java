@@ -1,5 +1,6 @@
 package lyewright.words;
 
+import java.util.List;
 import lyewright.measure.Problem;
 
 /** Clauses made sentences: a capital at the head, a full stop at the end. */
@@ -14,6 +15,15 @@ public final class Sentences {
         }
         int first = text.codePointAt(0);
         return Character.toString(Character.toUpperCase(first)) + text.substring(Character.charCount(first));
+    }
+
+    /** Things in a row: oils, soda and water. */
+    public static String row(List<String> things) {
+        if (things.size() < 2) {
+            return String.join("", things);
+        }
+        int last = things.size() - 1;
+        return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
     }
 
     /** A clause by itself; nothing of nothing. */

@@ -41,7 +41,7 @@ class ReadCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.problems())
                 .containsExactly(
-                        "page.txt:3:3: 'olive' may be olive-virgin, olive-refined or olive-pomace; write one",
+                        "page.txt:3:3: 'olive' may be olive oil (virgin), olive oil (refined) or olive pomace oil; write one",
                         "page.txt:4:10: '25' has no unit; write 25 g, or all in grams on a line of its own if no line has a unit");
     }
 

@@ -77,7 +77,7 @@ public final class MaterialNames {
         }
         Map<String, OwnMaterial> all = new LinkedHashMap<>(own);
         materials.forEach(material -> all.put(material.key(), material));
-        return new MaterialNames(tables, names.with(all.keySet()), all);
+        return new MaterialNames(tables, NotebookNames.of(tables).with(all), all);
     }
 
     /**
@@ -114,7 +114,7 @@ public final class MaterialNames {
      * @return sodium or potassium hydroxide, if it is a name of one
      */
     public static Optional<Alkali> alkali(String typed) {
-        return NotebookNames.alkali(typed);
+        return TradeWords.alkali(typed);
     }
 
     /**
@@ -156,7 +156,17 @@ public final class MaterialNames {
         return Optional.ofNullable(own.get(key));
     }
 
-    private boolean belongs(String key, Place place) {
+    /** The names alone, as a notebook has them. */
+    NotebookNames names() {
+        return names;
+    }
+
+    /** The tables that the names are of. */
+    Tables tables() {
+        return tables;
+    }
+
+    boolean belongs(String key, Place place) {
         OwnMaterial material = own.get(key);
         if (material == null || material.kind().isEmpty()) {
             return place == Place.OILS

@@ -13,10 +13,14 @@ import org.jspecify.annotations.Nullable;
  * typed is passed over.
  *
  * @param body the line without its stage
+ * @param stageText how it is said when it goes in; empty where it is not
  * @param stage when it goes in, if that is said
  * @param numbers all numbers, in order
  */
-record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numbers) {
+record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, List<Quantity> numbers) {
+
+    /** The end of a line whose liquid is part of the lye's water. */
+    static final String AS_WATER = "in the lye as water";
 
     /** Halves, quarters and so on, with a whole number before them or alone. */
     private static final String FRACTION =
@@ -31,10 +35,14 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
     private static final Pattern OF = Pattern.compile(
             "\\s{1,9}(of (?:the )?(?:oils|batch)|per (?:g|kg|oz|lb) (?:of )?oils)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
 
+    /** A times sign behind a number: 2x. */
+    private static final Pattern TIMES =
+            Pattern.compile("(?<![\\p{L}\\p{N}])[0-9][0-9.,]*\\s?[xX\u00d7](?![\\p{L}\\p{N}])");
+
     private static final Pattern BETWEEN_TWO = Pattern.compile("[\\s,]{1,9}|\\s{1,9}and\\s{1,9}");
 
     private static final Pattern STAGE = Pattern.compile(
-            "(?:[\\s,;(])(at trace|in the lye|in lye|in the oils|in oils|on top)[).\\s]{0,9}$",
+            "(?:[\\s,;(])(at trace|in (?:the )?lye,? as (?:part of (?:the|its) )?water|in the lye|in lye|in the oils|in oils|on top)[).\\s]{0,9}$",
             Pattern.CASE_INSENSITIVE);
 
     /**
@@ -57,6 +65,11 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
             return unit.equals(NotebookUnits.PERCENT) && of.isEmpty();
         }
 
+        /** Another number in its place. */
+        Quantity as(String other) {
+            return new Quantity(other, unit, of, start, end);
+        }
+
         Quantity in(String symbol) {
             return new Quantity(number, symbol, of, start, end);
         }
@@ -77,7 +90,15 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
         boolean staged = stage.find();
         String body = staged ? text.substring(0, stage.start()) : text;
         return new NotebookLine(
-                body, staged ? Optional.of(kind(stage.group(1))) : Optional.empty(), together(numbers(body), body));
+                body,
+                text.substring(body.length()),
+                staged ? Optional.of(kind(stage.group(1))) : Optional.empty(),
+                together(numbers(body), body));
+    }
+
+    /** Whether what goes into the lye is part of its water. */
+    boolean isAsWater() {
+        return stageText.toLowerCase(Locale.ROOT).contains("water");
     }
 
     private static Stage.Kind kind(String words) {
@@ -140,6 +161,21 @@ record NotebookLine(String body, Optional<Stage.Kind> stage, List<Quantity> numb
 
     private static @Nullable String symbol(String word) {
         return NotebookUnits.symbol(word);
+    }
+
+    /** How many times something is said to be taken, as typed. */
+    Optional<String> times() {
+        Matcher times = TIMES.matcher(body);
+        return times.find() ? Optional.of(times.group()) : Optional.empty();
+    }
+
+    /** The line without its numbers that have no unit, and without its stage. */
+    String nameWithoutBare() {
+        StringBuilder name = new StringBuilder(body);
+        for (int i = numbers.size() - 1; i >= 0; i--) {
+            name.replace(numbers.get(i).start(), numbers.get(i).end(), " ");
+        }
+        return trimmed(name.toString());
     }
 
     /** Numbers with a unit of mass or volume, or with what was meant as one. */

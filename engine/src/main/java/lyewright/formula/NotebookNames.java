@@ -3,8 +3,8 @@ package lyewright.formula;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,9 +14,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.WeakHashMap;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import lyewright.material.Alkali;
+import lyewright.formula.Meant.How;
+import lyewright.material.AdditiveKind;
 import lyewright.material.NearestKey;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
@@ -24,41 +23,33 @@ import lyewright.measure.Outcome;
 /**
  * What a name of a notebook means: case, the word oil, brackets and the plural do not count. A key or common name in full
  * comes first, then a common name without what is in its brackets, then what has all the words that were typed, the
- * first of its name or all of another name among them; of several in a rank none is chosen.
+ * first of its name or all of another name among them; of several in a rank none is chosen, but the maker's own go before
+ * the tables'.
  */
 final class NotebookNames {
 
-    static final String SUPERFAT = "superfat";
-
     private static final int SHOWN = 6;
 
-    private static final Map<String, Alkali> ALKALIS = Map.of(
-            "soda", Alkali.SODIUM,
-            "caustic soda", Alkali.SODIUM,
-            "lye", Alkali.SODIUM,
-            "sodium hydroxide", Alkali.SODIUM,
-            "naoh", Alkali.SODIUM,
-            "potash", Alkali.POTASSIUM,
-            "caustic potash", Alkali.POTASSIUM,
-            "potassium hydroxide", Alkali.POTASSIUM,
-            "koh", Alkali.POTASSIUM);
-
-    private static final Set<String> WATERS = Set.of("water", "distilled water", "aqua");
-
-    /** What parts words; a sign that is not here is part of one, so that it makes a name unknown. */
-    private static final Pattern BETWEEN = Pattern.compile("[\\s()\\[\\]:;=,.\u2022*/\u2013\u2014_-]+");
-
-    private static final Pattern BRACKETED = Pattern.compile("\\(([^)]*)\\)");
+    /** What would be read as an amount, or as the end of a name in a row of names. */
+    private static final String NO_NAME = "0123456789,%;#";
 
     /** Taking the names of hundreds of materials apart takes longer than reading a recipe. */
     private static final Map<Tables, NotebookNames> OF_TABLES = Collections.synchronizedMap(new WeakHashMap<>());
 
     private final Tables tables;
     private final Map<String, Called> called;
+    private final Map<String, OwnMaterial> own;
+    private final Set<String> vocabulary;
 
-    private NotebookNames(Tables tables, Map<String, Called> called) {
+    private NotebookNames(Tables tables, Map<String, Called> called, Map<String, OwnMaterial> own) {
         this.tables = tables;
         this.called = called;
+        this.own = own;
+        this.vocabulary = new TreeSet<>();
+        called.values().forEach(one -> {
+            vocabulary.addAll(one.key());
+            vocabulary.addAll(one.name());
+        });
     }
 
     /** The names of some tables, always the same object. */
@@ -73,166 +64,142 @@ final class NotebookNames {
                     .forEach(add -> called.put(
                             add.key(),
                             Called.of(add.key(), add.name(), add.names().inci())));
-            return new NotebookNames(given, called);
+            return new NotebookNames(given, called, Map.of());
         });
     }
 
-    /** The same names and some more keys, which have no other name. */
-    NotebookNames with(Collection<String> keys) {
+    /** The same names and the maker's own, which have no other name than their key. */
+    NotebookNames with(Map<String, OwnMaterial> materials) {
         Map<String, Called> more = new LinkedHashMap<>(called);
-        keys.forEach(key -> more.putIfAbsent(key, Called.of(key, key, "")));
-        return new NotebookNames(tables, more);
+        materials.keySet().forEach(key -> more.putIfAbsent(key, Called.of(key, key, "")));
+        return new NotebookNames(tables, more, materials);
     }
 
-    /**
-     * What a material is called: the words of its key, of its name, and of its name without what is in brackets; the first
-     * words of key and name; other names of several words from the brackets; its INCI name.
-     */
-    private record Called(
-            Set<String> key,
-            Set<String> name,
-            Set<String> plain,
-            Set<String> first,
-            Set<Set<String>> others,
-            Set<String> inci) {
-
-        static Called of(String key, String name, String inci) {
-            Set<String> first = new TreeSet<>(words(BETWEEN.split(key, 2)[0]));
-            first.addAll(words(BETWEEN.split(name, 2)[0]));
-            Set<Set<String>> others = new HashSet<>();
-            Matcher bracketed = BRACKETED.matcher(name);
-            while (bracketed.find()) {
-                for (String other : bracketed.group(1).split("[,;]", -1)) {
-                    if (other.strip().indexOf(' ') > 0) {
-                        others.add(words(other));
-                    }
-                }
-            }
-            return new Called(
-                    words(key),
-                    words(name),
-                    words(BRACKETED.matcher(name).replaceAll(" ")),
-                    first,
-                    others,
-                    words(inci));
-        }
-
-        boolean isExactly(Set<String> typed) {
-            return key.equals(typed) || name.equals(typed);
-        }
-
-        boolean hasAll(Set<String> typed) {
-            return typed.stream().allMatch(word -> key.contains(word) || name.contains(word));
-        }
-
-        /** Whether words that it has are enough to name it: wax alone is no name of jojoba, a liquid wax. */
-        boolean isNamed(Set<String> typed) {
-            return others.contains(typed) || first.stream().anyMatch(typed::contains);
-        }
-    }
-
-    private static Set<String> words(String text) {
-        Set<String> words = new TreeSet<>();
-        for (String word : BETWEEN.split(text.toLowerCase(Locale.ROOT), -1)) {
-            String one = word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
-                    ? word.substring(0, word.length() - 1)
-                    : word;
-            if (!one.isEmpty() && !one.equals("oil")) {
-                words.add(one);
-            }
-        }
-        return words;
-    }
-
-    private static String phrase(String name) {
-        return String.join(" ", BETWEEN.split(name.toLowerCase(Locale.ROOT), -1))
+    static String phrase(String name) {
+        return String.join(" ", Called.BETWEEN.split(name.toLowerCase(Locale.ROOT), -1))
                 .strip();
-    }
-
-    /** Which alkali a name is, if it is one; its formula may stand behind it. */
-    static Optional<Alkali> alkali(String name) {
-        String phrase = phrase(name);
-        for (Alkali alkali : Alkali.values()) {
-            String formula = " " + alkali.key();
-            String bare = phrase.endsWith(formula) ? phrase.substring(0, phrase.length() - formula.length()) : phrase;
-            if (ALKALIS.get(bare) == alkali) {
-                return Optional.of(alkali);
-            }
-        }
-        return Optional.empty();
     }
 
     /** Whether a line says lye, which is the alkali to some and what it becomes in water to others. */
     static boolean isSolutionToo(String line) {
-        return words(line).contains("lye");
-    }
-
-    static boolean isWater(String name) {
-        return WATERS.contains(phrase(name));
-    }
-
-    static boolean isSuperfat(String name) {
-        return phrase(name).equals(SUPERFAT);
+        return Called.words(line).contains("lye");
     }
 
     /** Whether a name is a material's key or common name in full, an alkali's or water. */
     boolean isThing(String name) {
-        Set<String> typed = words(name);
-        return alkali(name).isPresent()
-                || isWater(name)
+        Set<String> typed = Called.words(name);
+        return TradeWords.alkali(name).isPresent()
+                || TradeWords.isWater(name)
                 || called.values().stream().anyMatch(material -> material.isExactly(typed));
+    }
+
+    /** Whether a name is nearly a material's, or may be one of several. */
+    boolean isNearly(String name) {
+        How how = find(name, key -> true).how();
+        return how == How.ONE
+                || how == How.SEVERAL
+                || how == How.PERHAPS
+                || !misspelt(Called.words(name), key -> true).isEmpty();
     }
 
     /** Whether a name is a key as it stands, but for case and the word oil, so that the key says all that was typed. */
     boolean isKey(String name, String key) {
-        return words(name).equals(words(key));
+        return Called.words(name).equals(Called.words(key));
     }
 
-    /** The key of the one material that is meant. */
+    /** The key of the one material that is meant, or which it may be. */
     Outcome<String> key(String name) {
         return key(name, key -> true);
     }
 
-    /** The key of the one material that is meant, among those that may stand here. */
+    /** The same among those that may stand here. */
     Outcome<String> key(String name, Predicate<String> here) {
-        Set<String> typed = words(name);
-        if (typed.isEmpty()) {
-            return Outcome.refused(Wording.quote(name) + " names no material", "write which, as in coconut oil 350 g");
-        }
-        List<String> having = keys(here, material -> material.hasAll(typed));
-        List<List<String>> ranks = List.of(
-                keys(here, material -> material.isExactly(typed)),
-                keys(here, material -> material.plain().equals(typed)),
-                having);
-        for (List<String> rank : ranks) {
-            if (rank.size() == 1 && rank == having && !of(rank.get(0)).isNamed(typed)) {
-                return Outcome.refused(
-                        Wording.quote(name) + " may mean " + rank.get(0), "if it does, write " + rank.get(0));
-            }
-            if (rank.size() == 1) {
-                return Outcome.ok(rank.get(0));
-            }
-            if (!rank.isEmpty()) {
-                return Outcome.refused(Wording.quote(name) + " may be " + shown(having), "write one");
-            }
-        }
-        return byInci(name, typed, here);
+        Meant meant = find(name, here);
+        return meant.isOne() ? Outcome.ok(meant.key()) : refused(name, meant);
     }
 
-    /** An assessor's table may have the names that stand on labels; one that several materials share names none of them. */
-    private Outcome<String> byInci(String name, Set<String> typed, Predicate<String> here) {
-        List<String> so = keys(here, material -> material.inci().equals(typed));
-        if (so.size() == 1) {
-            return Outcome.ok(so.get(0));
+    /** What a name means among those that may stand here. */
+    Meant find(String name, Predicate<String> here) {
+        Optional<String> ownKey = ownKey(name).filter(here);
+        if (ownKey.isPresent()) {
+            return new Meant(How.ONE, List.of(ownKey.get()));
         }
-        return so.isEmpty()
-                ? unknown(name)
-                : Outcome.refused(Wording.quote(name) + " may be " + shown(so), "write one");
+        Optional<String> essential = TradeWords.ofEssential(name);
+        if (essential.isPresent() && !essential.get().isEmpty()) {
+            return byWords(essential.get(), here.and(this::isFragrance));
+        }
+        return byWords(name, here);
+    }
+
+    private Meant byWords(String name, Predicate<String> here) {
+        Set<String> typed = Called.words(name);
+        if (typed.isEmpty()) {
+            return new Meant(How.NOTHING, List.of());
+        }
+        String small = name.strip().toLowerCase(Locale.ROOT);
+        if (tables.has(small) && here.test(small)) {
+            return new Meant(How.ONE, List.of(small));
+        }
+        List<String> having = ownFirst(keys(here, material -> material.hasAll(typed)));
+        List<List<String>> ranks = List.of(
+                preferOwn(keys(here, material -> material.isExactly(typed))),
+                TradeWords.everyday(typed).filter(here).stream().toList(),
+                preferOwn(keys(here, material -> material.plain().equals(typed))),
+                having);
+        for (List<String> rank : ranks) {
+            if (rank.size() == 1) {
+                boolean perhaps = rank == having && !of(rank.get(0)).isNamed(typed);
+                return new Meant(perhaps ? How.PERHAPS : How.ONE, rank);
+            }
+            if (!rank.isEmpty()) {
+                return new Meant(How.SEVERAL, having);
+            }
+        }
+        // an assessor's table may have the names that stand on labels; one that several materials share names none of
+        // them
+        List<String> inci = keys(here, material -> material.inci().equals(typed));
+        if (!inci.isEmpty()) {
+            return new Meant(inci.size() == 1 ? How.ONE : How.SEVERAL, inci);
+        }
+        List<String> near = near(name, here);
+        return new Meant(near.isEmpty() ? How.UNKNOWN : How.NEAR, near);
+    }
+
+    /** One of the maker's own whose key is what was typed; the same signs go before the same letters. */
+    private Optional<String> ownKey(String name) {
+        String tidy = Wording.tidy(name);
+        return own.containsKey(tidy)
+                ? Optional.of(tidy)
+                : own.keySet().stream()
+                        .filter(key -> key.equalsIgnoreCase(tidy))
+                        .findFirst();
+    }
+
+    private boolean isFragrance(String key) {
+        OwnMaterial material = own.get(key);
+        if (material != null && !material.kind().isEmpty()) {
+            return material.kind().equals(AdditiveKind.FRAGRANCE.word());
+        }
+        return tables.additive(key)
+                .filter(add -> add.kind() == AdditiveKind.FRAGRANCE)
+                .isPresent();
+    }
+
+    private List<String> preferOwn(List<String> keys) {
+        List<String> ofOwn = keys.stream().filter(own::containsKey).toList();
+        return ofOwn.size() == 1 ? ofOwn : keys;
+    }
+
+    private List<String> ownFirst(List<String> keys) {
+        List<String> sorted =
+                new ArrayList<>(keys.stream().filter(own::containsKey).toList());
+        keys.stream().filter(key -> !own.containsKey(key)).forEach(sorted::add);
+        return sorted;
     }
 
     /** Whether any material that may stand here has all the words that were typed. */
     boolean mayBe(String name, Predicate<String> here) {
-        Set<String> typed = words(name);
+        Set<String> typed = Called.words(name);
         return !typed.isEmpty()
                 && !keys(here, material -> material.hasAll(typed)).isEmpty();
     }
@@ -249,35 +216,80 @@ final class NotebookNames {
                 .toList();
     }
 
-    private static String shown(List<String> keys) {
+    private List<String> near(String name, Predicate<String> here) {
+        List<String> near = NearestKey.among(phrase(name), own.keySet());
+        if (near.isEmpty()) {
+            near = tables.nearest(name).stream().filter(here).toList();
+        }
+        if (near.isEmpty()) {
+            near = NearestKey.among(phrase(name), TradeWords.all());
+        }
+        return near.isEmpty() ? misspelt(Called.words(name), here) : near;
+    }
+
+    /** What the words would name if each were spelt as it mostly is, or all were written as one. */
+    private List<String> misspelt(Set<String> typed, Predicate<String> here) {
+        Map<String, Collection<String>> spelt = new LinkedHashMap<>();
+        typed.forEach(
+                word -> spelt.put(word, vocabulary.contains(word) ? Set.of(word) : NearWords.of(word, vocabulary)));
+        Set<String> meant = new LinkedHashSet<>(keys(
+                here,
+                material ->
+                        spelt.values().stream().allMatch(words -> words.stream().anyMatch(material::has))));
+        return List.copyOf(meant);
+    }
+
+    // Said
+
+    /** The refusal of a name that is not one material. */
+    Outcome<String> refused(String name, Meant meant) {
+        String quoted = Wording.quote(name);
+        return switch (meant.how()) {
+            case NOTHING -> Outcome.refused(quoted + " names no material", "write which, as in coconut oil 350 g");
+            case SEVERAL -> Outcome.refused(quoted + " may be " + shown(meant.keys()), "write one");
+            case PERHAPS ->
+                Outcome.refused(quoted + " may mean " + said(meant.key()), "if it does, write " + said(meant.key()));
+            case NEAR -> Outcome.refused(quoted + " is not known", "did you mean " + shown(meant.keys()) + "?");
+            default ->
+                Outcome.refused(
+                        quoted + " is not known",
+                        "write another name of it, or describe it as a material of your own; begin a remark with #");
+        };
+    }
+
+    private String shown(List<String> keys) {
+        List<String> said = keys.stream().limit(SHOWN).map(this::said).toList();
         return keys.size() <= SHOWN
-                ? Wording.oneOf(keys)
-                : String.join(", ", keys.subList(0, SHOWN)) + " or one of " + (keys.size() - SHOWN) + " more";
+                ? Wording.oneOf(said)
+                : String.join(", ", said) + " or one of " + (keys.size() - SHOWN) + " more";
     }
 
-    private Outcome<String> unknown(String name) {
-        List<String> near = NearestKey.among(phrase(name), ownKeys());
-        if (near.isEmpty()) {
-            near = tables.nearest(name);
+    /** What a material is called where it is chosen. */
+    String title(String key) {
+        Called material = called.get(key);
+        return material == null ? key : material.title();
+    }
+
+    /** A material as people write it, if that is read as this one and nothing else; else its key. */
+    String said(String key) {
+        Called material = called.get(key);
+        if (material == null || own.containsKey(key)) {
+            return key;
         }
-        if (near.isEmpty()) {
-            near = NearestKey.among(phrase(name), trade());
-        }
-        return Outcome.refused(
-                Wording.quote(name) + " is not known",
-                near.isEmpty()
-                        ? "write its common name or its key in the tables; begin a remark with #"
-                        : "did you mean " + Wording.oneOf(near) + "?");
+        return List.of(material.title(), Called.withoutBrackets(material.title()), key.replace('-', ' ')).stream()
+                .map(NotebookNames::small)
+                .filter(name -> name.chars().noneMatch(c -> NO_NAME.indexOf(c) >= 0))
+                .filter(name ->
+                        !TradeWords.isWater(name) && TradeWords.alkali(name).isEmpty())
+                .filter(name -> find(name, any -> true).equals(new Meant(How.ONE, List.of(key))))
+                .findFirst()
+                .orElse(key);
     }
 
-    private List<String> ownKeys() {
-        return called.keySet().stream().filter(key -> !tables.has(key)).toList();
-    }
-
-    private static Collection<String> trade() {
-        List<String> trade = new ArrayList<>(new TreeSet<>(ALKALIS.keySet()));
-        trade.addAll(WATERS);
-        trade.add(SUPERFAT);
-        return trade;
+    /** In the middle of a line: olive oil, but BHT. */
+    private static String small(String name) {
+        return name.length() > 1 && Character.isLowerCase(name.charAt(1))
+                ? Character.toLowerCase(name.charAt(0)) + name.substring(1)
+                : name;
     }
 }

@@ -1,10 +1,13 @@
 package lyewright.formula;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lyewright.formula.NotebookLine.Quantity;
 import lyewright.formula.NotebookText.Read;
 import lyewright.formula.NotebookText.Trouble;
@@ -21,20 +24,45 @@ final class NotebookReader {
 
     private static final String RECIPE = "recipe:";
 
+    /** What a list has in front of its lines. */
+    private static final Pattern BULLET = Pattern.compile(
+            "^\\s*(?:[-*+\u2022\u2013\u2014\u00b7\u2023\u25e6\u25aa]|\\(?[0-9]{1,3}[.)])\\s+(?=\\p{L})");
+
+    private static final Pattern COUNTED = Pattern.compile("^\\s*\\(?([0-9]{1,3})[.)]\\s+(?=\\S)");
+
+    private static final int SHOWN_NAME = 40;
+
     private final List<String> lines;
     private final Tables tables;
     private final NotebookNames names;
     private final Findings findings = new Findings(new HashMap<>());
+    private final NotebookOffers offers = new NotebookOffers();
     private final NotebookRecipe recipe;
+    private final boolean counted;
     private boolean begun;
     private @Nullable String unit;
     private int unitLine;
 
-    NotebookReader(List<String> lines, Tables tables) {
+    NotebookReader(List<String> lines, MaterialNames materials) {
         this.lines = lines;
-        this.tables = tables;
-        this.names = NotebookNames.of(tables);
-        this.recipe = new NotebookRecipe(names, tables, findings);
+        this.tables = materials.tables();
+        this.names = materials.names();
+        this.recipe = new NotebookRecipe(materials, findings, offers);
+        this.counted = areCounted(lines);
+    }
+
+    /** Whether the lines are numbered, so that a number in front of an amount is not taken for one. */
+    private static boolean areCounted(List<String> lines) {
+        int last = 0;
+        for (String line : lines) {
+            Matcher number = COUNTED.matcher(line);
+            int now = number.find() ? Integer.parseInt(number.group(1)) : 0;
+            if (now > 1 && now == last + 1) {
+                return true;
+            }
+            last = line.isBlank() ? last : now;
+        }
+        return false;
     }
 
     Read read() {
@@ -47,7 +75,10 @@ final class NotebookReader {
         Formula raw = recipe.formula();
         findings.addConsequences(FormulaRules.check(raw, tables));
         List<Trouble> troubles = troubles();
-        return new Read(troubles.isEmpty() ? Optional.of(FormulaFile.settled(raw)) : Optional.empty(), troubles);
+        return new Read(
+                troubles.isEmpty() ? Optional.of(FormulaFile.settled(raw)) : Optional.empty(),
+                troubles,
+                recipe.nameLine());
     }
 
     private List<Trouble> troubles() {
@@ -56,7 +87,13 @@ final class NotebookReader {
                 .map(problem -> {
                     Place place = places.of(problem.path());
                     String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
-                    return new Trouble(place, line, problem);
+                    boolean ofLine = problem.path().equals("lines." + place.line());
+                    return new Trouble(
+                            place,
+                            line,
+                            problem,
+                            ofLine ? offers.of(place.line()) : List.of(),
+                            ofLine ? offers.unknown(place.line()) : Optional.empty());
                 })
                 .sorted(Comparator.comparing(Trouble::place))
                 .toList();
@@ -90,7 +127,8 @@ final class NotebookReader {
     }
 
     private void line(String text, int number) {
-        String tidy = text.length() > LONGEST_LINE ? "" : Wording.tidy(text);
+        String unlisted = text.length() > LONGEST_LINE ? "" : withoutBullet(text);
+        String tidy = Wording.tidy(unlisted);
         if (text.length() > LONGEST_LINE) {
             begun = true;
             say(
@@ -98,29 +136,78 @@ final class NotebookReader {
                     Wording.quote(text.strip()) + " is a line of over " + LONGEST_LINE + " characters",
                     "write one thing on a line; begin a remark with #");
         } else if (tidy.startsWith("#")) {
-            recipe.remark(oneLine(text.strip().substring(1)));
+            recipe.remark(oneLine(unlisted.strip().substring(1)));
         } else if (!tidy.isEmpty()) {
-            entry(tidy, new Spot(number, text, 0));
+            entry(tidy, unlisted, new Spot(number, text, 0));
             begun = true;
         }
     }
 
-    private void entry(String tidy, Spot spot) {
+    /** Spaces in place of what a list has in front of a line, so that columns stay. */
+    private String withoutBullet(String text) {
+        Matcher bullet = (counted ? COUNTED : BULLET).matcher(text);
+        boolean found =
+                bullet.find() || (counted && bullet.usePattern(BULLET).reset().find());
+        return found ? " ".repeat(bullet.end()) + text.substring(bullet.end()) : text;
+    }
+
+    private void entry(String tidy, String unlisted, Spot spot) {
         String unitWord = allIn(tidy);
         if (unitWord != null) {
             unitOfAll(unitWord, spot);
         } else if (tidy.toLowerCase(Locale.ROOT).startsWith(RECIPE)) {
             recipe.name(tidy.substring(RECIPE.length()).strip(), spot);
-        } else if (hasNumber(tidy)) {
-            if (recipe.waterRule(tidy, spot)) {
-                return;
-            }
-            thing(NotebookLine.of(spot.text()), spot);
-        } else if (!begun && !names.isThing(tidy)) {
+        } else if (!begun && isName(tidy, unlisted, spot)) {
             recipe.name(tidy, spot);
-        } else {
+        } else if (!hasNumber(tidy)) {
             noAmount(tidy, spot);
+        } else if (!recipe.waterRule(tidy, spot)) {
+            thing(NotebookLine.of(unlisted), spot);
         }
+    }
+
+    /** Whether the first line is the recipe's name: it has no amount, and is not simply all that was typed so far. */
+    private boolean isName(String tidy, String unlisted, Spot spot) {
+        NotebookLine line = NotebookLine.of(unlisted);
+        boolean named = lines.stream().anyMatch(NotebookReader::saysName);
+        boolean more = lines.stream().skip(spot.number()).anyMatch(NotebookReader::saysSomething);
+        if (named
+                || !more
+                || (TradeWords.alkali(tidy).isPresent() && lines.stream().noneMatch(NotebookReader::saysAlkali))) {
+            return !hasNumber(tidy) && !names.isThing(tidy);
+        }
+        if (!line.measured().isEmpty()
+                || !line.percents().isEmpty()
+                || NotebookWater.rule(tidy).isPresent()) {
+            return false;
+        }
+        String words = line.nameWithoutBare();
+        return line.bare().isEmpty() ? Called.words(tidy).stream().anyMatch(word -> true) : isOnlyAName(words);
+    }
+
+    /** Whether words beside a number without a unit are far from everything that could be weighed. */
+    private boolean isOnlyAName(String words) {
+        return !words.isEmpty()
+                && !TradeWords.isSuperfat(words)
+                && !TradeWords.isWater(words)
+                && TradeWords.alkali(words).isEmpty()
+                && NotebookLine.of(words).numbers().isEmpty()
+                && !names.isNearly(words);
+    }
+
+    private static boolean saysName(String line) {
+        return Wording.tidy(line).toLowerCase(Locale.ROOT).startsWith(RECIPE);
+    }
+
+    private static boolean saysSomething(String line) {
+        String tidy = Wording.tidy(line);
+        return !tidy.isEmpty() && !tidy.startsWith("#");
+    }
+
+    private static boolean saysAlkali(String line) {
+        NotebookLine taken = NotebookLine.of(line.length() > LONGEST_LINE ? "" : plainSpaces(line));
+        return taken.numbers().stream()
+                .anyMatch(amount -> TradeWords.alkali(taken.nameWithout(amount)).isPresent());
     }
 
     private void unitOfAll(String word, Spot spot) {
@@ -162,8 +249,18 @@ final class NotebookReader {
                     spot.at(measured.get(1)),
                     "'" + measured.get(0) + "' and '" + measured.get(1) + "' are two amounts",
                     "write one of them");
+            if (measured.size() == 2) {
+                offers.without(spot, measured.get(1), measured.get(0).toString());
+                offers.without(spot, measured.get(0), measured.get(1).toString());
+            }
         } else if (measured.size() == 1) {
             measured(line, measured.get(0), spot);
+        } else if (line.times().isPresent()) {
+            recipe.miss(line.nameWithoutBare());
+            say(
+                    spot,
+                    Wording.quote(line.times().get()) + " does not say how much it weighs",
+                    "write its weight, as in soda 71 g");
         } else if (line.bare().size() == 1) {
             bare(line, line.bare().get(0), spot);
         } else if (percents.size() == 1 && line.bare().isEmpty()) {
@@ -180,38 +277,87 @@ final class NotebookReader {
                     spot.at(amount),
                     "'" + amount + "' has a unit of its own, but line " + unitLine + " says it for all",
                     "leave the unit out here, or write one on every line and take line " + unitLine + " out");
+        } else if (TradeWords.isSuperfat(line.nameWithout(amount))) {
+            recipe.miss(TradeWords.SUPERFAT);
+            say(spot.at(amount), "'" + amount + "' is not a percentage", "write superfat " + amount.number() + " %");
+            offers.amount(spot, amount, amount.number() + " %", amount.number() + " %");
+        } else if (isNoWeight(amount, spot)) {
+            recipe.miss(line.nameWithout(amount));
+        } else {
+            weighed(line, amount, spot);
+        }
+    }
+
+    /** Says of spoons and the like what is wrong with them. */
+    private boolean isNoWeight(Quantity amount, Spot spot) {
+        String quoted = "'" + amount + "'";
+        if (amount.unit().equals(NotebookUnits.GRAIN_OR_GRAM)) {
+            say(spot.at(amount), quoted + " may be grams or grains", "write " + amount.number() + " g, if grams");
+            offers.amount(spot, amount, "Grams", amount.number() + " g");
+        } else if (amount.unit().startsWith("part")) {
+            say(spot.at(amount), quoted + " is no weight", "write each oil in percent, or weigh it and write g or oz");
+        } else if (NotebookUnits.isUnsure(amount.unit())) {
+            say(
+                    spot.at(amount),
+                    quoted + " is no weight: how much that weighs depends on what is in it",
+                    "weigh it once, and write g or oz");
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    /** A thing and its amount, unless that is a thousand to some and one to others. */
+    private void weighed(NotebookLine line, Quantity amount, Spot spot) {
+        if (!NotebookUnits.isThousandOrOne(amount.number())) {
+            recipe.thing(line, amount, spot);
             return;
         }
-        recipe.thing(line, amount, spot);
+        recipe.miss(line.nameWithout(amount));
+        Quantity thousand = amount.as(amount.number().replace(",", ""));
+        Quantity one = amount.as(new BigDecimal(amount.number().replace(',', '.'))
+                .stripTrailingZeros()
+                .toPlainString());
+        say(spot.at(amount), "'" + amount + "' may be " + thousand + " or " + one, "write " + thousand + ", or " + one);
+        for (Quantity meant : List.of(thousand, one)) {
+            offers.amount(spot, amount, meant.toString(), unit == null ? meant.toString() : meant.number());
+        }
     }
 
     private void bare(NotebookLine line, Quantity amount, Spot spot) {
         String name = line.nameWithout(amount);
-        if (NotebookNames.isSuperfat(name) && unit != null && unit.equals(NotebookUnits.PERCENT)) {
-            recipe.superfat(amount.in(unit), spot);
-        } else if (NotebookNames.isSuperfat(name)) {
-            recipe.miss(name);
-            say(spot.at(amount), "'" + amount + "' is not a percentage", "write superfat " + amount + " %");
+        if (TradeWords.isSuperfat(name)) {
+            recipe.superfat(amount.in(NotebookUnits.PERCENT), spot);
         } else if (unit != null) {
-            recipe.thing(line, amount.in(unit), spot);
+            weighed(line, amount.in(unit), spot);
         } else {
             recipe.miss(name);
-            say(
-                    spot.at(amount),
-                    "'" + amount + "' has no unit",
-                    begun
-                            ? "write " + amount + " g, or all in grams on a line of its own if no line has a unit"
-                            : "write " + amount + " g; if this is the recipe's name, write recipe: before it");
+            noUnit(name, amount, spot);
+        }
+    }
+
+    private void noUnit(String name, Quantity amount, Spot spot) {
+        say(
+                spot.at(amount),
+                "'" + amount + "' has no unit",
+                begun
+                        ? "write " + amount + " g, or all in grams on a line of its own if no line has a unit"
+                        : "write " + amount + " g; if this is the recipe's name, write recipe: before it");
+        offers.amount(spot, amount, amount + " grams", amount + " g");
+        offers.amount(spot, amount, amount + " ounces", amount + " oz");
+        String whole = Wording.tidy(spot.text());
+        if (!begun && !name.isEmpty() && whole.length() <= SHOWN_NAME) {
+            offers.add(spot, "It is the recipe's name", "recipe: " + whole);
         }
     }
 
     private void percent(NotebookLine line, Quantity amount, Spot spot) {
-        if (NotebookNames.isSuperfat(line.nameWithout(amount))) {
+        if (TradeWords.isSuperfat(line.nameWithout(amount))) {
             recipe.superfat(amount, spot);
         } else if (unit != null) {
             measured(line, amount, spot);
         } else {
-            recipe.thing(line, amount, spot);
+            weighed(line, amount, spot);
         }
     }
 

@@ -1,18 +1,21 @@
 package lyewright.formula;
 
-import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lyewright.formula.NotebookLine.Quantity;
 import lyewright.formula.NotebookReader.Spot;
+import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
 import lyewright.material.Alkali;
-import lyewright.material.Tables;
-import lyewright.measure.MassUnit;
 import lyewright.measure.Outcome;
 import lyewright.measure.Share;
 import lyewright.measure.WrittenMass;
@@ -21,15 +24,15 @@ import org.jspecify.annotations.Nullable;
 /** The formula that the lines of a notebook come to. */
 final class NotebookRecipe {
 
-    /** Stands in where the water is missing or cannot be read; the trouble is noted then. */
-    private static final WaterRule SOME_WATER =
-            new WaterRule.Weight(new WrittenMass(BigDecimal.ONE, MassUnit.GRAM), false);
-
     private static final Spot BEGINNING = new Spot(1, "", 0);
 
+    /** From so much water on, as a fraction, something is a liquid and not a powder or a paste; common practice, fits the tables. */
+    private static final double WATER_OF_LIQUIDS = 0.8;
+
+    private final MaterialNames materials;
     private final NotebookNames names;
-    private final Tables tables;
     private final Findings findings;
+    private final NotebookOffers offers;
     private final Map<String, OilLine> oils = new LinkedHashMap<>();
     private final List<Addition> additions = new ArrayList<>();
     private final Map<Alkali, WrittenMass> alkalis = new EnumMap<>(Alkali.class);
@@ -37,6 +40,10 @@ final class NotebookRecipe {
     private final Map<String, Integer> seen = new HashMap<>();
 
     private final NotebookShares shares = new NotebookShares();
+    private final NotebookWater water = new NotebookWater();
+    /** The maker's own that are named, in order. */
+    private final Set<String> used = new LinkedHashSet<>();
+
     /** Which alkalis stand on a line without an amount, and where. */
     private final Map<Alkali, Spot> named = new EnumMap<>(Alkali.class);
 
@@ -45,12 +52,18 @@ final class NotebookRecipe {
     private List<String> remarks = new ArrayList<>();
     private @Nullable String name;
     private @Nullable Share superfat;
-    private @Nullable WaterRule water;
+    private AlkaliChoice.@Nullable Stock stock;
 
-    NotebookRecipe(NotebookNames names, Tables tables, Findings findings) {
-        this.names = names;
-        this.tables = tables;
+    NotebookRecipe(MaterialNames materials, Findings findings, NotebookOffers offers) {
+        this.materials = materials;
+        this.names = materials.names();
         this.findings = findings;
+        this.offers = offers;
+    }
+
+    /** Whether a name stands in the text. */
+    int nameLine() {
+        return seen.getOrDefault("recipe", 0);
     }
 
     void remark(String text) {
@@ -71,9 +84,9 @@ final class NotebookRecipe {
 
     /** Notes that something is there, though it cannot be read: that it is missing need not be said. */
     void miss(String what) {
-        if (NotebookNames.isWater(what)) {
+        if (TradeWords.isWater(what)) {
             findings.expect("water");
-        } else if (NotebookNames.alkali(what).isPresent() || NotebookNames.isSuperfat(what)) {
+        } else if (TradeWords.alkali(what).isPresent() || TradeWords.isSuperfat(what)) {
             findings.expect("superfat");
         } else {
             findings.expect("oils");
@@ -89,7 +102,7 @@ final class NotebookRecipe {
         if (share instanceof Outcome.Ok<Share> ok) {
             superfat = ok.value();
         } else {
-            miss(NotebookNames.SUPERFAT);
+            miss(TradeWords.SUPERFAT);
             spot.at(amount).say(findings, share);
         }
         notBoth(spot);
@@ -107,15 +120,15 @@ final class NotebookRecipe {
 
     void thing(NotebookLine line, Quantity amount, Spot spot) {
         String typed = line.nameWithout(amount);
-        Optional<Alkali> alkali = NotebookNames.alkali(typed);
-        boolean water = NotebookNames.isWater(typed);
-        if (!alkali.isPresent() && !water) {
+        Optional<Alkali> alkali = TradeWords.alkali(typed);
+        boolean isWater = TradeWords.isWater(typed) && materials.own(typed).isEmpty();
+        if (!alkali.isPresent() && !isWater) {
             material(typed, line, amount, spot);
         } else if (line.stage().isPresent() && line.stage().get() != Stage.Kind.LYE) {
             miss(typed);
             spot.say(findings, Wording.quote(typed) + " goes into the lye jug", "leave out when it goes in");
-        } else if (water) {
-            water(amount, spot);
+        } else if (isWater) {
+            water(typed, amount, spot);
         } else {
             alkali(alkali.get(), amount, spot);
         }
@@ -123,50 +136,49 @@ final class NotebookRecipe {
 
     /** Water by a rule, as a formula file has it: {@code water 33 % lye}, {@code water 2 to 1}. */
     boolean waterRule(String line, Spot spot) {
-        int space = line.indexOf(' ');
-        if (space < 0 || !NotebookNames.isWater(line.substring(0, space))) {
-            return false;
-        }
-        Outcome<WaterRule> rule = WaterText.parse(line.substring(space + 1));
-        if (!(rule instanceof Outcome.Ok<WaterRule> ok) || ok.value() instanceof WaterRule.Weight) {
-            return false;
-        }
-        if (!isTwice("water", "water", spot)) {
+        Optional<WaterRule> rule = NotebookWater.rule(line);
+        if (rule.isPresent() && !isTwice("water", "water", spot)) {
             stands("water", spot);
-            water = ok.value();
+            water.set(rule.get());
         }
-        return true;
+        return rule.isPresent();
     }
 
     /** Whether a line is an alkali's name and nothing else: then the superfat says how much. */
     boolean alkaliAlone(String line, Spot spot) {
-        Optional<Alkali> alkali = NotebookNames.alkali(line);
+        Optional<Alkali> alkali = TradeWords.alkali(line);
         alkali.ifPresent(which -> named.putIfAbsent(which, spot));
         return alkali.isPresent();
     }
 
-    private void water(Quantity given, Spot spot) {
-        if (isTwice("water", "water", spot)) {
+    private void water(String typed, Quantity given, Spot spot) {
+        Optional<String> steeped = TradeWords.steeped(typed);
+        boolean more = seen.containsKey("water") && water.takesMore(steeped.isPresent()) && !given.isPercent();
+        if (!more && isTwice("water", "water", spot)) {
             return;
         }
         stands("water", spot.at(given));
         if (given.isPercent()) {
-            water = SOME_WATER;
+            water.set(NotebookWater.SOME);
             shares.water(given, spot, this::mass);
             return;
         }
         // a millilitre of water weighs a gram, near enough for any balance of a soap maker
         Quantity amount =
                 given.unit().equals("ml") ? given.in("g") : given.unit().equals("l") ? given.in("kg") : given;
-        if (!amount.equals(given)) {
-            beside.put("water", " typed: " + given);
+        if (more || steeped.isPresent() || !amount.equals(given)) {
+            String said = (steeped.isPresent() ? typed + " " : "") + given;
+            beside.merge("water", " typed: " + said, (before, now) -> before + "; " + said);
         }
-        WrittenMass mass = mass(amount, "water", spot);
-        water = mass == null ? SOME_WATER : new WaterRule.Weight(mass, false);
+        water.add(mass(amount, "water", spot), steeped.isPresent());
     }
 
     private void alkali(Alkali alkali, Quantity amount, Spot spot) {
         if (isTwice("alkali." + alkali.word(), "this alkali", spot)) {
+            return;
+        }
+        if (stock != null) {
+            spot.say(findings, "alkali stands beside a stock lye", "write one of them");
             return;
         }
         boolean first = !seen.containsKey("alkali");
@@ -180,6 +192,8 @@ final class NotebookRecipe {
                             findings,
                             "'" + amount + "' of lye may be the alkali or its solution",
                             "write sodium hydroxide " + amount + ", or water " + amount + " lye");
+            offers.add(spot, "the alkali is " + amount + " of all", "sodium hydroxide " + amount);
+            offers.add(spot, "the lye is " + amount + " strong", "water " + amount + " lye");
             return;
         }
         WrittenMass mass = amount.isPercent() ? shares.alkali(amount, spot, this::mass) : mass(amount, "alkali", spot);
@@ -209,12 +223,20 @@ final class NotebookRecipe {
     }
 
     private void material(String typed, NotebookLine line, Quantity amount, Spot spot) {
-        Outcome<String> found = names.key(typed);
-        if (!(found instanceof Outcome.Ok<String> key)) {
+        Meant meant = names.find(typed, any -> true);
+        if (!meant.isOne()) {
             miss(typed);
-            spot.say(findings, found);
-        } else if (tables.oil(key.value()).isEmpty()) {
-            addition(typed, key.value(), line.stage().orElse(Stage.Kind.TRACE), amount, spot);
+            unclear(typed, meant, line, amount, spot);
+            return;
+        }
+        String key = meant.key();
+        if (materials.own(key).isPresent()) {
+            used.add(key);
+        }
+        if (isLye(key)) {
+            stock(key, amount, spot);
+        } else if (!materials.belongs(key, MaterialNames.Place.OILS)) {
+            addition(typed, key, line, amount, spot);
         } else if (line.stage().filter(stage -> stage != Stage.Kind.OILS).isPresent()) {
             miss(typed);
             spot.say(
@@ -222,8 +244,48 @@ final class NotebookRecipe {
                     Wording.quote(typed) + " belongs to the oils, which go into one pot",
                     "leave out when it goes in, so that its alkali is counted");
         } else {
-            oil(typed, key.value(), amount, spot);
+            oil(typed, key, amount, spot);
         }
+    }
+
+    /** A name that is not one material: said, with what it may be. */
+    private void unclear(String typed, Meant meant, NotebookLine line, Quantity amount, Spot spot) {
+        boolean known = meant.how() != Meant.How.UNKNOWN && meant.how() != Meant.How.NEAR;
+        if (!known && TradeWords.isInfusion(typed)) {
+            spot.say(
+                    findings,
+                    Wording.quote(typed) + " is not known; what is steeped in water counts as water",
+                    "write water (" + typed + ")");
+            offers.name(spot, line, amount, typed, "As water", "water (" + typed + ")");
+        } else {
+            spot.say(findings, names.refused(typed, meant));
+        }
+        meant.keys().forEach(key -> offers.name(spot, line, amount, typed, names.title(key), names.said(key)));
+        if (!known) {
+            offers.unknown(spot, typed);
+        }
+    }
+
+    private boolean isLye(String key) {
+        return materials
+                .own(key)
+                .filter(own -> own.kind().equals(OwnMaterial.LYE))
+                .isPresent();
+    }
+
+    private void stock(String key, Quantity amount, Spot spot) {
+        if (seen.containsKey("alkali")) {
+            spot.say(findings, "a stock lye stands beside other alkali", "write one of them");
+            return;
+        }
+        stands("alkali", spot.at(amount));
+        WrittenMass mass = mass(amount, "lye", spot);
+        if (mass == null) {
+            findings.expect("superfat");
+        } else {
+            stock = new AlkaliChoice.Stock(key, Optional.of(mass), false);
+        }
+        notBoth(spot);
     }
 
     private void oil(String typed, String key, Quantity amount, Spot spot) {
@@ -258,7 +320,11 @@ final class NotebookRecipe {
         }
     }
 
-    private void addition(String typed, String key, Stage.Kind stage, Quantity amount, Spot spot) {
+    private void addition(String typed, String key, NotebookLine line, Quantity amount, Spot spot) {
+        if (line.stage().isEmpty() && isLiquid(key)) {
+            askWhen(typed, key, spot);
+            return;
+        }
         if (amount.isPercent()) {
             shares.addition(additions.size(), amount, spot);
         }
@@ -271,7 +337,55 @@ final class NotebookRecipe {
         String path = "additions." + additions.size();
         stands(path, spot.at(amount));
         asTyped(path + ".of", typed, key);
-        additions.add(new Addition(key, ok.value(), Stage.of(stage), Optional.empty(), false));
+        if (line.isAsWater()) {
+            water.isTakenBy(additions.size());
+        }
+        Stage stage = Stage.of(line.stage().orElse(Stage.Kind.TRACE));
+        additions.add(new Addition(key, ok.value(), stage, Optional.empty(), false));
+    }
+
+    /** Milk, and drinks that mostly go into the lye: nearly all water, so that it matters much whether the lye has it. */
+    private boolean isLiquid(String key) {
+        Optional<Additive> ofTables = materials.tables().additive(key);
+        Optional<OwnMaterial> own = materials.own(key);
+        if (own.isEmpty() || own.get().kind().isEmpty()) {
+            return ofTables.filter(NotebookRecipe::goesIntoLye).isPresent();
+        }
+        boolean watery =
+                own.get().water().isEmpty() || own.get().water().get().first().doubleValue() / 100 >= WATER_OF_LIQUIDS;
+        return watery && own.get().kind().equals(AdditiveKind.MILK.word());
+    }
+
+    private static boolean goesIntoLye(Additive additive) {
+        boolean usually = additive.kind() == AdditiveKind.LIQUID
+                && additive.usualDose().isPresent()
+                && additive.usualDose().get().stage().equals("lye");
+        return (additive.kind() == AdditiveKind.MILK || usually)
+                && additive.makeup().water() >= WATER_OF_LIQUIDS;
+    }
+
+    private boolean isMilk(String key) {
+        return materials
+                .own(key)
+                .map(OwnMaterial::kind)
+                .filter(kind -> !kind.isEmpty())
+                .or(() -> materials.tables().additive(key).map(add -> add.kind().word()))
+                .filter(AdditiveKind.MILK.word()::equals)
+                .isPresent();
+    }
+
+    private void askWhen(String typed, String key, Spot spot) {
+        boolean milk = isMilk(key);
+        spot.say(
+                findings,
+                "it is not said when " + Wording.quote(typed) + " goes in",
+                "write " + NotebookLine.AS_WATER + " behind it" + (milk ? " and freeze it first" : "")
+                        + ", or at trace");
+        offers.end(
+                spot,
+                milk ? "In the lye, as part of its water: freeze it first" : "In the lye, as part of its water",
+                NotebookLine.AS_WATER);
+        offers.end(spot, "Stirred in at trace", "at trace");
     }
 
     private void asTyped(String path, String typed, String key) {
@@ -302,10 +416,11 @@ final class NotebookRecipe {
         complain();
         if (shares.areOfTheWhole()) {
             shares.becomeMasses(oils, additions, alkalis, before, findings);
-            water = shares.water().map(this::waterOf).orElse(water);
+            shares.water().ifPresent(mass -> water.set(new WaterRule.Weight(mass, false)));
         } else {
-            shares.sayOfWhat(findings);
+            shares.sayOfWhat(findings, offers);
         }
+        WaterRule rule = water.settle(additions);
         return new Formula(
                 name == null ? "" : name,
                 1,
@@ -314,21 +429,35 @@ final class NotebookRecipe {
                 List.copyOf(oils.values()),
                 choice(),
                 Optional.ofNullable(superfat),
-                water == null ? SOME_WATER : water,
+                rule,
                 Optional.empty(),
                 Optional.empty(),
                 Process.COLD,
                 additions,
                 List.of(),
-                List.of(),
+                carried(),
                 new Comments(before, beside, remarks));
     }
 
-    private WaterRule waterOf(WrittenMass mass) {
-        return new WaterRule.Weight(mass, false);
+    /** The maker's own that are named, and what those are mixed from: the recipe stays what it was. */
+    private List<OwnMaterial> carried() {
+        Map<String, OwnMaterial> carried = new LinkedHashMap<>();
+        Deque<String> open = new ArrayDeque<>(used);
+        while (!open.isEmpty()) {
+            String key = open.removeFirst();
+            Optional<OwnMaterial> own = carried.containsKey(key) ? Optional.empty() : materials.own(key);
+            own.ifPresent(material -> {
+                carried.put(key, material);
+                material.oils().forEach(part -> open.addLast(part.key()));
+            });
+        }
+        return List.copyOf(carried.values());
     }
 
     private AlkaliChoice choice() {
+        if (stock != null) {
+            return stock;
+        }
         if (alkalis.isEmpty()) {
             return new AlkaliChoice.Single(
                     named.size() == 1 ? named.keySet().iterator().next() : Alkali.SODIUM);
@@ -343,19 +472,16 @@ final class NotebookRecipe {
     /** What is missing, in the words of a notebook. */
     private void complain() {
         if (name == null) {
-            missing(
-                    "recipe",
-                    "the recipe has no name",
-                    "write it on the first line; one with a number in it as recipe: Bar 2");
+            missing("recipe", "the recipe has no name", "write it on the first line, or anywhere as recipe: Bar 2");
         }
         if (oils.isEmpty()) {
             missing("oils", "there are no oils", "write at least one, as in coconut 350 g");
         }
         alkalisAlone();
-        if (alkalis.isEmpty() && superfat == null) {
+        if (alkalis.isEmpty() && stock == null && superfat == null) {
             missing("superfat", "neither soda nor a superfat is given", "write soda 71 g, or superfat 5 %");
         }
-        if (water == null) {
+        if (!water.isSaid()) {
             missing("water", "the recipe does not say its water", "write it, as in water 155 g");
         }
     }

@@ -66,16 +66,22 @@ final class NotebookShares {
     }
 
     /** Shares that nobody knows what they are of. */
-    void sayOfWhat(Findings findings) {
+    void sayOfWhat(Findings findings, NotebookOffers offers) {
         if (water != null) {
             String share = water.amount().toString();
             say(
                     findings,
                     water,
                     "write water " + share + " of oils, or water " + share + " lye for the lye's strength");
+            offers.add(water.spot(), share + " of the oils", "water " + share + " of oils");
+            offers.add(water.spot(), "the lye is to be " + share + " strong", "water " + share + " lye");
         }
-        additions.forEach(place ->
-                say(findings, place, "write " + place.amount() + " of oils, or " + place.amount() + " of batch"));
+        for (Place place : additions) {
+            String share = place.amount().toString();
+            say(findings, place, "write " + share + " of oils, or " + share + " of batch");
+            offers.amount(place.spot(), place.amount(), share + " of the oils", share + " of oils");
+            offers.amount(place.spot(), place.amount(), share + " of the batch", share + " of batch");
+        }
     }
 
     private static void say(Findings findings, Place place, String remedy) {

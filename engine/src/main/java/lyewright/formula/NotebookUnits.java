@@ -18,12 +18,20 @@ final class NotebookUnits {
     private static final Map<String, String> MASSES = Map.ofEntries(
             Map.entry("mg", "mg"),
             Map.entry("g", "g"),
+            Map.entry("gm", "g"),
+            Map.entry("gms", "g"),
             Map.entry("gram", "g"),
             Map.entry("grams", "g"),
+            Map.entry("gramme", "g"),
+            Map.entry("grammes", "g"),
             Map.entry("kg", "kg"),
+            Map.entry("kgs", "kg"),
+            Map.entry("kilo", "kg"),
+            Map.entry("kilos", "kg"),
             Map.entry("kilogram", "kg"),
             Map.entry("kilograms", "kg"),
             Map.entry("oz", "oz"),
+            Map.entry("ozs", "oz"),
             Map.entry("ounce", "oz"),
             Map.entry("ounces", "oz"),
             Map.entry("lb", "lb"),
@@ -31,16 +39,34 @@ final class NotebookUnits {
             Map.entry("pound", "lb"),
             Map.entry("pounds", "lb"));
 
-    private static final Map<String, String> VOLUMES =
-            Map.of("ml", "ml", "millilitre", "ml", "millilitres", "ml", "l", "l", "litre", "l", "litres", "l");
+    private static final Map<String, String> VOLUMES = Map.ofEntries(
+            Map.entry("ml", "ml"),
+            Map.entry("mls", "ml"),
+            Map.entry("millilitre", "ml"),
+            Map.entry("millilitres", "ml"),
+            Map.entry("milliliter", "ml"),
+            Map.entry("milliliters", "ml"),
+            Map.entry("l", "l"),
+            Map.entry("litre", "l"),
+            Map.entry("litres", "l"),
+            Map.entry("liter", "l"),
+            Map.entry("liters", "l"));
 
-    /** Said of amounts, but nobody knows how much each is; gr is a grain to some and a gram to others. */
+    /** A grain to some and a gram to others. */
+    static final String GRAIN_OR_GRAM = "gr";
+
+    /** Said of amounts, but nobody knows how much each weighs. */
     private static final Set<String> UNSURE = Set.of(
-            "gr",
             "cup",
             "cups",
             "tsp",
+            "tsps",
             "tbsp",
+            "tbsps",
+            "tbs",
+            "spoon",
+            "spoons",
+            "spoonful",
             "teaspoon",
             "teaspoons",
             "tablespoon",
@@ -67,12 +93,43 @@ final class NotebookUnits {
 
     private static final Pattern PLAIN = Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,9}");
 
+    /** A comma with other than three digits behind it, or behind a nought, parts no thousands. */
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9]{1,9},(?:[0-9]{1,2}|[0-9]{4,9})|0,[0-9]{3}");
+
+    private static final Pattern THOUSANDS =
+            Pattern.compile("[0-9]{1,3}(?:,[0-9]{3})+\\.[0-9]+|[0-9]{1,3}(?:,[0-9]{3}){2,3}");
+
+    private static final Pattern ONE_COMMA = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
+
+    private static final Pattern WITH_COMMA =
+            Pattern.compile("(?<![0-9.,])(?:[0-9]{1,9},(?:[0-9]{1,2}|[0-9]{4,9})|0,[0-9]{3})(?![0-9.,])");
+
     private static final BigDecimal EIGHT = BigDecimal.valueOf(8);
 
     private NotebookUnits() {}
 
-    /** A number with a fraction as a decimal; any other as it is. */
+    /** Decimal commas as points, where they can be nothing else. */
+    static String withoutCommas(String text) {
+        return WITH_COMMA.matcher(text).replaceAll(found -> found.group().replace(',', '.'));
+    }
+
+    /** Whether a number's comma may part thousands or the whole from its parts. */
+    static boolean isThousandOrOne(String number) {
+        return ONE_COMMA.matcher(number).matches();
+    }
+
+    static boolean isUnsure(String symbol) {
+        return UNSURE.contains(symbol);
+    }
+
+    /** A number with a fraction, or with a comma that can mean one thing only, as a decimal; any other as it is. */
     static String decimal(String number) {
+        if (DECIMAL_COMMA.matcher(number).matches()) {
+            return number.replace(',', '.');
+        }
+        if (THOUSANDS.matcher(number).matches()) {
+            return number.replace(",", "");
+        }
         int sign = FRACTION_SIGNS.indexOf(number.charAt(number.length() - 1));
         if (sign >= 0) {
             String whole = number.substring(0, number.length() - 1).strip();
@@ -137,7 +194,7 @@ final class NotebookUnits {
         if (PERCENTS.contains(small)) {
             return PERCENT;
         }
-        return isFluid(small) || UNSURE.contains(small) ? small : null;
+        return isFluid(small) || UNSURE.contains(small) || small.equals(GRAIN_OR_GRAM) ? small : null;
     }
 
     private static boolean isFluid(String word) {

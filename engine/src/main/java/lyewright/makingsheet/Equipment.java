@@ -25,6 +25,16 @@ public record Equipment(List<Balance> balances, Map<String, Double> vesselGrams)
                     Balance.parse("fine:500g:0.1g").orThrow()),
             Map.of());
 
+    /**
+     * The same for who weighs in ounces: a kitchen balance of 11 lb in 0.1 oz, a fine one of 17 oz in 0.01 oz, every vessel
+     * tared.
+     */
+    public static final Equipment USUAL_IN_OUNCES = new Equipment(
+            List.of(
+                    Balance.parse("kitchen:11lb:0.1oz").orThrow(),
+                    Balance.parse("fine:17oz:0.01oz").orThrow()),
+            Map.of());
+
     /** Sorts the balances, finest first. */
     public Equipment {
         List<Balance> sorted = new ArrayList<>(balances);

@@ -70,10 +70,10 @@ class MaterialNamesTest {
     }
 
     @Test
-    void what_may_be_several_things_is_refused_with_their_keys() {
+    void what_may_be_several_things_is_refused_with_their_names() {
         assertThat(refusal(NAMES, "olive", Place.OILS))
-                .isEqualTo("'olive' may be olive-virgin, olive-refined or olive-pomace; write one");
-        assertThat(refusal(NAMES, "castr", Place.OILS)).isEqualTo("'castr' is not known; did you mean castor?");
+                .isEqualTo("'olive' may be olive oil (virgin), olive oil (refined) or olive pomace oil; write one");
+        assertThat(refusal(NAMES, "castr", Place.OILS)).isEqualTo("'castr' is not known; did you mean castor oil?");
         assertThat(refusal(NAMES, "castor oil", Place.ADDITIONS))
                 .isEqualTo(
                         "'castor oil', castor, is not an addition; list it under oils, so that its alkali is counted");

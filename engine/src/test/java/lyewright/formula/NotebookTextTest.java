@@ -314,10 +314,9 @@ class NotebookTextTest {
         assertThat(formula("# tried in spring\nrecipe: Bar 2\ncoconut 100 g\nsuperfat 5 %\nwater 30 g")
                         .recipe())
                 .isEqualTo("Bar 2");
-        assertThat(troubles("Castile 2024\ncoconut 100 g\nsuperfat 5 %\nwater 30 g"))
-                .containsExactly(
-                        "1:1: the recipe has no name; write it on the first line; one with a number in it as recipe: Bar 2",
-                        "1:9: '2024' has no unit; write 2024 g; if this is the recipe's name, write recipe: before it");
+        assertThat(formula("Castile 2024\ncoconut 100 g\nsuperfat 5 %\nwater 30 g")
+                        .recipe())
+                .isEqualTo("Castile 2024");
     }
 
     @Test
@@ -349,25 +348,36 @@ class NotebookTextTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "350g olive | 5:1: 'olive' may be olive-virgin, olive-refined or olive-pomace; write one",
-                "cocoa 20 g | 5:1: 'cocoa' may be cocoa-butter or cocoa-powder; write one",
-                "shea 20 g | 5:1: 'shea' may be shea-butter or shea-butter-refined; write one",
-                "wax 20 g | 5:1: 'wax' may mean jojoba; if it does, write jojoba",
-                "virgin 20 g | 5:1: 'virgin' may mean olive-virgin; if it does, write olive-virgin",
-                "castr 20 g | 5:1: 'castr' is not known; did you mean castor?",
-                "canola 20 g | 5:1: 'canola' is not known; did you mean rapeseed-low-erucic?",
+                "350g olive | 5:1: 'olive' may be olive oil (virgin), olive oil (refined) or olive pomace oil; write one",
+                "cocoa 20 g | 5:1: 'cocoa' may be cocoa butter or cocoa powder; write one",
+                "shea 20 g | 5:1: 'shea' may be shea butter (unrefined) or shea butter refined; write one",
+                "wax 20 g | 5:1: 'wax' may mean jojoba oil (liquid wax); if it does, write jojoba oil (liquid wax)",
+                "virgin 20 g | 5:1: 'virgin' may mean olive oil (virgin); if it does, write olive oil (virgin)",
+                "castr 20 g | 5:1: 'castr' is not known; did you mean castor oil?",
+                "oilve oil 20 g | 5:1: 'oilve oil' is not known; did you mean olive oil (virgin), olive oil (refined) or olive pomace oil?",
+                "peper mint EO 20 g | 5:1: 'peper mint EO' is not known; write another name of it, or describe it as a material of your own; begin a remark with #",
                 "wather 20 g | 5:1: 'wather' is not known; did you mean water?",
-                "unicorn fat 20 g | 5:1: 'unicorn fat' is not known; write its common name or its key in the tables; begin a remark with #",
+                "unicorn fat 20 g | 5:1: 'unicorn fat' is not known; write another name of it, or describe it as a material of your own; begin a remark with #",
                 "oil 20 g | 5:1: 'oil' names no material; write which, as in coconut oil 350 g",
-                "lye 50 % 20 g | 5:1: 'lye 50 %' is not known; write its common name or its key in the tables; begin a remark with #",
+                "lye 50 % 20 g | 5:1: 'lye 50 %' is not known; write another name of it, or describe it as a material of your own; begin a remark with #",
                 "castor 25 | 5:8: '25' has no unit; write 25 g, or all in grams on a line of its own if no line has a unit",
-                "castor 3,5 g | 5:8: '3,5 g' has a comma in its number; write 3.5 g",
+                "castor 1,000 g | 5:8: '1,000 g' may be 1000 g or 1 g; write 1000 g, or 1 g",
+                "castor 1,250 g | 5:8: '1,250 g' may be 1250 g or 1.25 g; write 1250 g, or 1.25 g",
+                "castor 2 tsp | 5:8: '2 tsp' is no weight: how much that weighs depends on what is in it; weigh it once, and write g or oz",
+                "lavender 1 tbsp at trace | 5:10: '1 tbsp' is no weight: how much that weighs depends on what is in it; weigh it once, and write g or oz",
+                "castor 2 parts | 5:8: '2 parts' is no weight; write each oil in percent, or weigh it and write g or oz",
+                "castor 20 gr | 5:8: '20 gr' may be grams or grains; write 20 g, if grams",
+                "2x potash | 5:1: '2x' does not say how much it weighs; write its weight, as in soda 71 g",
+                "chamomile tea 50 g | 5:1: 'chamomile tea' is not known; what is steeped in water counts as water; write water (chamomile tea)",
+                "goat's milk 50 g | 5:1: it is not said when 'goat's milk' goes in; write in the lye as water behind it and freeze it first, or at trace",
+                "beer 50 g | 5:1: it is not said when 'beer' goes in; write in the lye as water behind it, or at trace",
+                "superfat 5 g | 5:10: '5 g' is not a percentage; write superfat 5 %",
                 "castor -5 g | 5:8: '-5 g' is negative; write a number of 0 or more",
                 "castor 0 g | 5:8: the amount of 'castor' is 0; write more than 0, or leave it out",
                 "castor 2 oz 56.7 g | 5:13: '2 oz' and '56.7 g' are two amounts; write one of them",
                 "castor 20 ml | 5:8: '20 ml' is a volume, but an oil is weighed; weigh it and write g, kg, oz or lb",
                 "castor 2 fl oz | 5:8: 'fl oz' is a volume; weigh it and write oz or g, or write ml",
-                "castor 2 cups | 5:8: 'cups' is not a unit used here; use one of mg, g, kg, oz, lb, as in 250 g",
+                "castor 2 cups | 5:8: '2 cups' is no weight: how much that weighs depends on what is in it; weigh it once, and write g or oz",
                 "castor 5 g at trace | 5:1: 'castor' belongs to the oils, which go into one pot; leave out when it goes in, so that its alkali is counted",
                 "castor 5 % | 5:8: 'castor' is percent among masses; write all oils in percent, or all as masses",
                 "castor | 5:1: 'castor' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #",
@@ -378,17 +388,17 @@ class NotebookTextTest {
                 "potash 5 ml | 5:8: '5 ml' is a volume, but alkali is weighed; weigh it and write g, kg, oz or lb",
                 "potash 5 g at trace | 5:1: 'potash' goes into the lye jug; leave out when it goes in",
                 "superfat 5 % | 5:1: both a superfat and the alkali are given; leave one of the lines out: each follows from the other",
-                "superfat 5 | 5:10: '5' is not a percentage; write superfat 5 %",
-                "lavender 5 drops | 5:10: 'drops' is not a unit used here; use one of mg, g, kg, oz, lb, ml or l, as in 12 g, or write 2 % of oils",
+                "superfat 5 | 5:1: both a superfat and the alkali are given; leave one of the lines out: each follows from the other",
+                "lavender 5 drops | 5:10: '5 drops' is no weight: how much that weighs depends on what is in it; weigh it once, and write g or oz",
                 "recipe: Other | 5:1: the recipe has a name already, 'Trial'; write one recipe, and one name",
                 "all in cups | 5:1: 'cups' is not a unit for all; write all in grams, all in oz or all in percent",
-                "<script>alert(1)</script> 5 g | 5:1: '<script>alert(1)</script>' is not known; write its common name or its key in the tables; begin a remark with #",
+                "<script>alert(1)</script> 5 g | 5:1: '<script>alert(1)</script>' is not known; write another name of it, or describe it as a material of your own; begin a remark with #",
                 "lavender 3 % | 5:10: '3 %' does not say of what; write 3 % of oils, or 3 % of batch",
                 "castor \u2153 g | 5:1: 'castor \u2153 g' has no amount; write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #",
                 "potash | 5:1: 'potash' has no amount; write it as soda 71 g, or give a superfat instead, as in superfat 5 %",
                 "castor 2 lb 20 oz | 5:13: '2 lb' and '20 oz' are two amounts; write one of them",
                 "water 2 to 1 | 5:1: water stands on line 4 already; make one line of the two",
-                "elaeis guineensis oil 5 g | 5:1: 'elaeis guineensis oil' may be palm, palm-olein or palm-stearin; write one"
+                "elaeis guineensis oil 5 g | 5:1: 'elaeis guineensis oil' may be palm oil, palm olein or palm stearin; write one"
             })
     void what_is_not_plain_is_refused_with_what_to_write(String line, String trouble) {
         assertThat(trouble(line)).isEqualTo(trouble);
@@ -431,7 +441,7 @@ class NotebookTextTest {
     void what_is_missing_is_said_in_the_words_of_a_notebook() {
         assertThat(troubles("\n  \n"))
                 .containsExactly(
-                        "1:1: the recipe has no name; write it on the first line; one with a number in it as recipe: Bar 2",
+                        "1:1: the recipe has no name; write it on the first line, or anywhere as recipe: Bar 2",
                         "1:1: there are no oils; write at least one, as in coconut 350 g",
                         "1:1: neither soda nor a superfat is given; write soda 71 g, or superfat 5 %",
                         "1:1: the recipe does not say its water; write it, as in water 155 g");
@@ -440,15 +450,8 @@ class NotebookTextTest {
     }
 
     @Test
-    void an_oil_without_an_amount_is_not_taken_for_the_recipes_name() {
-        assertThat(troubles("coconut oil\nlard 100 g\nsoda 13 g\nwater 30 g"))
-                .hasSize(2)
-                .anyMatch(t -> t.startsWith("1:1: 'coconut oil' has no amount; write"));
-    }
-
-    @Test
     void a_thing_that_cannot_be_read_is_not_missed_as_well() {
-        assertThat(troubles("T\ncocnut 100 g\nsoda 17\nwater 3,5 g"))
+        assertThat(troubles("T\ncocnut 100 g\nsoda 17\nwater 3.500,5 g"))
                 .extracting(t -> t.substring(0, 4))
                 .containsExactly("2:1:", "3:6:", "4:7:");
     }
@@ -546,7 +549,7 @@ class NotebookTextTest {
     @MethodSource("additives")
     void every_additive_is_known_by_its_key_and_its_common_name(Additive additive) {
         for (String name : List.of(additive.key(), additive.name())) {
-            assertThat(with(name + " 12.5 g").additions())
+            assertThat(with(name + " 12.5 g at trace").additions())
                     .as(name)
                     .extracting(Addition::of)
                     .containsExactly(additive.key());

@@ -2,6 +2,7 @@ package lyewright.web.recipe;
 
 import java.util.Optional;
 import lyewright.web.Answers;
+import org.jspecify.annotations.Nullable;
 
 /** What has just been done to a recipe, as the address of its page says it after a write. */
 enum Done {
@@ -12,6 +13,7 @@ enum Done {
     SAVED(Answers.SAVED, "%s is saved."),
     BACK("back", "%s is back."),
     AGAIN("again", "The old version is the newest again, as version %2$d; all others stay."),
+    NOTEBOOK("notebook", "Kept."),
     PHOTOGRAPH("photograph", "The photograph is kept."),
     NO_PHOTOGRAPH("no-photograph", "The photograph was taken off. Give it again to have it back.");
 
@@ -21,6 +23,10 @@ enum Done {
     Done(String word, String sentence) {
         this.word = word;
         this.sentence = sentence;
+    }
+
+    boolean is(@Nullable String asked) {
+        return word.equals(asked);
     }
 
     String address(String recipeId) {

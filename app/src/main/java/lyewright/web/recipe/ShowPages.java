@@ -12,6 +12,7 @@ import lyewright.records.recipe.RecipeBook;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.web.Answers;
 import lyewright.web.Frame;
+import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
@@ -37,7 +38,10 @@ public final class ShowPages {
         Optional<String> done = Optional.ofNullable(ctx.queryParam("done"))
                 .flatMap(what ->
                         Done.sentence(what, page.head().name(), page.head().number()));
-        Answers.page(ctx, "recipe/show.jte", done.isEmpty() ? page : telling(page, page.frame(), done.get()));
+        Optional<Notice> notice = done.map(sentence -> Done.NOTEBOOK.is(ctx.queryParam("done"))
+                ? new MakeNext(ctx, shop).told(sentence, page.head())
+                : Notice.of(sentence));
+        Answers.page(ctx, "recipe/show.jte", notice.isEmpty() ? page : telling(page, page.frame(), notice.get()));
     }
 
     void version(Context ctx) {
@@ -52,9 +56,9 @@ public final class ShowPages {
         Answers.form(ctx, "recipe/show.jte", page(recipe, recipe.newest(), sentences));
     }
 
-    private static ShowPage telling(ShowPage page, Frame frame, String sentence) {
+    private static ShowPage telling(ShowPage page, Frame frame, Notice notice) {
         return new ShowPage(
-                frame.telling(lyewright.web.Notice.of(sentence)),
+                frame.telling(notice),
                 page.head(),
                 page.look(),
                 page.troubles(),

@@ -1,5 +1,7 @@
 package lyewright.web.start;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import lyewright.fill.CutPlan;
 import lyewright.fill.Fill;
@@ -8,19 +10,68 @@ import lyewright.fill.Mould;
 /**
  * What a recipe is to fill.
  *
- * @param takes how the answer begins, with its verb: {@code Your loaf takes}
+ * @param called how the answer calls it
  * @param target what is to come out
  * @param mould what is known of the mould
  * @param cut how it is cut, if it is
+ * @param make the same in the fields of the making page, by name
  */
-public record AskedMould(String takes, Fill.Target target, Mould mould, Optional<CutPlan> cut) {
+public record AskedMould(
+        Called called, Fill.Target target, Mould mould, Optional<CutPlan> cut, Map<String, String> make) {
 
-    static AskedMould full(String takes, Mould mould) {
-        return new AskedMould(takes, new Fill.FullMould(), mould, Optional.empty());
+    /** Copies its map. */
+    public AskedMould {
+        make = Map.copyOf(make);
     }
 
-    static AskedMould of(String takes, Fill.Target target) {
-        return new AskedMould(takes, target, Mould.UNKNOWN, Optional.empty());
+    /**
+     * A mould or an amount, in sentences.
+     *
+     * @param name such as {@code your loaf}, {@code 12 such bars}
+     * @param many whether it is several things
+     * @param amount whether it is no mould, only so much
+     */
+    record Called(String name, boolean many, boolean amount) {
+
+        static Called mould(String name) {
+            return new Called(name, false, false);
+        }
+
+        static Called moulds(String name) {
+            return new Called(name, true, false);
+        }
+
+        static Called amount(String name, boolean many) {
+            return new Called(name, many, true);
+        }
+
+        /** How a sentence begins of how much of a recipe it is. */
+        String takes() {
+            String verb = amount ? (many ? " are " : " is ") : many ? " take " : " takes ";
+            return Character.toUpperCase(name.charAt(0)) + name.substring(1) + verb;
+        }
+
+        /** Of a recipe that is just right for it. */
+        String fills() {
+            return (amount ? "It makes " : "It fills ") + name;
+        }
+    }
+
+    static AskedMould full(Called called, Mould mould, String inside) {
+        Map<String, String> make = new LinkedHashMap<>();
+        make.put("mould", "typed");
+        make.put("inside", inside);
+        make.put("much", "full");
+        return new AskedMould(called, new Fill.FullMould(), mould, Optional.empty(), make);
+    }
+
+    static AskedMould kept(String id, String name, Mould mould, Optional<CutPlan> cut) {
+        return new AskedMould(
+                Called.mould(name), new Fill.FullMould(), mould, cut, Map.of("mould", id, "much", "full"));
+    }
+
+    static AskedMould amount(Called called, Fill.Target target, String much, String amount) {
+        return new AskedMould(called, target, Mould.UNKNOWN, Optional.empty(), Map.of("much", much, "amount", amount));
     }
 
     Fill fill(double holdBack) {

@@ -2,8 +2,8 @@ package lyewright.web.start;
 
 import java.util.List;
 import java.util.Optional;
-import lyewright.fill.Fill;
 import lyewright.fill.Mould;
+import lyewright.formula.MaterialNames;
 import lyewright.formula.Purities;
 import lyewright.makingsheet.Equipment;
 import lyewright.material.Tables;
@@ -24,9 +24,15 @@ import lyewright.words.UnitsShown;
  * @param holdBack share of a batch that stays in jugs and tools
  * @param units it is used to
  * @param moulds its moulds
+ * @param names what may be named, its own materials first
  */
 public record Bench(
-        Equipment equipment, Purities purities, double holdBack, UnitsShown units, List<KnownMould> moulds) {
+        Equipment equipment,
+        Purities purities,
+        double holdBack,
+        UnitsShown units,
+        List<KnownMould> moulds,
+        MaterialNames names) {
 
     /** Copies its list. */
     public Bench {
@@ -42,7 +48,14 @@ public record Bench(
      */
     public record KnownMould(String id, String name, AskedMould asked) {}
 
-    static Bench of(Shop shop) {
+    /** As somebody types that has no workshop yet, but may have said already what it weighs in. */
+    static Bench of(Shop shop, KnownNames names, NotebookForm form) {
+        Bench bench = of(shop, names);
+        boolean ounces = !shop.started() && form.keep().units().equals(WorkshopForm.OUNCES);
+        return ounces ? bench.inOunces() : bench;
+    }
+
+    static Bench of(Shop shop, KnownNames names) {
         Workshop workshop = shop.workshop();
         Purities purities = RecipeSheet.purities(workshop);
         return new Bench(
@@ -52,16 +65,15 @@ public record Bench(
                 WorkshopUnits.of(workshop),
                 shop.records().equipment().moulds().stream()
                         .flatMap(kept -> known(kept, purities).stream())
-                        .toList());
+                        .toList(),
+                names.now());
     }
 
     /** A mould whose usual formula cannot be laid out any more is left out; its own page says why. */
     private static Optional<KnownMould> known(KeptMould kept, Purities purities) {
         return kept.mould(Tables.bundled(), purities) instanceof Outcome.Ok<Mould> ok
                 ? Optional.of(new KnownMould(
-                        kept.id(),
-                        kept.name(),
-                        new AskedMould(kept.name() + " takes", new Fill.FullMould(), ok.value(), kept.cutPlan())))
+                        kept.id(), kept.name(), AskedMould.kept(kept.id(), kept.name(), ok.value(), kept.cutPlan())))
                 : Optional.empty();
     }
 
@@ -70,6 +82,17 @@ public record Bench(
                 .filter(known -> known.id().equals(id))
                 .map(KnownMould::asked)
                 .findFirst();
+    }
+
+    /** The same in ounces, for who chose them before there is a workshop. */
+    Bench inOunces() {
+        return new Bench(
+                new Equipment(Equipment.USUAL_IN_OUNCES.balances(), equipment.vesselGrams()),
+                purities,
+                holdBack,
+                new UnitsShown(true, true),
+                moulds,
+                names);
     }
 
     /** The unit of amounts that have none in boxes. */

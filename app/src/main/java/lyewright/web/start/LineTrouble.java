@@ -10,8 +10,10 @@ import java.util.List;
  * @param sentence what is wrong and what to do
  * @param typing whether that line is just being typed, so that this may be settled by the next key
  * @param choices what it may have meant
+ * @param unknown the name that nothing goes by; empty where that is not what is wrong
  */
-public record LineTrouble(int number, String line, String sentence, boolean typing, List<Choice> choices) {
+public record LineTrouble(
+        int number, String line, String sentence, boolean typing, List<Choice> choices, String unknown) {
 
     private static final int SHOWN = 60;
 
@@ -22,7 +24,7 @@ public record LineTrouble(int number, String line, String sentence, boolean typi
     }
 
     static LineTrouble ofTheWhole(String sentence) {
-        return new LineTrouble(0, "", sentence, false, List.of());
+        return new LineTrouble(0, "", sentence, false, List.of(), "");
     }
 
     private static String shortened(String line) {

@@ -6,6 +6,8 @@ import lyewright.fill.FillText;
 import lyewright.fill.Mould;
 import lyewright.fill.Shape;
 import lyewright.measure.Outcome;
+import lyewright.measure.WrittenMass;
+import lyewright.web.start.AskedMould.Called;
 
 /** What to fill, said in one line: a mould, bars, or simply a mass, which is then what comes out. */
 final class MouldText {
@@ -24,28 +26,36 @@ final class MouldText {
         }
         String size = FillText.size(typed);
         if (!MASS_AT_END.matcher(size).matches()) {
-            return FillText.mould(typed).then(mould -> Outcome.ok(AskedMould.full(takes(mould), mould)));
+            return FillText.mould(typed)
+                    .then(mould -> Outcome.ok(AskedMould.full(called(mould), mould, typed.strip())));
         }
         return size.indexOf('x') >= 0
-                ? FillText.bars(size, false).then(MouldText::bars)
-                : FillText.mass(size)
-                        .then(mass -> Outcome.ok(AskedMould.of(mass + " takes", new Fill.MouldMass(mass.grams()))));
+                ? FillText.bars(size, false).then(bars -> bars(bars, size))
+                : FillText.mass(size).then(MouldText::mass);
     }
 
-    private static Outcome<AskedMould> bars(Fill.Bars bars) {
-        String said = bars.count() == 1 ? "One such bar takes" : bars.count() + " such bars take";
-        return Outcome.ok(AskedMould.of(said, bars));
+    private static Outcome<AskedMould> mass(WrittenMass mass) {
+        return Outcome.ok(AskedMould.amount(
+                Called.amount(mass.toString(), false), new Fill.MouldMass(mass.grams()), "total", mass.toString()));
     }
 
-    private static String takes(Mould mould) {
+    private static Outcome<AskedMould> bars(Fill.Bars bars, String size) {
+        Called called = bars.count() == 1
+                ? Called.amount("one such bar", false)
+                : Called.amount(bars.count() + " such bars", true);
+        return Outcome.ok(AskedMould.amount(called, bars, "bars", size));
+    }
+
+    private static Called called(Mould mould) {
         Shape shape = mould.shape().orElse(null);
         if (shape instanceof Shape.Cavities cavities && cavities.count() > 1) {
-            return "Your cavities take";
+            return Called.moulds("your cavities");
         }
-        return shape instanceof Shape.Loaf
-                ? "Your loaf takes"
-                : shape instanceof Shape.Slab
-                        ? "Your slab takes"
-                        : shape instanceof Shape.Tube ? "Your tube takes" : "Your mould takes";
+        return Called.mould(
+                shape instanceof Shape.Loaf
+                        ? "your loaf"
+                        : shape instanceof Shape.Slab
+                                ? "your slab"
+                                : shape instanceof Shape.Tube ? "your tube" : "your mould");
     }
 }

@@ -18,6 +18,7 @@ import lyewright.words.Sentences;
  * @param reading what was read
  * @param troubles what is wrong, of lines and of the whole
  * @param mouldTrouble what is wrong with the mould; empty where nothing is
+ * @param asked the mould, where it is one that the recipe can fill
  * @param result what it comes to, where nothing is wrong with the recipe
  * @param sheets the sheets that that is of
  */
@@ -25,6 +26,7 @@ public record NotebookAnswer(
         NotebookReading reading,
         List<LineTrouble> troubles,
         String mouldTrouble,
+        Optional<AskedMould> asked,
         Optional<NotebookResult> result,
         Optional<Sheets> sheets) {
 
@@ -46,11 +48,15 @@ public record NotebookAnswer(
 
     static NotebookAnswer of(NotebookForm form, Bench bench) {
         Outcome<Optional<AskedMould>> mould = mould(form, bench);
-        NotebookReading reading =
-                form.isBlank() ? new NotebookReading(Optional.empty(), false, List.of(), List.of()) : form.reading();
+        NotebookReading reading = form.isBlank() ? NotebookReading.NOTHING : form.reading(bench.names());
         if (reading.formula().isEmpty()) {
             return new NotebookAnswer(
-                    reading, reading.troubles(), told(mould.problems()), Optional.empty(), Optional.empty());
+                    reading,
+                    reading.troubles(),
+                    told(mould.problems()),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty());
         }
         return of(reading, reading.formula().get(), mould, bench);
     }
@@ -66,6 +72,7 @@ public record NotebookAnswer(
                     ofTheWhole(written.problems()),
                     told(mould.problems()),
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty());
         }
         Optional<AskedMould> asked =
@@ -80,8 +87,9 @@ public record NotebookAnswer(
                 reading,
                 List.of(),
                 told(ofTheMould),
-                Optional.of(NotebookResult.of(
-                        paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench.units())),
+                sheet.isPresent() ? asked : Optional.empty(),
+                Optional.of(
+                        NotebookResult.of(paper.value(), sheet.isPresent() ? asked : Optional.empty(), sheet, bench)),
                 Optional.of(new Sheets(paper.value(), sheet)));
     }
 

@@ -3,6 +3,8 @@ package lyewright.web.start;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import lyewright.formula.MaterialNames;
+import lyewright.formula.NotebookText;
 
 /**
  * The notebook's form as it was typed.
@@ -14,7 +16,7 @@ import java.util.List;
  * @param mould which of the workshop's moulds, by its id; empty for none
  * @param mouldText a mould typed, which goes before one that is chosen
  * @param before what stood in the text before the example did
- * @param caret the line that is being typed, from 1; 0 where none is
+ * @param typing where it is being typed
  * @param keep under what name it is to be kept, and where
  */
 public record NotebookForm(
@@ -25,10 +27,22 @@ public record NotebookForm(
         String mould,
         String mouldText,
         String before,
-        int caret,
+        Typing typing,
         Keep keep) {
 
     private static final int MOST_ROWS = 400;
+
+    /**
+     * Where it is being typed.
+     *
+     * @param line from 1; 0 where no line is
+     * @param box which box; empty where none is
+     * @param onlyThere whether all else is as it was when it was answered last
+     * @param first whether nothing was answered yet
+     */
+    public record Typing(int line, String box, boolean onlyThere, boolean first) {
+        static final Typing NOWHERE = new Typing(0, "", false, false);
+    }
 
     /**
      * What is asked only for keeping it.
@@ -41,7 +55,8 @@ public record NotebookForm(
 
     static NotebookForm empty(String unit) {
         String units = unit.equals("oz") ? WorkshopForm.OUNCES : WorkshopForm.GRAMS;
-        return new NotebookForm(false, "", NotebookRows.EMPTY, unit, "", "", "", 0, new Keep("", "", units));
+        return new NotebookForm(
+                false, "", NotebookRows.EMPTY, unit, "", "", "", Typing.NOWHERE, new Keep("", "", units));
     }
 
     static NotebookForm of(Context ctx) {
@@ -53,7 +68,11 @@ public record NotebookForm(
                 typed(ctx, "mould"),
                 typed(ctx, "mouldText"),
                 typed(ctx, "before"),
-                number(typed(ctx, "caret")),
+                new Typing(
+                        number(typed(ctx, "caret")),
+                        typed(ctx, "at"),
+                        typed(ctx, "only").equals("there"),
+                        typed(ctx, "only").equals("first")),
                 new Keep(typed(ctx, "name"), typed(ctx, "workshop"), WorkshopForm.units(typed(ctx, "units"))));
     }
 
@@ -91,13 +110,21 @@ public record NotebookForm(
         return inRows ? rows.isEmpty() : text.isBlank();
     }
 
-    NotebookReading reading() {
-        return inRows ? NotebookReading.of(rows, unit) : NotebookReading.of(text, caret);
+    NotebookReading reading(MaterialNames names) {
+        return inRows
+                ? NotebookReading.of(rows, unit, rows.lineOf(typing.box(), unit), names)
+                : NotebookReading.of(text, typing.line(), names);
     }
 
     /** The same in boxes. */
-    NotebookForm asRows() {
-        return inRows ? this : with(true, "", NotebookRows.of(text), before);
+    NotebookForm asRows(MaterialNames names) {
+        return inRows
+                ? this
+                : with(
+                        true,
+                        "",
+                        NotebookRows.of(text, NotebookText.read(text, names).nameLine()),
+                        before);
     }
 
     /** The same as text. */
@@ -126,7 +153,10 @@ public record NotebookForm(
         int colon = chosen.indexOf(':');
         int number = colon < 0 ? 0 : number(chosen.substring(0, colon));
         List<String> lines = new ArrayList<>(text.lines().toList());
-        if (inRows || number < 1 || number > lines.size()) {
+        if (inRows) {
+            return with(true, "", rows.withLine(number, chosen.substring(colon + 1), unit), before);
+        }
+        if (number < 1 || number > lines.size()) {
             return this;
         }
         lines.set(number - 1, chosen.substring(colon + 1).replaceAll("\\R", " "));
@@ -134,7 +164,7 @@ public record NotebookForm(
     }
 
     private NotebookForm with(boolean asRows, String newText, NotebookRows newRows, String newBefore) {
-        return new NotebookForm(asRows, newText, newRows, unit, mould, mouldText, newBefore, 0, keep);
+        return new NotebookForm(asRows, newText, newRows, unit, mould, mouldText, newBefore, Typing.NOWHERE, keep);
     }
 
     /** How many lines there are to number. */

@@ -2,9 +2,12 @@ package lyewright.web.start;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaRules;
 import lyewright.material.Tables;
@@ -15,6 +18,7 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
+import lyewright.web.OpenedIn;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 
@@ -26,21 +30,25 @@ final class NotebookPages implements Feature {
     private static final String PAGE = "start/notebook.jte";
 
     private final Shop shop;
+    private final KnownNames names;
 
-    NotebookPages(Shop shop) {
+    NotebookPages(Shop shop, KnownNames names) {
         this.shop = shop;
+        this.names = names;
     }
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.get(ADDRESS, ctx -> show(ctx, NotebookForm.empty(Bench.of(shop).unit())));
+        routes.get(
+                ADDRESS,
+                ctx -> show(ctx, NotebookForm.empty(Bench.of(shop, names).unit())));
         routes.post(ADDRESS, this::turned);
         routes.post(ADDRESS + "/answer", this::answer);
         routes.post(ADDRESS + "/keep", this::keep);
     }
 
     private NotebookView view(NotebookForm form) {
-        return NotebookView.of(form, Bench.of(shop), !shop.started());
+        return NotebookView.of(form, Bench.of(shop, names, form), !shop.started());
     }
 
     private NotebookPage page(NotebookView view) {
@@ -65,9 +73,9 @@ final class NotebookPages implements Feature {
         }
     }
 
-    private static NotebookForm turned(NotebookForm typed, String turn, String chosen) {
+    private NotebookForm turned(NotebookForm typed, String turn, String chosen) {
         return switch (turn) {
-            case "rows" -> typed.asRows();
+            case "rows" -> typed.asRows(names.now());
             case "text" -> typed.asText();
             case "example" -> typed.withExample(NotebookView.EXAMPLE);
             case "back" -> typed.withoutExample();
@@ -80,14 +88,29 @@ final class NotebookPages implements Feature {
     }
 
     private void keep(Context ctx) {
+        OpenedIn.check(ctx, shop);
         NotebookForm form = NotebookForm.of(ctx);
         NotebookView view = view(form);
         Outcome<RecipeVersion> kept = keep(form, view);
         if (kept instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, Section.RECIPES.address() + "/" + ok.value().recipeId());
+            Answers.seeOther(ctx, address(ok.value().recipeId(), view));
         } else {
             Answers.form(ctx, PAGE, page(view.with(kept.problems())));
         }
+    }
+
+    /** The recipe's page, where it is made next in the mould that was said here. */
+    private static String address(String recipe, NotebookView view) {
+        StringBuilder address = new StringBuilder(Section.RECIPES.address() + "/" + recipe + "?done=notebook");
+        view.answer()
+                .asked()
+                .map(AskedMould::make)
+                .ifPresent(make -> new TreeMap<>(make)
+                        .forEach((name, text) -> address.append('&')
+                                .append(name)
+                                .append('=')
+                                .append(URLEncoder.encode(text, StandardCharsets.UTF_8))));
+        return address.toString();
     }
 
     private Outcome<RecipeVersion> keep(NotebookForm form, NotebookView view) {

@@ -3,6 +3,7 @@ package lyewright.web.start;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.picture.Picture;
@@ -31,7 +32,7 @@ import lyewright.words.WeighVessel;
  * @param bars what comes out; empty where that is not known
  * @param vessels what to weigh, in order
  * @param stopped whether it is not to be made as it stands
- * @param cautions of level care or graver
+ * @param cautions of level care or graver, and that of milk in the lye
  */
 public record NotebookResult(
         List<Piece> superfat,
@@ -48,6 +49,7 @@ public record NotebookResult(
     static final String WHY = "/notebook/why";
 
     private static final double MILLILITRES = 1000;
+    private static final String MILK_IN_LYE = "milk-cold";
 
     /** What is typed has no address: a figure's path goes with all of it. */
     private static final FigureLinks LINKS = new FigureLinks(UnaryOperator.identity());
@@ -69,10 +71,10 @@ public record NotebookResult(
      * @param paper of the recipe as it stands
      * @param asked the mould, if one is said
      * @param filled the sheet for that mould
-     * @param units that masses are said in
+     * @param bench whose units it is said in
      */
-    static NotebookResult of(
-            MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
+    static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, Bench bench) {
+        UnitsShown units = bench.units();
         MakingSheet sheet = filled.orElse(paper);
         SheetCautions cautions = SheetCautions.of(sheet);
         SheetFigures figures = new SheetFigures(sheet);
@@ -80,7 +82,9 @@ public record NotebookResult(
                 LINKS.sentence(
                         SuperfatSaid.of(paper),
                         List.of(Known.percent("superfat.sheetPercent", paper.sheetSuperfatPercent()))),
-                SuperfatSaid.alkali(paper).map(text -> alkali(text, paper)).orElse(List.of()),
+                SuperfatSaid.alkali(paper, units)
+                        .map(text -> alkali(text, paper))
+                        .orElse(List.of()),
                 SuperfatPicture.of(paper),
                 LINKS.sentence(
                         takes(paper, asked, filled, units),
@@ -93,9 +97,7 @@ public record NotebookResult(
                         .orElse(List.of()),
                 WeighPlan.of(sheet, units).vessels(),
                 cautions.stopped(),
-                cautions.face().stream()
-                        .filter(caution -> !SheetCautions.isNote(caution))
-                        .toList());
+                told(sheet, cautions));
     }
 
     private static List<Piece> alkali(String text, MakingSheet paper) {
@@ -129,6 +131,14 @@ public record NotebookResult(
         return List.of(LINKS.figure(row.weigh().text(), row.path() + ".weighGrams"));
     }
 
+    /** Notes stay on the full sheet, but for the one that belongs to a choice that is made here. */
+    private static List<Caution> told(MakingSheet sheet, SheetCautions cautions) {
+        return Stream.concat(
+                        cautions.face().stream().filter(caution -> !SheetCautions.isNote(caution)),
+                        sheet.cautions().stream().filter(caution -> caution.id().equals(MILK_IN_LYE)))
+                .toList();
+    }
+
     private static String takes(
             MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, UnitsShown units) {
         boolean inMasses = paper.formula().writtenOilsGrams().isPresent();
@@ -139,16 +149,13 @@ public record NotebookResult(
                             + " litres."
                     : "It does not say how much it makes.";
         }
-        String takes = asked.get().takes();
+        String mass = units.about(filled.get().totals().mould());
         return inMasses
-                ? takes + " "
-                        + times(filled.get().filled().oilsGrams()
-                                / paper.filled().oilsGrams()) + " of it."
-                : takes + " " + units.about(filled.get().totals().mould()) + " of it.";
-    }
-
-    private static String times(double ratio) {
-        return Figures.fixed(ratio, ratio < 0.95 ? 2 : ratio < 9.95 ? 1 : 0);
+                ? Takes.times(
+                        asked.get().called(),
+                        filled.get().filled().oilsGrams() / paper.filled().oilsGrams(),
+                        mass)
+                : Takes.ofShares(asked.get().called(), mass);
     }
 
     private static String intoTheMould(MakingSheet sheet, UnitsShown units) {

@@ -116,34 +116,56 @@ public record NotebookRows(String name, List<Row> lines, String soda, String pot
         return BARE.matcher(stripped).matches() ? stripped + " " + unit : stripped;
     }
 
+    /** The line that a box comes to, from 1; 0 where it is empty. */
+    int lineOf(String box, String unit) {
+        List<Boxed> boxed = boxed(unit);
+        for (int i = 0; i < boxed.size(); i++) {
+            if (boxed.get(i).box().equals(box)) {
+                return i + 1;
+            }
+        }
+        return 0;
+    }
+
+    /** Another line in the boxes of one, where those are of a row; else the same. */
+    NotebookRows withLine(int number, String line, String unit) {
+        List<Boxed> boxed = boxed(unit);
+        String box =
+                number < 1 || number > boxed.size() ? "" : boxed.get(number - 1).box();
+        if (!box.startsWith("row-")) {
+            return this;
+        }
+        List<Row> changed = new ArrayList<>(lines);
+        changed.set(
+                Integer.parseInt(box.substring("row-".length())),
+                split(line.replaceAll("\\R", " ").strip()));
+        return new NotebookRows(name, changed, soda, potash, water, superfat);
+    }
+
     /** A text in boxes. A line whose amount cannot be told apart goes into one box whole, so that nothing is lost. */
-    static NotebookRows of(String text) {
+    static NotebookRows of(String text, int nameLine) {
         String name = "";
         String[] single = {"", "", "", ""};
         List<Row> rows = new ArrayList<>();
-        boolean first = true;
+        int number = 0;
         for (String line :
                 text.lines().limit(NotebookText.MOST_LINES).map(String::strip).toList()) {
+            number++;
             if (line.isEmpty()) {
                 continue;
             }
             Matcher named = NAME.matcher(line);
             Row row = split(line);
             int box = box(row);
-            if (name.isEmpty() && (named.matches() || (first && isPlain(line)))) {
+            if (name.isEmpty() && (named.matches() || number == nameLine)) {
                 name = named.matches() ? named.group(1).strip() : line;
             } else if (box >= 0 && single[box].isEmpty()) {
                 single[box] = row.much();
             } else {
                 rows.add(row);
             }
-            first = false;
         }
         return new NotebookRows(name, rows, single[0], single[1], single[2], single[3]);
-    }
-
-    private static boolean isPlain(String line) {
-        return !line.startsWith("#") && line.chars().noneMatch(Character::isDigit);
     }
 
     private static Row split(String line) {

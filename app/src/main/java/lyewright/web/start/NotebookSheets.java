@@ -12,6 +12,7 @@ import lyewright.web.Shop;
 public final class NotebookSheets {
 
     private final Shop shop;
+    private final KnownNames names;
 
     /**
      * For a workshop, or before there is one.
@@ -20,6 +21,7 @@ public final class NotebookSheets {
      */
     public NotebookSheets(Shop shop) {
         this.shop = shop;
+        this.names = new KnownNames(shop);
     }
 
     /**
@@ -30,7 +32,8 @@ public final class NotebookSheets {
      * @return the sheet, or what keeps it from being reckoned
      */
     public Outcome<MakingSheet> of(Context ctx, boolean forTheMould) {
-        NotebookAnswer answer = NotebookAnswer.of(NotebookForm.of(ctx), Bench.of(shop));
+        NotebookForm form = NotebookForm.of(ctx);
+        NotebookAnswer answer = NotebookAnswer.of(form, Bench.of(shop, names, form));
         Optional<MakingSheet> sheet =
                 answer.sheets().flatMap(sheets -> forTheMould ? sheets.filled() : Optional.of(sheets.paper()));
         return sheet.map(Outcome::ok).orElseGet(() -> new Outcome.Refused<>(List.of(trouble(answer))));

@@ -1,12 +1,17 @@
 package lyewright.web.start;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import lyewright.material.Oil;
-import lyewright.material.Tables;
+import lyewright.formula.MaterialNames;
+import lyewright.formula.MaterialNames.Place;
+import lyewright.formula.OwnMaterial;
+import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.words.Sentences;
 
@@ -36,6 +41,14 @@ public record NotebookView(
             """;
 
     private static final int MOST_TROUBLES = 6;
+    private static final int LINES_NAMED = 6;
+
+    private static final Pattern FRAGRANT = Pattern.compile(
+            "(?<![\\p{L}\\p{N}])(?:f\\.?o\\.?|e\\.?o\\.?|fragrance|essential|parfum|perfume|scent)(?![\\p{L}\\p{N}])",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern FATTY =
+            Pattern.compile("(?<!\\p{L})(?:oil|butter|fat|tallow|lard)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
 
     /** Copies its list. */
     public NotebookView {
@@ -76,12 +89,76 @@ public record NotebookView(
         return result().isPresent() || !problems.isEmpty();
     }
 
+    /** Whether what was answered last may stay: all that cannot be read is the one line that is being typed. */
+    public boolean keepsFormer() {
+        return !isBlank()
+                && result().isEmpty()
+                && form.typing().onlyThere()
+                && answer.troubles().stream().allMatch(LineTrouble::typing);
+    }
+
     /** What stands where the answer comes. */
     public String waiting() {
         if (isBlank()) {
             return "Its superfat will stand here.";
         }
-        return answer.reading().isUnfinished() ? "Go on." : "This cannot be read yet.";
+        if (answer.reading().isUnfinished()) {
+            return "The answer comes when all is there.";
+        }
+        List<Integer> wrong = answer.reading().wrongLines();
+        if (wrong.isEmpty()) {
+            return "This cannot be worked out yet.";
+        }
+        if (form.typing().first() && answer.troubles().stream().allMatch(LineTrouble::typing)) {
+            return "Go on.";
+        }
+        return form.inRows() ? "The answer comes when what is marked is understood." : waitingFor(wrong);
+    }
+
+    private static String waitingFor(List<Integer> wrong) {
+        List<String> numbers =
+                wrong.stream().map(number -> Integer.toString(number)).toList();
+        if (numbers.size() == 1) {
+            return "The answer comes when line " + numbers.get(0) + " is understood.";
+        }
+        return numbers.size() > LINES_NAMED
+                ? "The answer comes when the " + numbers.size() + " lines that are marked are understood."
+                : "The answer comes when lines " + Sentences.row(numbers) + " are understood.";
+    }
+
+    /** That the first line is taken for a name, where it could be something to weigh; empty where it could not. */
+    public String nameNote() {
+        String name = nameInText();
+        MaterialNames names = bench.names();
+        boolean isMaterial = !form.inRows()
+                && !name.isEmpty()
+                && !name.equals(form.keep().name())
+                && (MaterialNames.alkali(name).isPresent()
+                        || names.key(name, Place.OILS) instanceof Outcome.Ok
+                        || names.key(name, Place.ADDITIONS) instanceof Outcome.Ok);
+        return isMaterial
+                ? "Line " + answer.reading().nameLine() + ", " + name
+                        + ", is taken for the recipe's name. If it goes in, write how much of it."
+                : "";
+    }
+
+    /** Which of the workshop's own materials it is worked out with, in a sentence; empty where with none. */
+    public String ownNote() {
+        List<String> own = answer.reading()
+                .formula()
+                .map(formula ->
+                        formula.materials().stream().map(OwnMaterial::key).toList())
+                .orElse(List.of());
+        return own.isEmpty() ? "" : "Worked out with your own figures for " + Sentences.row(own) + ".";
+    }
+
+    /** Where something that is not known yet can be described. */
+    public String describe(LineTrouble trouble) {
+        String kind = FRAGRANT.matcher(trouble.unknown()).find()
+                ? "fragrance"
+                : FATTY.matcher(trouble.unknown()).find() ? "oil" : "";
+        String key = URLEncoder.encode(trouble.unknown(), StandardCharsets.UTF_8);
+        return "/stores/materials/new" + (kind.isEmpty() ? "" : "?kind=" + kind + "&key=" + key);
     }
 
     /** What is still to come, in a sentence; empty where nothing is. */
@@ -91,12 +168,18 @@ public record NotebookView(
     }
 
     public List<LineTrouble> troubles() {
-        return answer.troubles().stream().limit(MOST_TROUBLES).toList();
+        return answer.troubles().stream().limit(shownTroubles()).toList();
     }
 
     /** Those beyond what is looked at in one go. */
     public List<LineTrouble> moreTroubles() {
-        return answer.troubles().stream().skip(MOST_TROUBLES).toList();
+        return answer.troubles().stream().skip(shownTroubles()).toList();
+    }
+
+    /** One alone is never folded away: the fold would be as long as it. */
+    private int shownTroubles() {
+        int all = answer.troubles().size();
+        return all == MOST_TROUBLES + 1 ? all : MOST_TROUBLES;
     }
 
     /** Whether anything is wrong that is not just being typed. */
@@ -173,7 +256,9 @@ public record NotebookView(
 
     /** Names to pick from in the boxes. */
     public List<String> oilNames() {
-        return Tables.bundled().oils().stream().map(Oil::name).toList();
+        return bench.names().all(Place.OILS).stream()
+                .map(MaterialNames.Named::name)
+                .toList();
     }
 
     public String mouldExamples() {

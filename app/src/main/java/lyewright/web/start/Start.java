@@ -31,6 +31,7 @@ public final class Start implements Feature {
     private static final List<String> OPEN = List.of(ADDRESS, NotebookPages.ADDRESS, "/settings/restore", "/static");
 
     private final Shop shop;
+    private final KnownNames names;
 
     /**
      * The pages of a shop.
@@ -39,6 +40,7 @@ public final class Start implements Feature {
      */
     public Start(Shop shop) {
         this.shop = shop;
+        this.names = new KnownNames(shop);
     }
 
     @Override
@@ -49,7 +51,7 @@ public final class Start implements Feature {
         routes.post(ADDRESS + "/mine", this::mine);
         routes.post(ADDRESS + "/demo", this::demo);
         routes.post(ADDRESS + "/back", this::back);
-        new NotebookPages(shop).routes(routes);
+        new NotebookPages(shop, names).routes(routes);
     }
 
     private void leadHere(Context ctx) {
@@ -68,7 +70,7 @@ public final class Start implements Feature {
     }
 
     private StartPage page(WorkshopForm mine) {
-        Bench bench = Bench.of(shop);
+        Bench bench = Bench.of(shop, names);
         NotebookView notebook = NotebookView.of(NotebookForm.empty(bench.unit()), bench, !shop.started());
         return new StartPage(frame(shop, "Begin"), notebook, mine, shop.hasMine(), shop.showsDemo());
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.words.Figures;
+import lyewright.words.UnitsShown;
 
 /** A superfat in one sentence, as one maker says it to another. */
 final class SuperfatSaid {
@@ -22,7 +23,7 @@ final class SuperfatSaid {
     }
 
     /** What a recipe that asks for a superfat did not say itself. */
-    static Optional<String> alkali(MakingSheet sheet) {
+    static Optional<String> alkali(MakingSheet sheet, UnitsShown units) {
         if (sheet.askedSuperfatPercent().isEmpty()) {
             return Optional.empty();
         }
@@ -30,9 +31,9 @@ final class SuperfatSaid {
         double potash = sheet.lye().kohGrams();
         String both = soda > 0 && potash > 0 ? " and " : "";
         return Optional.of("It takes "
-                + (soda > 0 ? Figures.fixed(soda, 1) + " g of soda" : "")
+                + (soda > 0 ? units.tenths(soda) + " of soda" : "")
                 + both
-                + (potash > 0 ? Figures.fixed(potash, 1) + " g of potash" : "")
+                + (potash > 0 ? units.tenths(potash) + " of potash" : "")
                 + ".");
     }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.makingsheet.Balance;
-import lyewright.makingsheet.Equipment;
 import lyewright.material.Tables;
 import lyewright.picture.Picture;
 import lyewright.records.equipment.EquipmentRegister;
@@ -52,7 +51,7 @@ final class Overview implements Feature {
                         .map(mould -> tile(mould, units, recipes))
                         .toList(),
                 balances.isEmpty()
-                        ? Equipment.USUAL.balances().stream()
+                        ? register.usualBalances().stream()
                                 .map(b -> row("", b, units))
                                 .toList()
                         : balances.stream()

@@ -15,10 +15,41 @@
     return text.value.slice(0, place).split("\n").length;
   }
 
-  // The server says of the line being typed what is wrong with it, but calmly.
+  // The text that the answer on the page is of, and the one that was asked about last.
+  let answered = null;
+  let asked = null;
+
+  // Whether all lines but the one being typed are as they were when they were answered.
+  function isOnlyThere(caret) {
+    const now = text.value.split("\n");
+    const then = answered.split("\n");
+    const after = now.length - caret;
+    const before = now.slice(0, caret - 1).join("\n") === then.slice(0, caret - 1).join("\n");
+    const behind = after === 0 || now.slice(-after).join("\n") === then.slice(-after).join("\n");
+    return before && behind && Math.abs(now.length - then.length) <= 1;
+  }
+
+  // The server says of the line or the box being typed what is wrong with it, but calmly.
   document.addEventListener("htmx:configRequest", function (event) {
-    if (event.detail.elt === form && text && document.activeElement === text) {
-      event.detail.parameters.caret = String(lineOf(text.selectionStart));
+    if (event.detail.elt !== form) {
+      return;
+    }
+    const active = document.activeElement;
+    const box = active && active.closest(".boxes") && (active.getAttribute("aria-describedby") || "");
+    if (text && active === text) {
+      const caret = lineOf(text.selectionStart);
+      event.detail.parameters.caret = String(caret);
+      event.detail.parameters.only = answered === null ? "first" : isOnlyThere(caret) ? "there" : "";
+    } else if (box) {
+      event.detail.parameters.at = box.replace(/(-box)?-trouble$/, "");
+      event.detail.parameters.only = "there";
+    }
+    asked = text ? text.value : null;
+  });
+
+  document.addEventListener("htmx:afterSettle", function () {
+    if (text && text.value.trim() !== "" && !form.querySelector("[data-unread]")) {
+      answered = asked;
     }
   });
 

@@ -227,7 +227,8 @@ class FormulaFormTest {
     @Test
     void an_unknown_name_is_answered_with_what_it_may_be() {
         assertThat(troubles(read("oils.0.name", "olive")))
-                .containsExactly("oils.0.name: 'olive' may be olive-virgin, olive-refined or olive-pomace; write one");
+                .containsExactly(
+                        "oils.0.name: 'olive' may be olive oil (virgin), olive oil (refined) or olive pomace oil; write one");
         assertThat(troubles(read("oils.0.name", "fine sea salt")))
                 .containsExactly("oils.0.name: 'fine sea salt', sea-salt, is not an oil; list it under additions");
     }

@@ -502,6 +502,21 @@ class RecipePagesTest {
     }
 
     @Test
+    void a_recipe_kept_from_the_notebook_leads_on_to_the_mould_that_was_said() {
+        String id = shop.keep(RecipeShop.PLAIN);
+        String page = "/recipes/" + id + "?done=notebook";
+        assertThat(shop.get(page).body())
+                .contains("<p>Kept.</p>")
+                .contains("href=\"/make?recipe=" + id + "\">Make it</a>");
+        assertThat(shop.get(page + "&inside=300x80x65+mm&mould=typed&much=full").body())
+                .contains("href=\"/make?recipe=" + id
+                        + "&amp;mould=typed&amp;inside=300x80x65+mm&amp;much=full\">Make it in your mould</a>");
+        assertThat(shop.get(page + "&amount=1500+g&much=total").body())
+                .contains("&amp;much=total&amp;amount=1500+g\">Make 1500 g of it</a>");
+        assertThat(shop.get(page + "&mould=%22%3E%3Cscript%3E").body()).doesNotContain("\"><script>");
+    }
+
+    @Test
     void a_word_that_somebody_made_up_tells_nothing() {
         String id = shop.keep(RecipeShop.PLAIN);
         assertThat(shop.get("/recipes/" + id + "?done=%3Cscript%3E").body()).doesNotContain("role=\"status\"");

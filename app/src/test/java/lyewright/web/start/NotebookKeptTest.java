@@ -6,6 +6,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.formula.FormulaFile;
+import lyewright.formula.OwnMaterial;
 import lyewright.records.recipe.Search;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,7 +53,7 @@ class NotebookKeptTest {
                 server.post("/notebook/keep", "text", RECIPE, "workshop", " Quay Lane Soap ", "units", "ounces");
         assertThat(answer.statusCode()).isEqualTo(303);
         String address = answer.headers().firstValue("Location").orElseThrow();
-        assertThat(address).matches("/recipes/[0-9a-f-]{36}");
+        assertThat(address).matches("/recipes/[0-9a-f-]{36}\\?done=notebook");
         assertThat(server.get(address).body()).contains("Harbour trial");
         assertThat(server.shop.workshop().name()).isEqualTo("Quay Lane Soap");
         assertThat(server.shop.workshop().units()).hasToString("OUNCES");
@@ -106,10 +108,79 @@ class NotebookKeptTest {
                 .matcher(page);
         assertThat(option.find()).isTrue();
         assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE, "mould", option.group(1))))
-                .contains("Ash loaf takes 1.4 of it.")
+                .contains("Ash loaf takes 1.4 times this recipe.")
                 .contains("11 of 1");
         assertThat(StartServer.text(
                         server.post("/notebook/answer", "text", RECIPE, "mould", option.group(1), "mouldText", "1 kg")))
-                .contains("1 kg takes");
+                .contains("1 kg is about nine tenths of it");
+    }
+
+    @Test
+    void the_mould_that_was_said_leads_on_to_the_making_page() throws Exception {
+        assertThat(kept("mouldText", "loaf 300 x 80 x 65 mm"))
+                .endsWith("?done=notebook&inside=300x80x65+mm&mould=typed&much=full");
+        assertThat(kept("mouldText", "1500 g")).endsWith("?done=notebook&amount=1500+g&much=total");
+        assertThat(kept("mouldText", "a bucket")).endsWith("?done=notebook");
+    }
+
+    private String kept(String... more) throws Exception {
+        String[] all = new String[more.length + 6];
+        System.arraycopy(
+                new String[] {"text", UNNAMED, "workshop", "Quay", "name", "N" + System.nanoTime()}, 0, all, 0, 6);
+        System.arraycopy(more, 0, all, 6, more.length);
+        return server.post("/notebook/keep", all)
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
+    }
+
+    @Test
+    void the_workshops_own_materials_are_known_and_kept_in_the_recipe() throws Exception {
+        server.post("/start/mine", "workshop", "Quay");
+        String text = "Trial\ncoconut oil 350 g\nlard 100 g\nsuperfat 5\nwater 130 g\nvanilla-fo 9 g";
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", text)))
+                .contains("'vanilla-fo' is not known.")
+                .contains("Describe it as a material of your own");
+        String before = StartServer.text(server.post("/notebook/answer", "text", text.replace("\nvanilla-fo 9 g", "")));
+
+        for (OwnMaterial own : FormulaFile.read("""
+                        recipe: T
+                        oils: {coconut: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        materials:
+                          coconut oil: {kind: oil, saponification value: 230}
+                          vanilla-fo: {kind: fragrance}
+                        """).formula().orElseThrow().materials()) {
+            server.shop.records().materials().add(own).orThrow();
+        }
+        String after = StartServer.text(server.post("/notebook/answer", "text", text));
+        assertThat(after).contains("Worked out with your own figures for coconut oil and vanilla-fo.");
+        assertThat(soda(after)).isLessThan(soda(before) - 3);
+        server.post("/notebook/keep", "text", text);
+        assertThat(server.shop
+                        .records()
+                        .recipes()
+                        .list(Search.all(1, 10))
+                        .items()
+                        .get(0)
+                        .id())
+                .satisfies(id -> assertThat(server.shop
+                                .records()
+                                .recipes()
+                                .find(id)
+                                .orElseThrow()
+                                .newest()
+                                .formula()
+                                .materials())
+                        .extracting(OwnMaterial::key)
+                        .containsExactly("coconut oil", "vanilla-fo"));
+    }
+
+    private static double soda(String answer) {
+        Matcher soda = Pattern.compile("It takes ([0-9.]+) g of soda").matcher(answer);
+        assertThat(soda.find()).isTrue();
+        return Double.parseDouble(soda.group(1));
     }
 }

@@ -89,11 +89,11 @@ class NotebookPagesTest {
     void a_mould_says_how_often_it_takes_the_recipe() throws Exception {
         // 1093 g as it stands; 2164 g in the mould and 1 % held back are 2186 g, twice as much
         assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE, "mouldText", "2164 g")))
-                .contains("2164 g takes 2.0 of it.")
+                .contains("2164 g is twice this recipe.")
                 .contains("Coconut oil 700 g")
                 .contains("2164 g into the mould");
         assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE, "mouldText", "300 x 80 x 65 mm")))
-                .contains("Your loaf takes 1.4 of it.");
+                .contains("Your loaf takes 1.4 times this recipe.");
     }
 
     @Test
@@ -153,9 +153,9 @@ class NotebookPagesTest {
         assertThat(page.statusCode()).isEqualTo(422);
         assertThat(StartServer.text(page))
                 .contains("Line 5 castro 50 g")
-                .contains("'castro' is not known. Did you mean castor?")
+                .contains("'castro' is not known. Did you mean castor oil?")
                 .doesNotContain("give or take");
-        assertThat(page.body()).contains("castro 50 g\n").contains("value=\"5:castor 50 g\"");
+        assertThat(page.body()).contains("castro 50 g\n").contains("value=\"5:castor oil 50 g\"");
     }
 
     @Test
@@ -193,12 +193,92 @@ class NotebookPagesTest {
     }
 
     @Test
-    void figures_wait_while_a_text_cannot_be_read() throws Exception {
-        String body = server.post("/notebook/answer", "text", "coconut oil 350").body();
-        assertThat(body).contains("data-unread").doesNotContain("#answer").doesNotContain("#sheet");
-        assertThat(server.post("/notebook/answer", "text", "").body())
-                .contains("#answer")
-                .contains("#sheet");
+    void an_answer_stays_only_while_the_one_line_being_typed_cannot_be_read() throws Exception {
+        String half = RECIPE.replace("castor 50 g", "cast");
+        assertThat(server.post("/notebook/answer", "text", half, "caret", "5", "only", "there")
+                        .body())
+                .contains("data-unread")
+                .doesNotContain("#answer")
+                .doesNotContain("#sheet");
+        for (String[] where : new String[][] {{"5", ""}, {"4", "there"}, {"0", "there"}}) {
+            HttpResponse<String> answer =
+                    server.post("/notebook/answer", "text", half, "caret", where[0], "only", where[1]);
+            assertThat(answer.body())
+                    .contains("#answer")
+                    .contains("#sheet")
+                    .contains("#k-name-hint")
+                    .doesNotContain("Harbour trial")
+                    .containsPattern("<button class=\"quiet\" formaction=\"/notebook/keep\"");
+        }
+    }
+
+    @Test
+    void the_first_lines_are_typed_in_peace() throws Exception {
+        String half = "lard 350 g\ncast";
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", half, "caret", "2", "only", "first")))
+                .contains("Go on.");
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", half, "caret", "2")))
+                .contains("The answer comes when line 2 is understood.");
+    }
+
+    @Test
+    void it_is_said_which_lines_the_answer_waits_for() throws Exception {
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", RECIPE.replace("castor", "castro"))))
+                .contains("The answer comes when line 5 is understood.")
+                .contains("What to weigh comes with the answer.")
+                .doesNotContain("give or take");
+        assertThat(StartServer.text(server.post(
+                        "/notebook/answer",
+                        "text",
+                        RECIPE.replace("castor", "castro").replace("soda", "sofa"))))
+                .contains("The answer comes when lines 5 and 6 are understood.");
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", "coconut oil 350 g")))
+                .contains("The answer comes when all is there.");
+    }
+
+    @Test
+    void the_last_line_that_is_wrong_is_never_folded_away_alone() throws Exception {
+        String seven =
+                IntStream.range(0, 7).mapToObj(i -> "xyzzyx" + i + " 10 g").collect(Collectors.joining("\n"));
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", seven)))
+                .contains("xyzzyx6 10 g")
+                .doesNotContain("more");
+        assertThat(StartServer.text(server.post("/notebook/answer", "text", seven + "\nxyzzyx7 10 g")))
+                .contains("And 2 more");
+    }
+
+    @Test
+    void a_first_line_that_could_be_weighed_is_said_to_be_the_name() throws Exception {
+        assertThat(StartServer.text(
+                        server.post("/notebook/answer", "text", "Castor\nlard 350 g\nsoda 45 g\nwater 120 g")))
+                .contains("Line 1, Castor, is taken for the recipe's name.")
+                .contains("Left empty, it is as the text says: Castor");
+    }
+
+    @Test
+    void milk_without_a_place_is_asked_about_and_can_be_the_lyes() throws Exception {
+        String milk = "lard 500 g\nsoda 65 g\nwater 60 g\ngoat milk 120 g";
+        HttpResponse<String> asked = server.post("/notebook/answer", "text", milk);
+        assertThat(StartServer.text(asked))
+                .contains("When does 'goat milk' go in?")
+                .contains("In the lye, as part of its water: freeze it first")
+                .contains("Stirred in at trace")
+                .doesNotContain("give or take");
+        HttpResponse<String> chosen =
+                server.post("/notebook", "text", milk, "choose", "4:goat milk 120 g in the lye as water");
+        assertThat(StartServer.text(chosen))
+                .contains("superfat, give or take")
+                .contains("Freeze the milk, stand the jug in ice")
+                .doesNotContain(" stop. ");
+    }
+
+    @Test
+    void who_chooses_ounces_is_answered_in_ounces() throws Exception {
+        assertThat(StartServer.text(server.post(
+                        "/notebook/answer", "text", UNNAMED.replace("soda 108 g", "superfat 5 %"), "units", "ounces")))
+                .containsPattern("It takes [0-9.]+ oz of soda\\.")
+                .contains("As it stands it makes 38.")
+                .containsPattern("Coconut oil 12\\.3[0-9]* oz");
     }
 
     // Hostile and large
@@ -274,7 +354,9 @@ class NotebookPagesTest {
     void a_button_answers_by_a_whole_page() throws Exception {
         HttpResponse<String> page = server.post("/notebook", "text", RECIPE, "mouldText", "1500 g", "turn", "answer");
         assertThat(page.statusCode()).isEqualTo(200);
-        assertThat(StartServer.text(page)).contains("superfat, give or take").contains("1500 g takes 1.4 of it");
+        assertThat(StartServer.text(page))
+                .contains("superfat, give or take")
+                .contains("1500 g is 1.4 times this recipe");
         assertThat(page.body()).contains("<html").contains("value=\"1500 g\"").contains("coconut oil 350 g");
     }
 

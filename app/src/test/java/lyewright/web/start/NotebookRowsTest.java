@@ -17,7 +17,7 @@ class NotebookRowsTest {
 
     @Test
     void a_text_goes_into_the_boxes_it_belongs_to() {
-        NotebookRows rows = NotebookRows.of("""
+        NotebookRows rows = rows("""
                 Harbour trial
 
                 Coconut oil: 350 g
@@ -50,7 +50,7 @@ class NotebookRowsTest {
             })
     void turned_into_boxes_and_back_it_is_the_same_recipe(String text) {
         Formula before = read(text + (text.startsWith("coconut") ? "\nrecipe: Unnamed" : ""));
-        NotebookRows rows = NotebookRows.of(text);
+        NotebookRows rows = rows(text);
         Formula after = read(rows.text("g"));
         assertThat(FormulaFile.write(after)).isEqualTo(FormulaFile.write(before));
     }
@@ -69,7 +69,7 @@ class NotebookRowsTest {
                 "•\tcoconut\u00a0oil\t350\u00a0g"
             })
     void nothing_typed_is_lost_on_the_way(String text) {
-        String back = NotebookRows.of(text).typedText("g");
+        String back = rows(text).typedText("g");
         assertThat(signs(back.replace("recipe:", ""))).as(back).containsExactlyInAnyOrderElementsOf(signs(text));
     }
 
@@ -89,7 +89,26 @@ class NotebookRowsTest {
     @Test
     void a_line_of_a_hundred_thousand_blanks_is_split_at_once() {
         String line = "coconut" + " ".repeat(100_000) + "x";
-        assertThat(NotebookRows.of("Name\n" + line).lines()).containsExactly(new Row(line, ""));
+        assertThat(rows("Name\n" + line).lines()).containsExactly(new Row(line, ""));
+    }
+
+    private static NotebookRows rows(String text) {
+        return NotebookRows.of(text, NotebookText.read(text, Tables.bundled()).nameLine());
+    }
+
+    @Test
+    void a_name_that_sounds_like_an_oil_goes_into_the_box_for_names() {
+        NotebookRows rows = rows("SF99\nlard 350 g\nsoda 45 g\nwater 120 g");
+        assertThat(rows.name()).isEqualTo("SF99");
+        assertThat(rows.lines()).containsExactly(new Row("lard", "350 g"));
+    }
+
+    @Test
+    void what_is_chosen_for_a_row_takes_its_place() {
+        NotebookRows rows = rows("olive 350 g\nlard 100 g\nsoda 45 g\nwater 120 g");
+        assertThat(rows.withLine(2, "olive oil (virgin) 350 g", "g").lines())
+                .containsExactly(new Row("olive oil (virgin)", "350 g"), new Row("lard", "100 g"));
+        assertThat(rows.withLine(99, "lard 1 g", "g")).isEqualTo(rows);
     }
 
     private static Formula read(String text) {

@@ -74,13 +74,13 @@ class StartJourneyTest {
             visit.isSound();
             page.getByRole(AriaRole.BUTTON, button("Olive oil (virgin)")).click();
             assertThat(text)
-                    .hasValue("Harbour trial\ncoconut oil 350 g\nolive-virgin 350 g\ncastor 50 g\nsoda 108 g\n"
+                    .hasValue("Harbour trial\ncoconut oil 350 g\nolive oil (virgin) 350 g\ncastor 50 g\nsoda 108 g\n"
                             + "water 215 g\nlavender 20 g at trace");
             assertThat(page.locator("#verdict")).hasText(ANSWERED);
             assertThat(page.locator("#sheet")).containsText("As it stands it makes 1093 g");
 
             page.getByLabel("Your mould").fill("300 x 80 x 65 mm");
-            assertThat(page.locator("#sheet")).containsText("Your loaf takes 1.4 of it.");
+            assertThat(page.locator("#sheet")).containsText("Your loaf takes 1.4 times this recipe.");
             visit.isSound();
             visit.keepPicture(AREA, "3-answered");
 
@@ -114,7 +114,7 @@ class StartJourneyTest {
                 text.fill("coconut 350 g\nnothing known 5 g\nsoda 50 g\nwater 120 g");
                 page.getByLabel("Your mould").focus();
                 assertThat(page.locator(".numbers .wrong")).hasText("2");
-                assertThat(page.locator(".waits")).isVisible();
+                assertThat(page.locator("#verdict")).hasText("The answer comes when line 2 is understood.");
                 visit.isSound();
                 visit.keepPicture(AREA, "5-a-line-is-wrong");
                 text.fill("coconut 350 g\nsoda 50 g\nwater 120 g");
@@ -142,7 +142,7 @@ class StartJourneyTest {
             assertThat(page.locator("#verdict")).hasText(ANSWERED);
             tabTo(page, "f-mould-text");
             page.keyboard().type("1500 g");
-            assertThat(page.locator("#sheet")).containsText("1500 g takes 1.5 of it.");
+            assertThat(page.locator("#sheet")).containsText("1500 g is one and a half times this recipe.");
             tabTo(page, "k-workshop");
             page.keyboard().type("Quay Lane Soap");
             tabToText(page, "Keep it as a recipe");
@@ -179,10 +179,10 @@ class StartJourneyTest {
             page.getByLabel("Your mould").fill("1 kg");
             page.getByRole(AriaRole.BUTTON, button("Work it out")).click();
             visit.forgetComplaintsOf(422);
-            assertThat(page.locator("#troubles")).containsText("Did you mean castor?");
+            assertThat(page.locator("#troubles")).containsText("Did you mean castor oil?");
             page.getByRole(AriaRole.BUTTON, button("Castor oil")).click();
             assertThat(page.locator("#verdict")).hasText(ANSWERED);
-            assertThat(page.locator("#sheet")).containsText("1 kg takes");
+            assertThat(page.locator("#sheet")).containsText("1 kg is ");
             visit.keepPicture(AREA, "7-whole-page");
             page.getByRole(AriaRole.BUTTON, button("Keep it as a recipe")).click();
             visit.forgetComplaintsOf(422);

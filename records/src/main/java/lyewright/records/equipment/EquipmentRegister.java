@@ -11,6 +11,8 @@ import lyewright.makingsheet.Equipment;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
+import lyewright.records.setting.Units;
+import lyewright.records.setting.WorkshopSettings;
 import lyewright.records.store.Database;
 import org.jdbi.v3.core.Handle;
 
@@ -146,7 +148,7 @@ public final class EquipmentRegister {
     // For a sheet
 
     /**
-     * What there is to weigh with, for a sheet. Without a balance of the workshop's own it is the usual two. A lye jug or an oil pot
+     * What there is to weigh with, for a sheet. Without a balance of the workshop's own it is the usual two of its units. A lye jug or an oil pot
      * counts where there is exactly one; of two nobody knows which will be taken, and a wrong empty weight would be a wrong weighing, so
      * the vessel is tared.
      */
@@ -164,8 +166,20 @@ public final class EquipmentRegister {
             List<Balance> balances = new BalanceRows(handle)
                     .list().stream().map(KeptBalance::balance).toList();
             Map<String, Double> vessels = vessels(new JugRows(handle).list(), chosen);
-            return new Equipment(balances.isEmpty() ? Equipment.USUAL.balances() : balances, vessels);
+            return new Equipment(balances.isEmpty() ? usualBalances(handle) : balances, vessels);
         });
+    }
+
+    /** The balances that a sheet takes for granted while none is entered: those of the workshop's units. */
+    public List<Balance> usualBalances() {
+        return database.read(EquipmentRegister::usualBalances);
+    }
+
+    private static List<Balance> usualBalances(Handle handle) {
+        boolean ounces = WorkshopSettings.units(handle)
+                .filter(units -> units == Units.OUNCES)
+                .isPresent();
+        return (ounces ? Equipment.USUAL_IN_OUNCES : Equipment.USUAL).balances();
     }
 
     private static Map<String, Double> vessels(List<KeptJug> jugs, Map<String, String> chosen) {

@@ -36,6 +36,16 @@ public final class OwnMaterials {
                 .list());
     }
 
+    /** Something that is the same as long as the list is: what was made of the list need not be made anew. */
+    public String revision() {
+        return database.read(handle -> String.join(
+                " ",
+                handle.createQuery(
+                                "SELECT id, changed_epoch_ms FROM material WHERE removed_epoch_ms IS NULL ORDER BY id")
+                        .map((row, context) -> row.getString("id") + ":" + row.getLong("changed_epoch_ms"))
+                        .list()));
+    }
+
     /** A material, removed or not. */
     public Optional<KeptMaterial> find(String id) {
         return database.read(handle -> byId(handle, id));

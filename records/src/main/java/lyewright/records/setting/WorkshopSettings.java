@@ -13,6 +13,7 @@ import lyewright.measure.Problem;
 import lyewright.measure.Share;
 import lyewright.records.store.Database;
 import lyewright.records.store.Typed;
+import org.jdbi.v3.core.Handle;
 
 /** What the workshop is set to. */
 public final class WorkshopSettings {
@@ -32,6 +33,13 @@ public final class WorkshopSettings {
         return database.read(handle -> handle.createQuery("SELECT * FROM workshop")
                 .map((row, context) -> workshop(row))
                 .findOne());
+    }
+
+    /** The units of a database that is being read; empty before the first start. */
+    public static Optional<Units> units(Handle handle) {
+        return handle.createQuery("SELECT * FROM workshop")
+                .map((row, context) -> workshop(row).units())
+                .findOne();
     }
 
     /** Sets it. Figures that do not read are refused with the name of their field. */

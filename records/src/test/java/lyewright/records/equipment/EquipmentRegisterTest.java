@@ -26,6 +26,11 @@ import lyewright.records.equipment.MouldMeasures.Loaf;
 import lyewright.records.equipment.MouldMeasures.Slab;
 import lyewright.records.equipment.MouldMeasures.Tube;
 import lyewright.records.equipment.MouldMeasures.UsualMass;
+import lyewright.records.setting.Degrees;
+import lyewright.records.setting.Market;
+import lyewright.records.setting.Paper;
+import lyewright.records.setting.Units;
+import lyewright.records.setting.Workshop;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -222,6 +227,26 @@ class EquipmentRegisterTest extends Workbench {
     @Test
     void without_a_balance_the_usual_two_are_taken() {
         assertThat(register().equipment()).isEqualTo(Equipment.USUAL);
+    }
+
+    @Test
+    void a_workshop_that_weighs_in_ounces_is_given_balances_that_do() {
+        Workshop ounces = new Workshop(
+                "Quay Lane Soap",
+                Units.OUNCES,
+                Degrees.FAHRENHEIT,
+                "USD",
+                Market.US,
+                Paper.LETTER,
+                Optional.empty(),
+                Optional.empty(),
+                Workshop.USUAL_HOLD_BACK);
+        records.settings().save(ounces).orThrow();
+
+        assertThat(register().equipment()).isEqualTo(Equipment.USUAL_IN_OUNCES);
+        assertThat(register().usualBalances()).isEqualTo(Equipment.USUAL_IN_OUNCES.balances());
+        register().addBalance(Balance.parse("kitchen:5kg:1g").orThrow()).orThrow();
+        assertThat(register().equipment().balances()).hasSize(1);
     }
 
     @Test

@@ -64,6 +64,19 @@ class OwnMaterialsTest extends Workbench {
     }
 
     @Test
+    void the_revision_changes_with_every_change_and_only_then() {
+        String none = materials().revision();
+        KeptMaterial bees = materials().add(material("bees")).orThrow();
+        String one = materials().revision();
+        assertThat(one).isNotEqualTo(none);
+        assertThat(materials().revision()).isEqualTo(one);
+        materials().remove(bees.id()).orThrow();
+        assertThat(materials().revision()).isEqualTo(none);
+        materials().putBack(bees.id()).orThrow();
+        assertThat(materials().revision()).isEqualTo(one);
+    }
+
+    @Test
     void every_kind_of_material_comes_back_to_the_last_digit() {
         EVERY_KIND.forEach(own -> materials().add(own).orThrow());
         restart();

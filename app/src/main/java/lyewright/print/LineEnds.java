@@ -5,7 +5,8 @@ import java.text.BreakIterator;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Where a line may end: as everywhere, but not between a figure and its unit, nor within what is said of it in a few words. */
+/** Where a line may end: as everywhere, but not between a figure and its unit, nor within what is said of it in a
+ * few words, nor within a word that has a hyphen. */
 final class LineEnds implements FSTextBreaker {
 
     private static final Pattern UNIT =
@@ -33,7 +34,7 @@ final class LineEnds implements FSTextBreaker {
 
     private boolean isKept(int place) {
         char before = text.charAt(place - 1);
-        if (before == '°') {
+        if (before == '°' || before == '-') {
             return Character.isLetter(text.charAt(place));
         }
         if (before != ' ' || place < 2) {

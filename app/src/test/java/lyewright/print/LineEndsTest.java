@@ -18,6 +18,7 @@ class LineEndsTest {
                 "to 95 °C*, and; to |95 °C*, |and",
                 "3 good oils, 7 of 12; 3 |good |oils, |7 |of |12",
                 "off the tub, by hand; off |the |tub, |by |hand",
+                "no anti-caking agent; no |anti-caking |agent",
                 "g; g",
             })
     void a_line_does_not_end_between_a_figure_and_its_unit(String text, String marked) {

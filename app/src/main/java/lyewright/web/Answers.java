@@ -2,10 +2,18 @@ package lyewright.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lyewright.template.Templates;
 
 /** The ways a request is answered. */
 public final class Answers {
+
+    /** Stands in the address of a page as {@code done} when what was typed has just been saved. */
+    public static final String SAVED = "saved";
+
+    private static final Pattern FIELD = Pattern.compile("<(input|select|textarea)\\b(?:[^>\"]++|\"[^\"]*+\")*+>");
 
     private static final String HTML = "text/html; charset=utf-8";
 
@@ -16,10 +24,26 @@ public final class Answers {
         ctx.contentType(HTML).result(Templates.bytes(template, model));
     }
 
-    /** A form that came back because something in it is wrong. */
+    /** A form that came back because something in it is wrong: the browser goes to the first field that is. */
     public static void form(Context ctx, String template, Object model) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
-        page(ctx, template, model);
+        String page = new String(Templates.bytes(template, model), StandardCharsets.UTF_8);
+        ctx.contentType(HTML).result(isInPlace(ctx) ? page : goingToTheFirstFault(page));
+    }
+
+    /** Typed quotes are escaped, so that only our own templates can mark a field. */
+    static String goingToTheFirstFault(String page) {
+        Matcher field = FIELD.matcher(page);
+        int first = -1;
+        while (field.find()) {
+            if (field.group().contains(" autofocus")) {
+                return page;
+            }
+            if (first < 0 && field.group().contains(" aria-invalid=\"true\"")) {
+                first = field.end(1);
+            }
+        }
+        return first < 0 ? page : page.substring(0, first) + " autofocus" + page.substring(first);
     }
 
     /** On to a page after a write, so that loading that page again does not write again. */

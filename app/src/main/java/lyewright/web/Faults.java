@@ -2,7 +2,9 @@ package lyewright.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import lyewright.records.RecordsTrouble;
@@ -19,14 +21,23 @@ public final class Faults implements Feature {
      *
      * @param frame around it
      * @param what what is wrong
-     * @param remedy what to do
+     * @param remedy what to do; empty where the way on says it
+     * @param way the way on, if it is known
      */
-    public record FaultPage(Frame frame, String what, String remedy) {}
+    public record FaultPage(Frame frame, String what, String remedy, Optional<Way> way) {}
+
+    /**
+     * A button that goes into the other workshop and opens what was asked for.
+     *
+     * @param label what it says
+     * @param address where it is sent
+     * @param on what is opened then
+     */
+    public record Way(String label, String address, String on) {}
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.exception(
-                Refused.class, (e, ctx) -> answer(ctx, e.status(), String.valueOf(e.getMessage()), e.remedy()));
+        routes.exception(Refused.class, Faults::refused);
         routes.exception(RecordsTrouble.class, (e, ctx) -> {
             LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
             answer(
@@ -56,6 +67,27 @@ public final class Faults implements Feature {
         answer(ctx, status, page.what(), page.remedy());
     }
 
+    private static void refused(Refused e, Context ctx) {
+        String what = String.valueOf(e.getMessage());
+        if (e.elsewhere().isEmpty()) {
+            answer(ctx, e.status(), what, e.remedy());
+            return;
+        }
+        boolean wrote = HandlerType.POST.equals(ctx.method());
+        Refused.Elsewhere there = e.elsewhere().get();
+        Way way = new Way(
+                "Open it in " + there.workshop(),
+                there.demo() ? "/start/demo" : "/start/back",
+                wrote ? Ways.pageOf(ctx) : Ways.asked(ctx));
+        String remedy =
+                wrote ? "Nothing was changed. What you typed is still there if you go back in the browser." : "";
+        String done = Answers.SAVED.equals(ctx.queryParam("done")) ? "It is saved. " : "";
+        show(
+                ctx,
+                e.status(),
+                new FaultPage(Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way)));
+    }
+
     /** What to say where nothing but a status is known. */
     static FaultPage page(int status) {
         return switch (status) {
@@ -75,12 +107,16 @@ public final class Faults implements Feature {
     }
 
     private static FaultPage page(int status, String what, String remedy) {
-        return new FaultPage(Frame.outside(status == 404 ? "Not here" : "That did not work"), what, remedy);
+        return new FaultPage(
+                Frame.outside(status == 404 ? "Not here" : "That did not work"), what, remedy, Optional.empty());
     }
 
     private static void answer(Context ctx, int status, String what, String remedy) {
+        show(ctx, status, page(status, what, remedy));
+    }
+
+    private static void show(Context ctx, int status, FaultPage page) {
         ctx.status(status);
-        ctx.contentType("text/html; charset=utf-8")
-                .result(Templates.bytes("web/fault.jte", page(status, what, remedy)));
+        ctx.contentType("text/html; charset=utf-8").result(Templates.bytes("web/fault.jte", page));
     }
 }

@@ -1,5 +1,8 @@
 package lyewright.web;
 
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A request that gets a page saying why instead of what it asked for. An exception because it ends the handling of the
  * request wherever that stands; what a person typed into a form is answered by that form instead.
@@ -10,6 +13,15 @@ public final class Refused extends RuntimeException {
 
     private final int status;
     private final String remedy;
+    private final transient @Nullable Elsewhere elsewhere;
+
+    /**
+     * Where it is instead: in the other workshop.
+     *
+     * @param workshop which, as in a sentence
+     * @param demo whether that is the demo workshop
+     */
+    record Elsewhere(String workshop, boolean demo) {}
 
     /**
      * A refusal.
@@ -19,14 +31,27 @@ public final class Refused extends RuntimeException {
      * @param remedy what to do, a sentence
      */
     public Refused(int status, String what, String remedy) {
+        this(status, what, remedy, null);
+    }
+
+    private Refused(int status, String what, String remedy, @Nullable Elsewhere elsewhere) {
         super(what, null, false, false);
         this.status = status;
         this.remedy = remedy;
+        this.elsewhere = elsewhere;
     }
 
     /** What is asked for is not here. */
     public static Refused notHere(String what, String remedy) {
         return new Refused(404, what, remedy);
+    }
+
+    static Refused elsewhere(String what, String workshop, boolean demo) {
+        return new Refused(404, what, "", new Elsewhere(workshop, demo));
+    }
+
+    Optional<Elsewhere> elsewhere() {
+        return Optional.ofNullable(elsewhere);
     }
 
     int status() {

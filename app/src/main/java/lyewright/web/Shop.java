@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import lyewright.measure.Outcome;
 import lyewright.records.Place;
 import lyewright.records.Records;
@@ -15,21 +16,34 @@ import lyewright.records.setting.Workshop;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The workshop that the pages show: the maker's own, or the demo one beside it. Both are kept; only one is shown at a time.
+ * The workshop that the pages show: the maker's own, or the demo one beside it. Both are kept; only one is shown at a time. Ids
+ * are unique over both, so that a page which is still open keeps to the workshop that it is of: see {@link #holding}.
  */
 public final class Shop implements AutoCloseable {
 
-    private final Records mine;
-    private final Place demoPlace;
-    private final Clock clock;
+    private final Both both;
+    private final Optional<Boolean> always;
 
-    private volatile @Nullable Records demo;
-    private volatile boolean showingDemo;
+    private Shop(Both both, Optional<Boolean> always) {
+        this.both = both;
+        this.always = always;
+    }
 
-    private Shop(Records mine, Place demoPlace, Clock clock) {
-        this.mine = mine;
-        this.demoPlace = demoPlace;
-        this.clock = clock;
+    /** The two, whichever is shown. */
+    private static final class Both {
+
+        private final Records mine;
+        private final Place demoPlace;
+        private final Clock clock;
+
+        private volatile @Nullable Records demo;
+        private volatile boolean showingDemo;
+
+        private Both(Records mine, Place demoPlace, Clock clock) {
+            this.mine = mine;
+            this.demoPlace = demoPlace;
+            this.clock = clock;
+        }
     }
 
     /**
@@ -41,23 +55,75 @@ public final class Shop implements AutoCloseable {
      * @return the shop, or why it cannot be opened
      */
     public static Outcome<Shop> open(Place mine, Place demo, Clock clock) {
-        return Records.open(mine, clock).then(records -> Outcome.ok(new Shop(records, demo, clock)));
+        return Records.open(mine, clock)
+                .then(records -> Outcome.ok(new Shop(new Both(records, demo, clock), Optional.empty())));
     }
 
     /** What is kept of the workshop that is shown. */
     public Records records() {
-        Records shown = showingDemo ? demo : mine;
-        return shown == null ? mine : shown;
+        Records shown = showsDemo() ? both.demo : both.mine;
+        return shown == null ? both.mine : shown;
     }
 
     /** The clock that dates are taken from. */
     public Clock clock() {
-        return clock;
+        return both.clock;
     }
 
     /** Whether the demo workshop is shown. */
     public boolean showsDemo() {
-        return showingDemo;
+        return both.demo != null && always.orElse(both.showingDemo);
+    }
+
+    /** Whether this is the workshop that pages show unless they are of the other. */
+    public boolean isShown() {
+        return showsDemo() == (both.demo != null && both.showingDemo);
+    }
+
+    /**
+     * One of the two, whichever is shown.
+     *
+     * @param demo whether it is the demo workshop; the maker's own stands in until somebody has looked round that
+     * @return the shop that shows always that one
+     */
+    public Shop always(boolean demo) {
+        return new Shop(both, Optional.of(demo));
+    }
+
+    /**
+     * The workshop that something is in.
+     *
+     * @param holds whether it is in these records
+     * @return the other workshop if it is there and not in the one that is shown; else the one that is shown
+     */
+    public Shop holding(Predicate<Records> holds) {
+        Shop other = always(!showsDemo());
+        return other.showsDemo() != showsDemo() && !holds.test(records()) && holds.test(other.records()) ? other : this;
+    }
+
+    /**
+     * Why something is not here: it is in the other workshop, or nowhere.
+     *
+     * @param thing what it is, such as "recipe"
+     * @param holds whether it is in these records
+     * @param what what is wrong if it is nowhere, a sentence
+     * @param remedy what to do then, a sentence
+     * @return the refusal
+     */
+    public Refused notHere(String thing, Predicate<Records> holds, String what, String remedy) {
+        Shop holder = holding(holds);
+        if (holder.equals(this)) {
+            return Refused.notHere(what, remedy);
+        }
+        String there = holder.called("the demo workshop");
+        String here = showsDemo() ? "looking round the demo workshop" : "in " + called("");
+        return Refused.elsewhere(
+                "This " + thing + " is in " + there + "; you are " + here + ".", there, holder.showsDemo());
+    }
+
+    private String called(String demo) {
+        String name = workshop().name();
+        return showsDemo() ? demo : name.isEmpty() ? "your own workshop" : name;
     }
 
     /** Whether there is a workshop to show: the maker's own has a name, or someone looks round the demo. */
@@ -101,20 +167,24 @@ public final class Shop implements AutoCloseable {
      * @param workshop its name and the rest
      * @return the workshop, or why it is not kept; then nothing else is shown than before
      */
-    public synchronized Outcome<Workshop> startMine(Workshop workshop) {
-        Outcome<Workshop> kept = mine.settings().save(workshop);
-        showingDemo = showingDemo && kept instanceof Outcome.Refused;
-        return kept;
+    public Outcome<Workshop> startMine(Workshop workshop) {
+        synchronized (both) {
+            Outcome<Workshop> kept = both.mine.settings().save(workshop);
+            both.showingDemo = both.showingDemo && kept instanceof Outcome.Refused;
+            return kept;
+        }
     }
 
     /** Shows the maker's own workshop again. */
-    public synchronized void backToMine() {
-        showingDemo = false;
+    public void backToMine() {
+        synchronized (both) {
+            both.showingDemo = false;
+        }
     }
 
     /** Whether the maker's own workshop has been started. */
     public boolean hasMine() {
-        return mine.settings().workshop().isPresent();
+        return both.mine.settings().workshop().isPresent();
     }
 
     /**
@@ -123,21 +193,23 @@ public final class Shop implements AutoCloseable {
      * @param fill puts its recipes and equipment into it, the first time
      * @return nothing of interest, or why it cannot be shown
      */
-    public synchronized Outcome<Records> lookRound(Consumer<Records> fill) {
-        Records open = demo;
-        if (open == null) {
-            Outcome<Records> opened = Records.open(demoPlace, clock);
-            if (!(opened instanceof Outcome.Ok<Records> ok)) {
-                return opened;
+    public Outcome<Records> lookRound(Consumer<Records> fill) {
+        synchronized (both) {
+            Records open = both.demo;
+            if (open == null) {
+                Outcome<Records> opened = Records.open(both.demoPlace, both.clock);
+                if (!(opened instanceof Outcome.Ok<Records> ok)) {
+                    return opened;
+                }
+                open = ok.value();
+                both.demo = open;
             }
-            open = ok.value();
-            demo = open;
+            if (open.settings().workshop().isEmpty()) {
+                fill.accept(open);
+            }
+            both.showingDemo = true;
+            return Outcome.ok(open);
         }
-        if (open.settings().workshop().isEmpty()) {
-            fill.accept(open);
-        }
-        showingDemo = true;
-        return Outcome.ok(open);
     }
 
     /**
@@ -149,15 +221,17 @@ public final class Shop implements AutoCloseable {
      */
     public Frame frame(String title, Section section) {
         Optional<String> name = kept().map(Workshop::name);
-        return new Frame(title, Optional.of(section), name, showingDemo, List.of(), List.of(), List.of());
+        return new Frame(title, Optional.of(section), name, showsDemo(), List.of(), List.of(), List.of());
     }
 
     @Override
-    public synchronized void close() {
-        Records open = demo;
-        if (open != null) {
-            open.close();
+    public void close() {
+        synchronized (both) {
+            Records open = both.demo;
+            if (open != null) {
+                open.close();
+            }
+            both.mine.close();
         }
-        mine.close();
     }
 }

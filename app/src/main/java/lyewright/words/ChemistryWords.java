@@ -55,7 +55,7 @@ public final class ChemistryWords {
                     Figures.about(lye.naohGrams() + lye.kohGrams()) + " of " + stock.name() + ", "
                             + Figures.upTo(stock.strength().middle(), 2) + " % "
                             + (stock.alkali() == Alkali.SODIUM ? "NaOH" : "KOH") + ": "
-                            + Figures.fixed(lye.pureGrams(), 1) + " g pure");
+                            + Figures.grams(lye.pureGrams(), 1) + " pure");
         } else {
             product(Alkali.SODIUM, lye.naohGrams(), lye.naohPureGrams());
             product(Alkali.POTASSIUM, lye.kohGrams(), lye.kohPureGrams());
@@ -77,8 +77,8 @@ public final class ChemistryWords {
         String assumed = sheet.formula().purities().assumed(alkali) ? " pure (assumed), so " : " pure (as given), so ";
         pair(
                 alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide",
-                Figures.fixed(product, 1) + " g as weighed; " + Figures.upTo(purity, 2) + " %" + assumed
-                        + Figures.fixed(pure, 1) + " g of it alkali");
+                Figures.grams(product, 1) + " as weighed; " + Figures.upTo(purity, 2) + " %" + assumed
+                        + Figures.grams(pure, 1) + " of it alkali");
     }
 
     private void lye() {
@@ -118,7 +118,7 @@ public final class ChemistryWords {
                 : "";
         pair(
                 "Water by the rule",
-                Figures.fixed(totals.water(), 1) + " g, " + Figures.percent(100 * totals.water() / totals.oils(), 1)
+                Figures.grams(totals.water(), 1) + ", " + Figures.percent(100 * totals.water() / totals.oils(), 1)
                         + " of the oils" + brought);
     }
 

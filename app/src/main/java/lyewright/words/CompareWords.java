@@ -14,9 +14,20 @@ import lyewright.makingsheet.Comparison.Row;
 public final class CompareWords {
 
     private final Comparison comparison;
+    private final String superfat;
 
     public CompareWords(Comparison comparison) {
+        this(comparison, "superfat.exactPercent");
+    }
+
+    private CompareWords(Comparison comparison, String superfat) {
         this.comparison = comparison;
+        this.superfat = superfat;
+    }
+
+    /** Where it stands beside a sheet: superfats are those of the weights as rounded, which that sheet shows. */
+    public static CompareWords asWeighed(Comparison comparison) {
+        return new CompareWords(comparison, "superfat.sheetPercent");
     }
 
     /** What was changed, how much more or less alkali that takes, how sure it is, and what air reaches soonest. */
@@ -32,7 +43,8 @@ public final class CompareWords {
         List<String> causes = new ArrayList<>();
         oils().ifPresent(causes::add);
         changed("superfat.exactPercent")
-                .map(row -> "superfat " + fromTo(row) + " %")
+                .flatMap(exact -> comparison.row(superfat).map(row -> fromTo(row, exact.decimals())))
+                .map(fromTo -> "superfat " + fromTo + " %")
                 .ifPresent(causes::add);
         changed("alkali.potassiumMolesPercent")
                 .map(row -> "potassium's share " + fromTo(row) + " %")
@@ -105,11 +117,15 @@ public final class CompareWords {
     }
 
     private static String fromTo(Row row) {
-        return shown(row.a(), row) + " → " + shown(row.b(), row);
+        return fromTo(row, row.decimals());
     }
 
-    private static String shown(Optional<Double> value, Row row) {
-        return value.map(v -> Figures.upTo(v, row.decimals())).orElse("-");
+    private static String fromTo(Row row, int decimals) {
+        return shown(row.a(), decimals) + " → " + shown(row.b(), decimals);
+    }
+
+    private static String shown(Optional<Double> value, int decimals) {
+        return value.map(v -> Figures.upTo(v, decimals)).orElse("-");
     }
 
     private Optional<String> alkali() {
@@ -165,7 +181,7 @@ public final class CompareWords {
 
     private static String alike(Row row) {
         String unit = row.unit().equals("% of oils") ? "%" : row.unit();
-        return (row.label() + " " + shown(row.a(), row) + " " + unit).strip();
+        return (row.label() + " " + shown(row.a(), row.decimals()) + " " + unit).strip();
     }
 
     /** Where no figure differs. */

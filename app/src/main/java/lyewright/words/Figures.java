@@ -12,6 +12,8 @@ import lyewright.measure.MassUnit;
 public final class Figures {
 
     private static final double SMALL = 100;
+    private static final double LARGE = 10_000;
+    private static final double KILOGRAM = 1000;
 
     private Figures() {}
 
@@ -49,15 +51,25 @@ public final class Figures {
         return fixed(value, decimals) + " %";
     }
 
+    /** A mass with so many decimals of a gram; from 10 kg on in kilograms, with as many digits. */
+    public static String grams(double grams, int decimals) {
+        return grams < LARGE ? fixed(grams, decimals) + " g" : fixed(grams / KILOGRAM, decimals + 3) + " kg";
+    }
+
+    /** Temperatures of a formula file as people read them: {@code 38 °C}, {@code 55 °C, then off}. */
+    public static String degrees(String written) {
+        return written.replaceAll(" ([CF])\\b", " °$1").replace(" then off", ", then off");
+    }
+
     /** A mass that nobody weighs as such: tenths of a gram under 100 g, whole grams from there. */
     public static String about(double grams) {
-        return fixed(grams, grams < SMALL ? 1 : 0) + " g";
+        return grams(grams, grams < SMALL ? 1 : 0);
     }
 
     /** A mass as one balance shows it: with its step's decimals, in its step's unit, then in grams. */
     public static ShownMass shown(Balance balance, double grams) {
         MassUnit unit = balance.step().unit();
-        String inGrams = fixed(grams, gramDecimals(balance)) + " g";
+        String inGrams = grams(grams, gramDecimals(balance));
         if (unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM) {
             return new ShownMass(inGrams, List.of());
         }
@@ -87,6 +99,15 @@ public final class Figures {
         return step >= 10 ? 0 : step >= 1 ? 1 : step >= 0.1 ? 2 : 3;
     }
 
+    /** What several weighings of one thing come to, in the unit of the first of them. */
+    public static String whole(List<Weighing> weighings) {
+        MassUnit unit = weighings.get(0).balance().step().unit();
+        double grams = weighings.stream().mapToDouble(w -> w.weigh().grams()).sum();
+        return unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM
+                ? sum(weighings)
+                : on(weighings.get(0).balance(), grams);
+    }
+
     /** What several weighings come to, with the decimals of the finest balance among them. */
     public static String sum(List<Weighing> weighings) {
         double grams = 0;
@@ -95,6 +116,6 @@ public final class Figures {
             grams += weighing.weigh().grams();
             decimals = Math.max(decimals, gramDecimals(weighing.balance()));
         }
-        return fixed(grams, decimals) + " g";
+        return grams(grams, decimals);
     }
 }

@@ -76,7 +76,7 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
 
     /** A mass to the tenth of a gram. */
     public String tenths(double grams) {
-        return wanted(grams, Figures.fixed(grams, 1) + " g").text();
+        return wanted(grams, Figures.grams(grams, 1)).text();
     }
 
     /** The same where it is read from a balance. */
@@ -86,7 +86,7 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
 
     /** A mass to the tenth of a gram that is read from a balance. */
     String tenths(Balance under, double grams) {
-        return read(under, grams, Figures.fixed(grams, 1) + " g");
+        return read(under, grams, Figures.grams(grams, 1));
     }
 
     private String read(Balance under, double grams, String inGrams) {

@@ -124,7 +124,7 @@ public record WeighPlan(
                 Figures.shown(balance, weighing.reading().grams()),
                 balance.name(),
                 Figures.fixed(weighing.percentOfOils(), 2),
-                Figures.fixed(weighing.exactGrams(), 3) + " g",
+                Figures.grams(weighing.exactGrams(), 3),
                 tolerance(sheet, weighing),
                 weighing);
     }

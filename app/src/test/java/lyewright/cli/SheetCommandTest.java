@@ -134,7 +134,7 @@ class SheetCommandTest {
         JsonNode sheet = json("plain.yaml", "--total", "1000g", "--box", "300x80x65mm");
 
         assertThat(sheet.at("/totals/targetGrams").doubleValue()).isEqualTo(1000);
-        assertThat(ids(sheet)).contains("mould-data-disagree");
+        assertThat(ids(sheet)).contains("mould-not-full").doesNotContain("mould-data-disagree");
     }
 
     @Test

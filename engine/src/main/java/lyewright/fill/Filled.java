@@ -8,11 +8,20 @@ import java.util.Optional;
  *
  * @param oilsGrams mass of all oils
  * @param targetGrams mould mass asked for; empty where oils were asked for or the formula stands as written
- * @param mouldSays what each known figure of the mould would take of this batter
+ * @param mouldSays what each known figure of the mould would take of this batter, the best measured first
  * @param cut the bars, if the mould is cut
  */
 public record Filled(
         double oilsGrams, Optional<Double> targetGrams, List<MouldSays> mouldSays, Optional<CutPlan.Cut> cut) {
+
+    /**
+     * What the mould holds of this batter, by the best measured of its figures.
+     *
+     * @return grams in the mould; empty where nothing is known of it
+     */
+    public Optional<Double> mouldHoldsGrams() {
+        return mouldSays.stream().findFirst().map(MouldSays::grams);
+    }
 
     /**
      * What one figure of a mould comes to.

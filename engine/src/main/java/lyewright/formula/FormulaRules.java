@@ -157,7 +157,7 @@ public final class FormulaRules {
         }
         OilLine.Amount amount = line.amount();
         if (isNothing(amount)) {
-            add(at("oils", key), "there is no " + Wording.quote(key), "leave the line out, or write more than 0");
+            add(at("oils", key), "the amount of " + Wording.quote(key) + " is 0", "write more than 0, or leave it out");
         }
         if (amount instanceof OilLine.Weight != formula.inMasses()) {
             add(

@@ -48,7 +48,7 @@ final class AdditionCautions {
                         "clay-dry",
                         Level.NOTE,
                         "The {} is added dry and may lump.",
-                        "Wet it out first: write disperse: {in: water, ratio: 2 to 1}.",
+                        "Wet it out first, in twice its mass of water taken from the batch.",
                         Caution.COMMON_PRACTICE,
                         List.of(addition.written().of())));
             }

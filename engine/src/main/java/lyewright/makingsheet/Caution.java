@@ -19,6 +19,9 @@ public record Caution(String id, Level level, String sentence, String remedy, St
     /** The source of what the trade knows and nobody published. */
     static final String COMMON_PRACTICE = "common practice";
 
+    private static final double LARGE = 10_000;
+    private static final double KILOGRAM = 1000;
+
     /** How grave. Later is graver. */
     public enum Level {
         /** Good to know. */
@@ -61,6 +64,11 @@ public record Caution(String id, Level level, String sentence, String remedy, St
     /** A number to two decimals. */
     static Shown hundredths(double value) {
         return new Shown(value, 2);
+    }
+
+    /** A mass in whole grams; from 10 kg on in kilograms with as many digits. */
+    static String mass(double grams) {
+        return grams < LARGE ? whole(grams) + " g" : new Shown(grams / KILOGRAM, 3) + " kg";
     }
 
     /** A whole number. */

@@ -39,6 +39,7 @@ final class CautionRules {
             AdditionCautions::acidOnUltramarine,
             MakingCautions::balances,
             MakingCautions::mouldDisagrees,
+            MakingCautions::mouldFits,
             MakingCautions::fade);
 
     private static final Comparator<Caution> GRAVEST_FIRST =

@@ -2,6 +2,7 @@ package lyewright.makingsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
 import lyewright.fill.Fill;
@@ -26,7 +27,7 @@ final class MakingCautions {
             Balance balance = facts.plan.balance(i);
             if (WeighingPlan.coarse(facts.exact[i], balance, facts.plan.stepsNeeded(line))) {
                 coarse = coarse == null ? new ArrayList<>(2) : coarse;
-                coarse.add(line.key());
+                coarse.add(called(line));
                 grave |= line.kind() == Kind.ALKALI || facts.weighed[i] == 0 || fragrance(facts, line);
             }
         }
@@ -46,6 +47,14 @@ final class MakingCautions {
         overload(facts, found);
     }
 
+    private static String called(BatchLine line) {
+        return switch (line.key()) {
+            case "naoh" -> "sodium hydroxide";
+            case "koh" -> "potassium hydroxide";
+            default -> line.key();
+        };
+    }
+
     private static boolean fragrance(SheetFacts facts, BatchLine line) {
         return line.kind() == Kind.ADDITION
                 && facts.formula.additions().get(line.place()).material().kind() == AdditiveKind.FRAGRANCE;
@@ -58,12 +67,12 @@ final class MakingCautions {
                 found.add(new Caution(
                         "balance-overload",
                         Level.CARE,
-                        "The {} comes to {} g, more than the {} balance carries.",
+                        "The {} comes to {}, more than the {} balance carries.",
                         "Weigh it in parts, or use a stronger balance.",
                         "this project's own rule",
                         List.of(
                                 vessel.name(),
-                                Caution.whole(last.reading().grams()),
+                                Caution.mass(last.reading().grams()),
                                 last.balance().name())));
             }
         }
@@ -86,11 +95,6 @@ final class MakingCautions {
                     .append(Math.round(one.grams()))
                     .append(" g");
         }
-        if (!(facts.fill.target() instanceof Fill.FullMould)) {
-            least = Math.min(least, facts.totals.mould());
-            most = Math.max(most, facts.totals.mould());
-            figures.append(", asked ").append(Math.round(facts.totals.mould())).append(" g");
-        }
         if (most > least * (1 + APART)) {
             found.add(new Caution(
                     "mould-data-disagree",
@@ -99,6 +103,33 @@ final class MakingCautions {
                     "Measure it again; a full mould of water on the balance is the surest.",
                     "this project's own rule",
                     List.of(figures.toString())));
+        }
+    }
+
+    /** Nothing to say where the mould itself was asked to be full. */
+    static void mouldFits(SheetFacts facts, List<Caution> found) {
+        Optional<Double> known = facts.filled.mouldHoldsGrams();
+        if (known.isEmpty() || facts.fill.target() instanceof Fill.FullMould) {
+            return;
+        }
+        double holds = known.get();
+        double poured = facts.totals.mould();
+        if (poured > holds * (1 + APART)) {
+            found.add(new Caution(
+                    "mould-overfull",
+                    Level.CARE,
+                    "This is {} more than this mould holds: it holds {}, and {} would go in.",
+                    "Make less, or have a second mould ready.",
+                    "this project's own rule",
+                    List.of(Caution.mass(poured - holds), Caution.mass(holds), Caution.mass(poured))));
+        } else if (poured * (1 + APART) < holds) {
+            found.add(new Caution(
+                    "mould-not-full",
+                    Level.NOTE,
+                    "This fills the mould to {} %: it holds {}, and {} go in.",
+                    "Make the mould full, or expect lower bars.",
+                    "this project's own rule",
+                    List.of(Caution.whole(100 * poured / holds), Caution.mass(holds), Caution.mass(poured))));
         }
     }
 

@@ -57,7 +57,7 @@ final class OilCautions {
                 "beeswax-needs-heat",
                 Level.NOTE,
                 "Beeswax sets again under {} °C and leaves streaks.",
-                "Blend at 50 to 60 °C and write it as process: {oils: 55 C}.",
+                "Blend at 50 to 60 °C, and write that with the recipe as the temperature of its oils.",
                 Caution.COMMON_PRACTICE,
                 List.of(Caution.whole(needed))));
     }

@@ -95,7 +95,7 @@ final class SuperfatCautions {
                     "acid-takes-all",
                     Level.STOP,
                     "Acid or bicarbonate among the additions takes all {} g of alkali: nothing turns to soap.",
-                    "Use less of it, or write acids: compensate.",
+                    "Use less of it, or choose to add alkali for what takes it.",
                     "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
                     List.of(Caution.tenths(facts.lye.pureGrams()))));
             return;
@@ -120,7 +120,7 @@ final class SuperfatCautions {
                 "Acid or bicarbonate among the additions takes alkali worth {} points of superfat, which is counted in the"
                         + " sheet's superfat.",
                 facts.askedSuperfat.isPresent()
-                        ? "If the superfat should stay as asked, write acids: compensate."
+                        ? "If the superfat should stay as asked, choose to add alkali for what takes it."
                         : "Give more alkali if the superfat is more than you want.",
                 "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
                 List.of(Caution.tenths(points))));

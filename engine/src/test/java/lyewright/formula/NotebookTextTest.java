@@ -363,7 +363,7 @@ class NotebookTextTest {
                 "castor 25 | 5:8: '25' has no unit; write 25 g, or all in grams on a line of its own if no line has a unit",
                 "castor 3,5 g | 5:8: '3,5 g' has a comma in its number; write 3.5 g",
                 "castor -5 g | 5:8: '-5 g' is negative; write a number of 0 or more",
-                "castor 0 g | 5:8: there is no 'castor'; leave the line out, or write more than 0",
+                "castor 0 g | 5:8: the amount of 'castor' is 0; write more than 0, or leave it out",
                 "castor 2 oz 56.7 g | 5:13: '2 oz' and '56.7 g' are two amounts; write one of them",
                 "castor 20 ml | 5:8: '20 ml' is a volume, but an oil is weighed; weigh it and write g, kg, oz or lb",
                 "castor 2 fl oz | 5:8: 'fl oz' is a volume; weigh it and write oz or g, or write ml",

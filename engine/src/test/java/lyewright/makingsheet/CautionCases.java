@@ -645,15 +645,16 @@ final class CautionCases {
         mould(Optional.empty(), "water fill 2.9 % over the measures", Moulds.boxOf(1000), 1029);
         mould(Optional.of(Level.CARE), "water fill 3.1 % under the measures", Moulds.boxOf(1031), 1000);
         mould(Optional.empty(), "water fill 2.9 % under the measures", Moulds.boxOf(1029), 1000);
-        add(
-                "mould-data-disagree",
-                Optional.of(Level.CARE),
-                "asked 3.1 % more than the measures hold",
-                () -> askedOf(1.031));
-        add("mould-data-disagree", Optional.empty(), "asked 2.9 % more than the measures hold", () -> askedOf(1.029));
-        add("mould-data-disagree", Optional.of(Level.CARE), "asked 3.1 % less", () -> askedOf(1 / 1.031));
         add("mould-data-disagree", Optional.empty(), "nothing known of the mould", () -> kilogram(bar()));
-        add("mould-data-disagree", Optional.empty(), "bars of a cut that just fill the box", () -> {
+        add("mould-data-disagree", Optional.empty(), "asked twice what the measures hold", () -> askedOf(2));
+        add("mould-overfull", Optional.of(Level.CARE), "3.1 % more than the mould holds", () -> askedOf(1.031));
+        add("mould-overfull", Optional.empty(), "2.9 % more than the mould holds", () -> askedOf(1.029));
+        add("mould-overfull", Optional.empty(), "the mould full", () -> askedOf(1));
+        add("mould-overfull", Optional.empty(), "nothing known of the mould", () -> kilogram(bar()));
+        add("mould-not-full", Optional.of(Level.NOTE), "3.1 % less than the mould holds", () -> askedOf(1 / 1.031));
+        add("mould-not-full", Optional.empty(), "2.9 % less than the mould holds", () -> askedOf(1 / 1.029));
+        add("mould-not-full", Optional.empty(), "nothing known of the mould", () -> kilogram(bar()));
+        add("mould-overfull", Optional.empty(), "bars of a cut that just fill the box", () -> {
             double full = fullBox();
             return bar().sheet(
                             new Fill(

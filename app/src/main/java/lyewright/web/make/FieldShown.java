@@ -1,6 +1,7 @@
 package lyewright.web.make;
 
 import java.util.List;
+import java.util.Set;
 import lyewright.measure.Problem;
 
 /**
@@ -10,8 +11,12 @@ import lyewright.measure.Problem;
  * @param name as in the address
  * @param text as typed
  * @param troubles as sentences
+ * @param awaited what is still to be typed, a sentence; empty where nothing is
  */
-public record FieldShown(String name, String text, List<String> troubles) {
+public record FieldShown(String name, String text, List<String> troubles, String awaited) {
+
+    /** Fields that are seen once a choice asks for them: empty they are not wrong yet. */
+    private static final Set<String> REVEALED = Set.of(MakeChoice.AMOUNT, MakeChoice.INSIDE);
 
     /** Copies its list. */
     public FieldShown {
@@ -19,13 +24,15 @@ public record FieldShown(String name, String text, List<String> troubles) {
     }
 
     static FieldShown of(MakeChoice choice, String name, List<Problem> problems) {
+        List<Problem> here =
+                problems.stream().filter(problem -> problem.path().equals(name)).toList();
+        boolean awaited =
+                !here.isEmpty() && REVEALED.contains(name) && choice.typed(name).isEmpty();
         return new FieldShown(
                 name,
                 choice.text(name),
-                problems.stream()
-                        .filter(problem -> problem.path().equals(name))
-                        .map(Problem::sentence)
-                        .toList());
+                awaited ? List.of() : here.stream().map(Problem::sentence).toList(),
+                awaited ? "The sheet comes once this is typed: " + here.get(0).remedy() + "." : "");
     }
 
     /** An id for the input; names may hold what an id may not. */

@@ -18,6 +18,9 @@ public final class FigureLinks {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])[+-]?[0-9]+(?:\\.[0-9]+)?(?![\\w.]*[0-9])");
 
+    private static final String KILOGRAMS = " kg";
+    private static final double GRAMS_IN_KILOGRAM = 1000;
+
     private final UnaryOperator<String> why;
 
     /**
@@ -36,7 +39,9 @@ public final class FigureLinks {
 
     /** A cell that holds one figure, perhaps in two units, and nothing else; plain where it shows another number. */
     List<Piece> cell(String text, Known known) {
-        boolean shown = NUMBER.matcher(text).results().anyMatch(number -> shows(number.group(), known.value()));
+        boolean shown = NUMBER.matcher(text)
+                .results()
+                .anyMatch(number -> shows(number.group(), known.value() / scale(text.substring(number.end()), known)));
         return List.of(shown ? figure(text, known.path()) : Piece.plain(text));
     }
 
@@ -53,17 +58,15 @@ public final class FigureLinks {
         int from = 0;
         while (number.find()) {
             Optional<Known> shown = left.stream()
-                    .filter(figure -> shows(number.group(), figure.value())
-                            && unitFollows(text.substring(number.end()), figure.unit()))
+                    .filter(figure -> isShown(number.group(), text.substring(number.end()), figure))
                     .findFirst();
             if (shown.isPresent()) {
                 left.remove(shown.get());
-                int to = number.end()
-                        + (shown.get().unit().isEmpty()
-                                ? 0
-                                : 1 + shown.get().unit().length());
                 // of a range the unit stands behind the second number only
-                int end = text.startsWith(" " + shown.get().unit(), number.end()) ? to : number.end();
+                String unit = unit(text.substring(number.end()), shown.get());
+                int end = !unit.isEmpty() && text.startsWith(" " + unit, number.end())
+                        ? number.end() + 1 + unit.length()
+                        : number.end();
                 plain(pieces, text.substring(from, number.start()));
                 pieces.add(
                         figure(text.substring(number.start(), end), shown.get().path()));
@@ -78,6 +81,19 @@ public final class FigureLinks {
         if (!text.isEmpty()) {
             pieces.add(Piece.plain(text));
         }
+    }
+
+    private static boolean isShown(String number, String rest, Known figure) {
+        return shows(number, figure.value() / scale(rest, figure)) && unitFollows(rest, unit(rest, figure));
+    }
+
+    /** Much of anything stands in kilograms. */
+    private static String unit(String rest, Known figure) {
+        return figure.unit().equals("g") && rest.startsWith(KILOGRAMS) ? KILOGRAMS.strip() : figure.unit();
+    }
+
+    private static double scale(String rest, Known figure) {
+        return figure.unit().equals("g") && rest.startsWith(KILOGRAMS) ? GRAMS_IN_KILOGRAM : 1;
     }
 
     private static boolean shows(String number, double value) {

@@ -81,7 +81,9 @@ public record SwapShown(
             comparison.of(group).stream()
                     .filter(Row::differs)
                     .map(row -> new Figure(
-                            row.label(),
+                            row.path().equals("superfat.exactPercent")
+                                    ? "Superfat before weights are rounded"
+                                    : row.label(),
                             group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit(),
                             shown(row, row.a(), from, choice::why),
                             shown(row, row.b(), to, choice::whyOfSwap),
@@ -95,7 +97,7 @@ public record SwapShown(
         return new SwapShown(
                 Names.inSentence(swap.out()),
                 swap.in(),
-                new CompareWords(comparison).summary(),
+                CompareWords.asWeighed(comparison).summary(),
                 ComparePicture.superfats(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 ComparePicture.fattyAcids(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 comparison.cautions().stream()

@@ -17,6 +17,8 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Volume;
+import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.material.KeptMaterial;
@@ -49,12 +51,12 @@ public final class Workbench {
      * @throws Refused if there is no such recipe or version
      */
     public Bench lay(MakeChoice choice) {
-        return lay(choice, recipe(shop.records(), choice.text(MakeChoice.RECIPE)));
+        return lay(choice, recipe(choice.text(MakeChoice.RECIPE)));
     }
 
     /** The same to be asked about only: a deleted recipe still has its pages, with their figures. */
     public Bench layEvenDeleted(MakeChoice choice) {
-        return lay(choice, evenDeleted(shop.records(), choice.text(MakeChoice.RECIPE)));
+        return lay(choice, evenDeleted(choice.text(MakeChoice.RECIPE)));
     }
 
     private Bench lay(MakeChoice choice, Recipe recipe) {
@@ -92,7 +94,7 @@ public final class Workbench {
      * @throws Refused if there is no such recipe or version
      */
     public OfRecipe recipe(MakeChoice choice) {
-        Recipe recipe = evenDeleted(shop.records(), choice.text(MakeChoice.RECIPE));
+        Recipe recipe = evenDeleted(choice.text(MakeChoice.RECIPE));
         RecipeVersion version = version(shop.records(), recipe, choice.text(MakeChoice.VERSION));
         return new OfRecipe(
                 choice.with(MakeChoice.VERSION, Integer.toString(version.number())),
@@ -111,23 +113,28 @@ public final class Workbench {
      */
     public record OfRecipe(MakeChoice choice, Recipe recipe, RecipeVersion version, Outcome<MakingSheet> sheet) {}
 
-    private static Recipe recipe(Records records, String id) {
-        Recipe recipe = evenDeleted(records, id);
+    private Recipe recipe(String id) {
+        Recipe recipe = evenDeleted(id);
         if (recipe.deletedAt().isPresent()) {
-            throw notHere();
+            throw notHere(id);
         }
         return recipe;
     }
 
     /** A deleted recipe still has its page, with its figures. */
-    private static Recipe evenDeleted(Records records, String id) {
-        return records.recipes().find(id).orElseThrow(Workbench::notHere);
+    private Recipe evenDeleted(String id) {
+        return shop.records().recipes().find(id).orElseThrow(() -> notHere(id));
     }
 
-    private static Refused notHere() {
-        return Refused.notHere(
-                "There is no such recipe in this workshop.",
-                "It may have been deleted, or belong to the other workshop. Choose one under Recipes.");
+    private Refused notHere(String id) {
+        return shop.notHere(
+                "recipe",
+                records -> records.recipes()
+                        .find(id)
+                        .filter(recipe -> recipe.deletedAt().isEmpty())
+                        .isPresent(),
+                "There is no such recipe.",
+                "It may have been deleted. Choose one under Recipes.");
     }
 
     private static RecipeVersion version(Records records, Recipe recipe, String typed) {
@@ -187,7 +194,7 @@ public final class Workbench {
 
     private static Outcome<ChosenMould> mould(MakeChoice choice, List<KeptMould> moulds, Purities purities) {
         if (choice.mouldIsTyped()) {
-            return at(MakeChoice.INSIDE, FillText.mould(choice.text(MakeChoice.INSIDE)))
+            return at(MakeChoice.INSIDE, inside(choice.text(MakeChoice.INSIDE)))
                     .then(mould -> Outcome.ok(new ChosenMould(mould, Optional.empty())));
         }
         String id = choice.text(MakeChoice.MOULD);
@@ -201,6 +208,20 @@ public final class Workbench {
                         .then(mould -> Outcome.ok(new ChosenMould(mould, kept.cutPlan()))))
                 .orElseGet(() -> Outcome.refused(new Problem(
                         MakeChoice.MOULD, "that mould is not among the workshop's", "choose another, or type it")));
+    }
+
+    private static Outcome<Mould> inside(String typed) {
+        if (typed.isBlank()) {
+            return Outcome.refused(
+                    "it is not said how large the mould is", "write it as 300x80x65mm, 300x76mm, 12x95ml or 1.2 l");
+        }
+        if (WrittenMass.parse(typed) instanceof Outcome.Ok<WrittenMass> mass) {
+            return Outcome.refused(
+                    mass.value() + " is how much to make, not how large the mould is",
+                    "choose 'so much in the mould' and type it there, or write '" + mass.value()
+                            + " water' if that is the water which fills it");
+        }
+        return Volume.parse(typed) instanceof Outcome.Ok ? FillText.mould("1x" + typed.strip()) : FillText.mould(typed);
     }
 
     private static <T> Outcome<T> at(String field, Outcome<T> outcome) {

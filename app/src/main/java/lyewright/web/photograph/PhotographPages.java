@@ -77,8 +77,11 @@ public final class PhotographPages implements Feature {
                 .recipes()
                 .find(ctx.pathParam("id"))
                 .filter(recipe -> recipe.deletedAt().isEmpty())
-                .orElseThrow(() ->
-                        Refused.notHere("There is no recipe at this address.", "Look for it in the list of recipes."))
+                .orElseThrow(() -> shop.notHere(
+                        "recipe",
+                        records -> records.recipes().find(ctx.pathParam("id")).isPresent(),
+                        "There is no recipe at this address.",
+                        "Look for it in the list of recipes."))
                 .id();
     }
 

@@ -81,9 +81,10 @@ public record ComparePage(
      * @param action where the form goes
      * @param options in order, newest first
      * @param a chosen as the first
-     * @param b chosen as the second
+     * @param b chosen as the second; empty where it is not chosen yet
+     * @param former where a recipe is compared with its version before; empty where that is not offered
      */
-    public record Choice(String action, List<Option> options, String a, String b) {
+    public record Choice(String action, List<Option> options, String a, String b, Optional<String> former) {
 
         /** Copies its list. */
         public Choice {

@@ -80,13 +80,19 @@ final class ComparePages {
                         recipe.name() + ": what changed",
                         first,
                         second,
-                        new ComparePage.Choice("/recipes/" + recipe.id() + "/compare", options, a, b)));
+                        new ComparePage.Choice(
+                                "/recipes/" + recipe.id() + "/compare", options, a, b, Optional.empty())));
     }
 
     /** Two recipes in their newest versions, or one to which a second is to be chosen. */
     void recipes(Context ctx) {
         Recipe one = show.recipe(asked(ctx, "a").orElse(""));
-        Recipe other = asked(ctx, "b").map(show::recipe).orElse(one);
+        Optional<Recipe> asked = asked(ctx, "b").map(show::recipe);
+        if (asked.isEmpty()) {
+            ask(ctx, one);
+            return;
+        }
+        Recipe other = asked.get();
         Pick first = Pick.of(one, one.newest());
         Pick second = Pick.of(other, other.newest());
         Answers.page(
@@ -96,7 +102,39 @@ final class ComparePages {
                         "Two recipes beside each other",
                         first,
                         second,
-                        new ComparePage.Choice("/recipes/compare", recipeOptions(one, other), one.id(), other.id())));
+                        new ComparePage.Choice(
+                                "/recipes/compare",
+                                recipeOptions(one, other),
+                                one.id(),
+                                other.id(),
+                                Optional.empty())));
+    }
+
+    /** Nothing stands beside it yet: the other is asked for, its own former version is offered. */
+    private void ask(Context ctx, Recipe one) {
+        List<ComparePage.Option> options = new ArrayList<>(List.of(new ComparePage.Option("", "choose a recipe")));
+        options.addAll(recipeOptions(one, one));
+        boolean former = shop.records().recipes().versions(one.id()).size() > 1;
+        ComparePage.Choice choice = new ComparePage.Choice(
+                "/recipes/compare",
+                options,
+                one.id(),
+                "",
+                former ? Optional.of("/recipes/" + one.id() + "/compare") : Optional.empty());
+        Answers.page(
+                ctx,
+                "recipe/compare.jte",
+                new ComparePage(
+                        shop.frame(one.name() + " beside another", Section.RECIPES)
+                                .withStyle("recipe.css"),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        choice));
     }
 
     /** As many as a list can show; the two that are compared in any case. */

@@ -1,6 +1,7 @@
 package lyewright.web.recipe;
 
 import java.util.Optional;
+import lyewright.web.Answers;
 
 /** What has just been done to a recipe, as the address of its page says it after a write. */
 enum Done {
@@ -8,6 +9,7 @@ enum Done {
     NEXT("next", "The file is kept as version %2$d of %1$s; the versions before it stay as they were."),
     KEPT("kept", "Nothing was written: version %2$d of %1$s holds just this already."),
     COPIED("copied", "This is the copy. Give it a name of its own in the editor."),
+    SAVED(Answers.SAVED, "%s is saved."),
     BACK("back", "%s is back."),
     AGAIN("again", "The old version is the newest again, as version %2$d; all others stay."),
     PHOTOGRAPH("photograph", "The photograph is kept."),

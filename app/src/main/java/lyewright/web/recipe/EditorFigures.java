@@ -94,7 +94,7 @@ public record EditorFigures(
                     new Piece(Figures.percent(sheet.sheetSuperfatPercent(), 1), SUPERFAT),
                     List.of(
                             new Piece(Figures.fixed(band.lowPercent(), 1), "superfat.low95Percent"),
-                            Piece.plain(" to "),
+                            Piece.plain(" and "),
                             new Piece(Figures.percent(band.highPercent(), 1), "superfat.high95Percent")),
                     sheet.verdict().word(),
                     alkali(),
@@ -229,7 +229,7 @@ public record EditorFigures(
         private String mass(double grams) {
             return ounces
                     ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 2) + " oz"
-                    : Figures.upTo(grams, grams < 100 ? 1 : 0) + " g";
+                    : grams < 100 ? Figures.upTo(grams, 1) + " g" : Figures.grams(grams, 0);
         }
     }
 

@@ -133,8 +133,10 @@ public record EditorPage(
      * @param serial what it sent so far
      * @param why why it will be saved
      * @param asNext whether the next version is asked for
+     * @param workshop which of the two it is in
      */
-    public record Kept(String id, int revision, String window, long serial, String why, boolean asNext) {}
+    public record Kept(
+            String id, int revision, String window, long serial, String why, boolean asNext, String workshop) {}
 
     /**
      * Something about the draft that the maker must decide.
@@ -305,11 +307,8 @@ public record EditorPage(
         return said || wrong || focus.startsWith(group + ".");
     }
 
-    /** What saving makes of it. */
-    public String saves() {
-        if (recipe.isNew()) {
-            return "Save the recipe";
-        }
-        return recipe.made() ? "Save as version " + (recipe.basedOn() + 1) : "Save";
+    /** Whether saving writes over a version, unless the next is asked for. */
+    public boolean writesOver() {
+        return !recipe.isNew() && !recipe.made();
     }
 }

@@ -6,6 +6,7 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.measure.Outcome;
@@ -19,7 +20,6 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
-import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.recipe.DraftKeeper.Result;
@@ -47,9 +47,35 @@ public final class EditorPages implements Feature {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get(NEW, this::showNew);
-        routes.post(NEW, ctx -> act(ctx, Optional.empty()));
+        routes.post(NEW, this::actNew);
         routes.get("/recipes/{id}/edit", this::showEdit);
-        routes.post("/recipes/{id}/edit", ctx -> act(ctx, Optional.of(recipe(ctx.pathParam("id")))));
+        routes.post("/recipes/{id}/edit", this::actEdit);
+    }
+
+    /** What is typed goes where its page is of, also when another window has since gone into the other workshop. */
+    private void actNew(Context ctx) {
+        String draft = Optional.ofNullable(ctx.formParam("draft")).orElse("");
+        Shop opened = workshopSent(ctx).map(shop::always).orElse(shop);
+        Shop holder = draft.isEmpty()
+                ? opened
+                : opened.holding(records -> records.drafts().find(draft).isPresent());
+        in(holder).act(ctx, Optional.empty());
+    }
+
+    private void actEdit(Context ctx) {
+        String id = ctx.pathParam("id");
+        EditorPages there =
+                in(shop.holding(records -> records.recipes().find(id).isPresent()));
+        there.act(ctx, Optional.of(there.recipe(id)));
+    }
+
+    private static Optional<Boolean> workshopSent(Context ctx) {
+        String sent = Optional.ofNullable(ctx.formParam("workshop")).orElse("");
+        return sent.isEmpty() ? Optional.empty() : Optional.of(sent.equals("demo"));
+    }
+
+    private EditorPages in(Shop holder) {
+        return holder.showsDemo() == shop.showsDemo() ? this : new EditorPages(holder);
     }
 
     /**
@@ -78,18 +104,30 @@ public final class EditorPages implements Feature {
             Answers.seeOther(ctx, "/recipes/" + draft.get().recipeId().get() + "/edit");
             return;
         }
+        if (id != null && draft.isEmpty()) {
+            inTheOtherWorkshop(id);
+        }
         Optional<Note> note = id != null && draft.isEmpty()
                 ? Optional.of(new Note("What was typed here is saved or thrown away already.", "", ""))
                 : Optional.empty();
-        Typed typed = draft.flatMap(EditorPages::goOn).orElseGet(() -> Typed.opened(FormulaForm.blank(), 0));
+        Typed typed = draft.flatMap(EditorPages::goOn).orElseGet(() -> Typed.opened(FormulaForm.blank(), 0, ""));
         Answers.page(ctx, PAGE, page(Optional.empty(), typed, note, draft.isPresent() ? "" : "recipe"));
+    }
+
+    private void inTheOtherWorkshop(String draft) {
+        Predicate<Records> holds = records -> records.drafts().find(draft).isPresent();
+        if (!shop.holding(holds).equals(shop)) {
+            throw shop.notHere("recipe", holds, "", "");
+        }
     }
 
     private void showEdit(Context ctx) {
         Recipe recipe = recipe(ctx.pathParam("id"));
         Optional<Typed> draft = records().drafts().forRecipe(recipe.id()).flatMap(EditorPages::goOn);
         Typed typed = draft.orElseGet(() -> Typed.opened(
-                FormulaForm.of(recipe.newest().formula()), recipe.newest().number()));
+                FormulaForm.of(recipe.newest().formula()),
+                recipe.newest().number(),
+                isMade(recipe) ? "" : recipe.newest().why()));
         Answers.page(ctx, PAGE, page(Optional.of(recipe), typed, Optional.empty(), ""));
     }
 
@@ -105,8 +143,11 @@ public final class EditorPages implements Feature {
                 .recipes()
                 .find(id)
                 .filter(recipe -> recipe.deletedAt().isEmpty())
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such recipe.", "It may have been deleted; look in the list of recipes."));
+                .orElseThrow(() -> shop.notHere(
+                        "recipe",
+                        records -> records.recipes().find(id).isPresent(),
+                        "There is no such recipe.",
+                        "It may have been deleted; look in the list of recipes."));
     }
 
     private Records records() {
@@ -246,13 +287,28 @@ public final class EditorPages implements Feature {
                                 kept.basedOn(),
                                 formula,
                                 kept.asNext(),
-                                kept.drafted().why(),
+                                reason(recipe.get(), kept),
                                 draft);
         if (saved instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, "/recipes/" + ok.value().recipeId());
+            Answers.seeOther(ctx, saved(ok.value().recipeId()));
         } else {
             Answers.form(ctx, PAGE, page.refused(saved.problems()));
         }
+    }
+
+    private static boolean isMade(Recipe recipe) {
+        return recipe.newest().madeAt().isPresent();
+    }
+
+    /** The reason that stood in the field is that of the version that stays, not of the one that follows it. */
+    private static String reason(Recipe recipe, Typed typed) {
+        String why = typed.drafted().why();
+        return typed.asNext() && !isMade(recipe) && why.equals(recipe.newest().why()) ? "" : why;
+    }
+
+    /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */
+    private String saved(String recipeId) {
+        return shop.isShown() ? "/recipes/" + recipeId : Done.SAVED.address(recipeId);
     }
 
     // Fields or file
@@ -277,9 +333,7 @@ public final class EditorPages implements Feature {
         Drafted drafted = typed.drafted();
         FormRead read = workbench.read(drafted);
         Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
-        Of of = recipe.map(r ->
-                        new Of(r.name(), typed.basedOn(), r.newest().madeAt().isPresent()))
-                .orElse(Of.NEW);
+        Of of = recipe.map(r -> new Of(r.name(), typed.basedOn(), isMade(r))).orElse(Of.NEW);
         Map<String, String> fields = drafted.form().fields();
         return new EditorPage(
                 frame(of, typed),
@@ -297,7 +351,8 @@ public final class EditorPages implements Feature {
                         drafted.window(),
                         drafted.serial(),
                         drafted.why(),
-                        typed.asNext()),
+                        typed.asNext(),
+                        shop.showsDemo() ? "demo" : "mine"),
                 note,
                 workbench.names(),
                 focus,

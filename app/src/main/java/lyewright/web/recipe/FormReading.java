@@ -130,7 +130,17 @@ final class FormReading {
         }
         boolean amount = need(at + ".amount", row.amount(), "it has no amount", "write 350 g, 80 % or rest");
         places.put("oils." + key, at + (row.name().isBlank() ? ".name" : ".amount"));
-        oils.put(key, amount ? row.amount() : "1 g");
+        oils.put(key, amount ? row.amount() : likeTheOthers());
+    }
+
+    /** Of the kind of the other amounts, so that these are not said to be wrong beside it. */
+    private String likeTheOthers() {
+        return form.oils().stream()
+                        .map(OilRow::amount)
+                        .anyMatch(
+                                amount -> amount.contains("%") || amount.strip().equalsIgnoreCase("rest"))
+                ? "1 %"
+                : "1 g";
     }
 
     /** The key of what was typed; where it is not known, what was typed, or a name that is nobody's. */

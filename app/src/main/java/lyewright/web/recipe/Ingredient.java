@@ -17,12 +17,17 @@ public record Ingredient(String name, String how, String written, List<Part> mas
         masses = List.copyOf(masses);
     }
 
+    /** Whether the mass says no more than what is written. */
+    public boolean plain() {
+        return masses.size() == 1 && masses.get(0).mass().equals(written);
+    }
+
     /**
      * One mass of it.
      *
-     * @param where the portion; empty outside portions
+     * @param where the portion, or what that part of it is for; empty where it is all of it
      * @param mass as the balance shows it
-     * @param why where it says why it is that
+     * @param why where it says why it is that; empty of a sum
      */
     public record Part(String where, String mass, String why) {}
 }

@@ -3,6 +3,7 @@ package lyewright.web.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
@@ -11,9 +12,11 @@ import lyewright.formula.Formula;
 import lyewright.formula.OilLine;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.PortionLine;
+import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
+import lyewright.material.Names;
 import lyewright.words.Labelled;
 import lyewright.words.UnitsShown;
 
@@ -73,7 +76,11 @@ public record Ingredients(
                         WrittenWords.name(line.key()),
                         "",
                         WrittenWords.amount(line.amount()),
-                        masses(l -> l.kind() == Kind.OIL && l.place() == place)));
+                        whole(
+                                "in the pot",
+                                l -> l.kind() == Kind.OIL && l.place() == place,
+                                l -> wets(l, DispersingLiquid.From.OILS)
+                                        && l.key().equals(line.key()))));
             }
             return oils;
         }
@@ -85,7 +92,13 @@ public record Ingredients(
                     .orElse("Alkali");
             return List.of(
                     new Ingredient(
-                            "Water", "", WrittenWords.water(formula.water()), masses(l -> l.kind() == Kind.WATER)),
+                            "Water",
+                            "",
+                            WrittenWords.water(formula.water()),
+                            whole(
+                                    "in the lye jug",
+                                    l -> l.kind() == Kind.WATER,
+                                    l -> wets(l, DispersingLiquid.From.WATER))),
                     new Ingredient(alkali, "", WrittenWords.alkali(formula), masses(l -> l.kind() == Kind.ALKALI)));
         }
 
@@ -142,7 +155,36 @@ public record Ingredients(
             return String.join("; ", words);
         }
 
+        private boolean wets(BatchLine line, DispersingLiquid.From from) {
+            return line.kind() == Kind.DISPERSING_LIQUID
+                    && sheet.filter(s -> s.batch().liquidFrom(line) == from).isPresent();
+        }
+
+        /** All of it first, then where it goes, if some of it wets something out. */
+        private List<Ingredient.Part> whole(String where, Predicate<BatchLine> most, Predicate<BatchLine> wetting) {
+            List<Ingredient.Part> wet = masses(wetting, this::wetsOut);
+            if (wet.isEmpty()) {
+                return masses(most);
+            }
+            List<Ingredient.Part> parts = new ArrayList<>();
+            sheet.ifPresent(s ->
+                    parts.add(new Ingredient.Part("", address.units().sum(weighed(s, most.or(wetting))), "")));
+            parts.addAll(masses(most, weighing -> where));
+            parts.addAll(wet);
+            return parts;
+        }
+
+        private String wetsOut(Weighing weighing) {
+            String what = Names.inSentence(WrittenWords.name(
+                    formula.additions().get(weighing.line().place()).of()));
+            return "wets out the " + what + (weighing.portion().isEmpty() ? "" : " for " + weighing.portion());
+        }
+
         private List<Ingredient.Part> masses(Predicate<BatchLine> which) {
+            return masses(which, Weighing::portion);
+        }
+
+        private List<Ingredient.Part> masses(Predicate<BatchLine> which, Function<Weighing, String> where) {
             List<Ingredient.Part> parts = new ArrayList<>();
             sheet.ifPresent(s -> {
                 for (int v = 0; v < s.vessels().size(); v++) {
@@ -150,17 +192,14 @@ public record Ingredients(
                     for (int i = 0; i < vessel.weighings().size(); i++) {
                         Weighing weighing = vessel.weighings().get(i);
                         if (which.test(weighing.line())) {
-                            parts.add(part(weighing, "vessels[" + v + "].items[" + i + "].weighGrams"));
+                            String path = "vessels[" + v + "].items[" + i + "].weighGrams";
+                            String mass = address.units().on(weighing.balance(), weighing.weigh());
+                            parts.add(new Ingredient.Part(where.apply(weighing), mass, address.why(path)));
                         }
                     }
                 }
             });
             return parts;
-        }
-
-        private Ingredient.Part part(Weighing weighing, String path) {
-            return new Ingredient.Part(
-                    weighing.portion(), address.units().on(weighing.balance(), weighing.weigh()), address.why(path));
         }
 
         private static List<Weighing> weighed(MakingSheet sheet, Predicate<BatchLine> which) {

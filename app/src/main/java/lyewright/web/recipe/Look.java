@@ -7,6 +7,7 @@ import lyewright.picture.FadePicture;
 import lyewright.picture.Picture;
 import lyewright.picture.PortionsPicture;
 import lyewright.picture.SuperfatPicture;
+import lyewright.words.AssumedWords;
 import lyewright.words.BandWords;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
@@ -27,6 +28,7 @@ import lyewright.words.SheetCautions;
  * @param fade the layers of a fading pour; empty without one
  * @param bar what it becomes
  * @param lyeTold lye, water, batter
+ * @param assumes which balances and which alkali the figures take, as sentences
  */
 public record Look(
         String basis,
@@ -41,12 +43,14 @@ public record Look(
         Optional<Picture> portions,
         Optional<Picture> fade,
         BarShown bar,
-        List<Told> lyeTold) {
+        List<Told> lyeTold,
+        List<String> assumes) {
 
     /** Copies its lists. */
     public Look {
         bandTold = List.copyOf(bandTold);
         lyeTold = List.copyOf(lyeTold);
+        assumes = List.copyOf(assumes);
     }
 
     /** Whether a caution asks for more than to be known. */
@@ -73,6 +77,7 @@ public record Look(
                 PortionsPicture.of(sheet, address.units().mass()),
                 FadePicture.of(sheet, address.units().mass()),
                 BarShown.of(sheet, address.units(), address::why),
-                told.lye());
+                told.lye(),
+                AssumedWords.of(sheet));
     }
 }

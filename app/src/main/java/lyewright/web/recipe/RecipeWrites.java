@@ -28,9 +28,7 @@ final class RecipeWrites {
     }
 
     private Recipe recipe(Context ctx) {
-        return book().find(ctx.pathParam("id"))
-                .orElseThrow(() ->
-                        Refused.notHere("There is no recipe at this address.", "Look for it in the list of recipes."));
+        return book().find(ctx.pathParam("id")).orElseThrow(() -> ShowPages.notHere(shop, ctx.pathParam("id")));
     }
 
     void delete(Context ctx) {

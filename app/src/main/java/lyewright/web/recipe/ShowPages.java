@@ -64,7 +64,7 @@ public final class ShowPages {
     }
 
     Recipe recipe(String id) {
-        return book().find(id).orElseThrow(ShowPages::notHere);
+        return book().find(id).orElseThrow(() -> notHere(shop, id));
     }
 
     RecipeVersion version(Recipe recipe, String number) {
@@ -78,8 +78,11 @@ public final class ShowPages {
         return text.matches("[0-9]{1,9}") ? Optional.of(Integer.parseInt(text)) : Optional.empty();
     }
 
-    private static Refused notHere() {
-        return Refused.notHere(
+    /** Why there is no recipe of an id: it is in the other workshop, or nowhere. */
+    static Refused notHere(Shop shop, String id) {
+        return shop.notHere(
+                "recipe",
+                records -> records.recipes().find(id).isPresent(),
                 "There is no recipe at this address.",
                 "Look for it in the list of recipes, or among the deleted ones.");
     }

@@ -19,8 +19,8 @@ import java.util.UUID;
 record Typed(Drafted drafted, String draftId, int revision, int basedOn, boolean asNext, String pressed) {
 
     /** A page that was just opened. */
-    static Typed opened(FormulaForm form, int basedOn) {
-        return new Typed(new Drafted(form, "", "", newWindow(), 0), "", 0, basedOn, false, "");
+    static Typed opened(FormulaForm form, int basedOn, String why) {
+        return new Typed(new Drafted(form, "", why, newWindow(), 0), "", 0, basedOn, false, "");
     }
 
     static String newWindow() {

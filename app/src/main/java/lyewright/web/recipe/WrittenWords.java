@@ -18,6 +18,7 @@ import lyewright.material.Additive;
 import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
+import lyewright.words.Figures;
 
 /** A formula as its maker wrote it, in words. */
 final class WrittenWords {
@@ -133,9 +134,9 @@ final class WrittenWords {
                     case OVEN -> "Oven process";
                     case COOKED -> "Cooked";
                 });
-        process.oils().ifPresent(celsius -> parts.add("oils at " + celsius));
-        process.lye().ifPresent(celsius -> parts.add("lye at " + celsius));
-        process.oven().ifPresent(oven -> parts.add("oven " + oven));
+        process.oils().ifPresent(degrees -> parts.add("oils at " + Figures.degrees(degrees.toString())));
+        process.lye().ifPresent(degrees -> parts.add("lye at " + Figures.degrees(degrees.toString())));
+        process.oven().ifPresent(oven -> parts.add("oven " + Figures.degrees(oven.toString())));
         process.pour().ifPresent(pour -> parts.add(pour.toString()));
         return String.join(", ", parts) + ".";
     }

@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Ways;
 import lyewright.words.Sentences;
 
 /** The first page and its other ways to begin; until one is taken, every page leads here. */
@@ -110,7 +111,7 @@ public final class Start implements Feature {
     private void demo(Context ctx) {
         Outcome<Records> shown = looked();
         if (shown instanceof Outcome.Ok) {
-            Answers.seeOther(ctx, Section.RECIPES.address());
+            Answers.seeOther(ctx, Ways.on(ctx).orElse(Section.RECIPES.address()));
             return;
         }
         Problem problem = shown.problems().get(0);
@@ -129,6 +130,6 @@ public final class Start implements Feature {
 
     private void back(Context ctx) {
         shop.backToMine();
-        Answers.seeOther(ctx, "/");
+        Answers.seeOther(ctx, Ways.on(ctx).orElse("/"));
     }
 }

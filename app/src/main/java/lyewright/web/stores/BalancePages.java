@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.makingsheet.Balance;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptBalance;
 import lyewright.records.setting.Units;
@@ -57,8 +58,8 @@ final class BalancePages extends ThingPages<KeptBalance, BalanceForm> {
     }
 
     @Override
-    Optional<KeptBalance> find(String id) {
-        return register().balance(id);
+    Optional<KeptBalance> find(Records records, String id) {
+        return records.equipment().balance(id);
     }
 
     @Override
@@ -82,6 +83,16 @@ final class BalancePages extends ThingPages<KeptBalance, BalanceForm> {
     }
 
     @Override
+    String nameTyped(BalanceForm form) {
+        return form.name();
+    }
+
+    @Override
+    String nameField() {
+        return "name";
+    }
+
+    @Override
     String nameOf(KeptBalance kept) {
         return kept.name();
     }
@@ -92,7 +103,7 @@ final class BalancePages extends ThingPages<KeptBalance, BalanceForm> {
         boolean ounces = shop().workshop().units() == Units.OUNCES;
         Frame frame = shop().frame(title, Section.STORES).withStyle("stores.css");
         BalancePage page = new BalancePage(
-                FormHead.of(frame, title, Thing.BALANCE, standing, problems, BalancePage.FIELDS),
+                head(frame, title, form, standing, problems, BalancePage.FIELDS),
                 TextField.of("name", "Name", "what you call it, as in kitchen", form.name())
                         .with(problems),
                 TextField.of("capacity", "The most it carries", "as in " + (ounces ? "11 lb" : "5 kg"), form.capacity())

@@ -1,6 +1,7 @@
 package lyewright.web.stores;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
@@ -17,6 +18,7 @@ import lyewright.words.Sentences;
  * @param removalLabel what that button says
  * @param troubles what is wrong that belongs to no field, as sentences
  * @param count how many things are wrong
+ * @param namesake where another one of the same name is; empty unless that is in the way
  */
 public record FormHead(
         Frame frame,
@@ -26,7 +28,8 @@ public record FormHead(
         String removal,
         String removalLabel,
         List<String> troubles,
-        int count) {
+        int count,
+        Optional<String> namesake) {
 
     /** Copies its list. */
     public FormHead {
@@ -48,7 +51,12 @@ public record FormHead(
                 standing.id().map(id -> thing.address() + "/" + id + "/remove").orElse(""),
                 "Remove this " + thing.word(),
                 elsewhere,
-                problems.size());
+                problems.size(),
+                Optional.empty());
+    }
+
+    FormHead withNamesake(Optional<String> address) {
+        return new FormHead(frame, title, action, seen, removal, removalLabel, troubles, count, address);
     }
 
     /** Whether something new is being added. */

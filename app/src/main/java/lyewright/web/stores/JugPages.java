@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptJug;
 import lyewright.records.setting.Units;
@@ -61,8 +62,8 @@ final class JugPages extends ThingPages<KeptJug, JugForm> {
     }
 
     @Override
-    Optional<KeptJug> find(String id) {
-        return register().jug(id);
+    Optional<KeptJug> find(Records records, String id) {
+        return records.equipment().jug(id);
     }
 
     @Override
@@ -86,6 +87,16 @@ final class JugPages extends ThingPages<KeptJug, JugForm> {
     }
 
     @Override
+    String nameTyped(JugForm form) {
+        return form.name();
+    }
+
+    @Override
+    String nameField() {
+        return "name";
+    }
+
+    @Override
     String nameOf(KeptJug kept) {
         return kept.name();
     }
@@ -96,7 +107,7 @@ final class JugPages extends ThingPages<KeptJug, JugForm> {
         boolean ounces = shop().workshop().units() == Units.OUNCES;
         Frame frame = shop().frame(title, Section.STORES).withStyle("stores.css");
         JugPage page = new JugPage(
-                FormHead.of(frame, title, Thing.JUG, standing, problems, JugPage.FIELDS),
+                head(frame, title, form, standing, problems, JugPage.FIELDS),
                 TextField.of("name", "Name", "what you call it, as in white jug", form.name())
                         .with(problems),
                 TextField.of(

@@ -10,6 +10,7 @@ import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.material.KeptMaterial;
 import lyewright.records.material.OwnMaterials;
 import lyewright.web.Answers;
@@ -118,8 +119,8 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     }
 
     @Override
-    Optional<KeptMaterial> find(String id) {
-        return door().find(id);
+    Optional<KeptMaterial> find(Records records, String id) {
+        return records.materials().find(id);
     }
 
     @Override
@@ -143,6 +144,16 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
     }
 
     @Override
+    String nameTyped(MaterialForm form) {
+        return form.key();
+    }
+
+    @Override
+    String nameField() {
+        return "key";
+    }
+
+    @Override
     String nameOf(KeptMaterial kept) {
         return kept.key();
     }
@@ -152,7 +163,7 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
         String title = standing.isNew() || form.key().isBlank() ? form.kind().label() : form.key();
         Frame frame = shop().frame(title, Section.STORES).withStyle("stores.css");
         MaterialView view = new MaterialView(form, problems, tables);
-        FormHead head = FormHead.of(frame, title, Thing.MATERIAL, standing, problems, view.fields());
+        FormHead head = head(frame, title, form, standing, problems, view.fields());
         answer(ctx, "stores/material.jte", view.page(head, shown(form)), problems);
     }
 }

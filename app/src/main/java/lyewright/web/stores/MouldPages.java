@@ -10,6 +10,7 @@ import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.picture.Drawing;
+import lyewright.records.Records;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.setting.Units;
@@ -123,8 +124,8 @@ final class MouldPages extends ThingPages<KeptMould, MouldForm> {
     }
 
     @Override
-    Optional<KeptMould> find(String id) {
-        return register().mould(id);
+    Optional<KeptMould> find(Records records, String id) {
+        return records.equipment().mould(id);
     }
 
     @Override
@@ -148,6 +149,16 @@ final class MouldPages extends ThingPages<KeptMould, MouldForm> {
     }
 
     @Override
+    String nameTyped(MouldForm form) {
+        return form.name();
+    }
+
+    @Override
+    String nameField() {
+        return "name";
+    }
+
+    @Override
     String nameOf(KeptMould kept) {
         return kept.name();
     }
@@ -157,7 +168,7 @@ final class MouldPages extends ThingPages<KeptMould, MouldForm> {
         String title = standing.isNew() ? "A new mould: " + form.kind().label().toLowerCase(Locale.ROOT) : form.name();
         Frame frame =
                 shop().frame(title.isBlank() ? "Mould" : title, Section.STORES).withStyle("stores.css");
-        FormHead head = FormHead.of(frame, title, Thing.MOULD, standing, problems, MouldPage.FIELDS);
+        FormHead head = head(frame, title, form, standing, problems, MouldPage.FIELDS);
         answer(ctx, "stores/mould.jte", page(head, form, problems), problems);
     }
 

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.Records;
 import lyewright.records.RecordsTrouble;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -74,7 +76,11 @@ abstract class ThingPages<K, F> implements Feature {
     /** Keeps what was kept before. */
     abstract Outcome<K> restore(String id, K previous);
 
-    abstract Optional<K> find(String id);
+    abstract Optional<K> find(Records records, String id);
+
+    private Optional<K> find(String id) {
+        return find(shop.records(), id);
+    }
 
     /** Everything that was not removed. */
     abstract List<K> all();
@@ -86,6 +92,46 @@ abstract class ThingPages<K, F> implements Feature {
     abstract String idOf(K kept);
 
     abstract String nameOf(K kept);
+
+    /** What it is to be called. */
+    abstract String nameTyped(F form);
+
+    /** The field that is typed in. */
+    abstract String nameField();
+
+    /** Another one that is there already by that name. */
+    private Optional<K> namesake(Optional<String> id, F form) {
+        String name = nameTyped(form).strip();
+        return all().stream()
+                .filter(kept -> !id.equals(Optional.of(idOf(kept))))
+                .filter(kept -> !name.isEmpty() && nameOf(kept).strip().equalsIgnoreCase(name))
+                .findFirst();
+    }
+
+    /** Two of one name could not be told apart where one is chosen; such as are there already may still be changed. */
+    private Outcome<K> saved(Optional<String> id, F form) {
+        boolean same = id.flatMap(this::find)
+                .filter(kept ->
+                        nameOf(kept).strip().equalsIgnoreCase(nameTyped(form).strip()))
+                .isPresent();
+        Optional<K> other = same ? Optional.empty() : namesake(id, form);
+        return other.isPresent()
+                ? Outcome.refused(new Problem(
+                        nameField(),
+                        "there is a " + thing.word() + " '" + nameOf(other.get()) + "' already",
+                        "give this one another name, or change that one"))
+                : save(id, form);
+    }
+
+    /** What every form has; where its name is taken, with the way to whose it is. */
+    final FormHead head(
+            Frame frame, String title, F form, Standing standing, List<Problem> problems, Set<String> fields) {
+        boolean named = problems.stream().anyMatch(problem -> problem.path().equals(nameField()));
+        Optional<String> other = named
+                ? namesake(standing.id(), form).map(kept -> thing.address() + "/" + idOf(kept))
+                : Optional.empty();
+        return FormHead.of(frame, title, thing, standing, problems, fields).withNamesake(other);
+    }
 
     /** Answers with the form; with 422 where there is a problem. */
     abstract void show(Context ctx, F form, Standing standing, List<Problem> problems);
@@ -124,7 +170,7 @@ abstract class ThingPages<K, F> implements Feature {
 
     private Outcome<K> kept(Optional<String> id, F form) {
         try {
-            return save(id, form);
+            return saved(id, form);
         } catch (RecordsTrouble e) {
             // a full disk must not cost what was typed
             return Outcome.refused(e.problem());
@@ -148,8 +194,11 @@ abstract class ThingPages<K, F> implements Feature {
 
     private K kept(Context ctx) {
         return find(id(ctx))
-                .orElseThrow(() -> Refused.notHere(
-                        "There is no such " + thing.word() + " in this workshop.", "Go back to the stores."));
+                .orElseThrow(() -> shop.notHere(
+                        thing.word(),
+                        records -> find(records, id(ctx)).isPresent(),
+                        "There is no such " + thing.word() + ".",
+                        "Go back to the stores."));
     }
 
     private void change(Context ctx) {

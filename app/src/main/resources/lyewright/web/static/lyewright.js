@@ -23,32 +23,81 @@
     }
   });
 
-  // A request that got no answer, or our own fault: say so where it is seen, and keep what was typed.
-  function tell(sentence) {
+  // A request that was not answered, or refused: said at the window's edge, in sight wherever one types, until one is answered.
+  // A form that keeps what is typed (data-keeps) says that it is not kept, tries again by itself, and asks before it is left.
+  const AGAIN = 3000;
+  let again = 0;
+  let waiting = null;
+
+  function tell(sentences, way) {
     let slot = document.getElementById("trouble");
     if (!slot) {
       slot = document.createElement("div");
       slot.id = "trouble";
-      slot.className = "caution";
+      slot.className = "caution edge";
       slot.dataset.level = "stop";
       slot.setAttribute("role", "alert");
-      document.getElementById("content").prepend(slot);
+      document.body.append(slot);
     }
-    slot.textContent = sentence;
+    const text = document.createElement("p");
+    text.textContent = sentences.filter(Boolean).join(" ");
+    slot.replaceChildren(text);
+    if (way) {
+      slot.append(document.importNode(way, true));
+    }
   }
 
-  document.addEventListener("htmx:sendError", function () {
-    tell("Lyewright does not answer. Is it still running? What you typed is still here; go on once it runs again.");
-  });
-  document.addEventListener("htmx:responseError", function (event) {
-    if (event.detail.xhr.status >= 500) {
-      tell("Something went wrong in Lyewright itself. What you typed is still here.");
-    }
-  });
-  document.addEventListener("htmx:afterOnLoad", function () {
+  function settle() {
+    clearTimeout(again);
+    waiting = null;
     const slot = document.getElementById("trouble");
     if (slot) {
       slot.remove();
+    }
+  }
+
+  function typing(event) {
+    return event.detail.elt.closest("form[data-keeps]");
+  }
+
+  const UNKEPT = "What you type now is not kept. It is still on this page; do not close it.";
+
+  document.addEventListener("htmx:sendError", function (event) {
+    const form = typing(event);
+    tell(["Lyewright does not answer. Is it still running?", form ? UNKEPT : "What you typed is still here; go on once it runs again."]);
+    if (form) {
+      waiting = form;
+      clearTimeout(again);
+      again = setTimeout(function () {
+        form.dispatchEvent(new Event("input", { bubbles: true }));
+      }, AGAIN);
+    }
+  });
+  document.addEventListener("htmx:responseError", function (event) {
+    const said = new DOMParser().parseFromString(event.detail.xhr.responseText, "text/html");
+    const what = said.querySelector("[data-what]");
+    const remedy = said.querySelector("[data-remedy]");
+    const form = typing(event);
+    waiting = form || waiting;
+    tell(
+      [what ? what.textContent : "That did not work.", remedy && remedy.textContent, form ? UNKEPT : ""],
+      said.querySelector("form[data-way]")
+    );
+  });
+  document.addEventListener("htmx:afterRequest", function (event) {
+    if (event.detail.successful) {
+      settle();
+    }
+  });
+  window.addEventListener("beforeunload", function (event) {
+    if (waiting) {
+      event.preventDefault();
+    }
+  });
+  // a button of that form sends all of it
+  document.addEventListener("submit", function (event) {
+    if (event.target === waiting) {
+      waiting = null;
     }
   });
 

@@ -9,7 +9,8 @@
   function mark() {
     let wrong = false;
     for (const slot of form.querySelectorAll(".slot")) {
-      const troubled = slot.textContent.trim() !== "";
+      const waiting = slot.textContent.trim() !== "";
+      const troubled = slot.querySelector(".trouble") !== null;
       const field = document.getElementById(slot.dataset.for);
       field.setAttribute("aria-invalid", String(troubled));
       // what is folded away must not be what is wrong
@@ -17,7 +18,7 @@
       if (troubled && fold) {
         fold.open = true;
       }
-      wrong = wrong || (troubled && !slot.closest("[data-aside]"));
+      wrong = wrong || (waiting && !slot.closest("[data-aside]"));
     }
     answer.classList.toggle("stale", wrong);
     waits.hidden = !wrong;
@@ -25,6 +26,21 @@
 
   document.body.addEventListener("htmx:afterSettle", mark);
   document.body.addEventListener("htmx:oobAfterSwap", mark);
+
+  // A mould that is chosen after none was is meant to be full, unless somebody has said how much.
+  const mould = form.elements.namedItem("mould");
+  const much = form.elements.namedItem("much");
+  let before = mould.value;
+  let said = false;
+  form.addEventListener("input", function (event) {
+    said = said || event.target === much;
+    if (event.target === mould) {
+      if (!before && mould.value && !said && much.value === "written") {
+        much.value = "full";
+      }
+      before = mould.value;
+    }
+  }, true);
 
   // another version is another page: its oils and portions differ
   form.addEventListener("change", function (event) {

@@ -235,6 +235,37 @@ class MakeJourneyTest {
     }
 
     @Test
+    void a_mould_that_is_chosen_after_none_is_meant_to_be_full_unless_somebody_said_how_much() {
+        try (Visit visit = browser.visit(820)) {
+            Page page = visit.page();
+            page.navigate(shop.address() + shop.make("notebook"));
+            Locator mould = page.getByLabel("Mould", new Page.GetByLabelOptions().setExact(true));
+            mould.selectOption(shop.mould("loaf"));
+            assertThat(page.getByLabel("How much")).hasValue("full");
+            assertThat(page.locator(".facts").first()).containsText("the mould takes");
+
+            page.getByLabel("How much").selectOption("written");
+            assertThat(page.locator("#answer")).containsText("This fills the mould to");
+            mould.selectOption("");
+            mould.selectOption(shop.mould("loaf"));
+            assertThat(page.getByLabel("How much")).hasValue("written");
+        }
+    }
+
+    @Test
+    void an_amount_that_is_only_just_asked_for_is_not_marked_as_wrong() {
+        try (Visit visit = browser.visit(360)) {
+            Page page = visit.page();
+            page.navigate(shop.address() + shop.make("plain"));
+            page.getByLabel("How much").selectOption("bars");
+            assertThat(page.locator(".awaited")).containsText("write it as 10 x 110 g");
+            assertThat(page.locator("#waits")).isVisible();
+            assertThat(page.locator(".trouble:visible")).hasCount(0);
+            visit.isSound();
+        }
+    }
+
+    @Test
     void an_answer_that_comes_too_late_is_dropped() {
         try (Visit visit = browser.visit(820)) {
             Page page = visit.page();

@@ -76,6 +76,8 @@ class MakePagesTest {
                 "mould=ovals&much=full | 12</a> of",
                 "mould=typed&inside=300x76mm&much=full | the mould takes",
                 "mould=typed&inside=12x95ml&much=full | 12</a> of",
+                "mould=typed&inside=1.2 l&much=full | the mould takes",
+                "mould=typed&inside=1200ml | the mould takes",
                 "mould=typed&inside=1450g water&much=full | the mould takes",
                 "mould=typed&inside=300x80x65mm&much=full&cut=25mm&ends=10mm | 11</a> of",
                 "much=total&amount=1500 g | 1500.0 g</a> asked",
@@ -135,7 +137,6 @@ class MakePagesTest {
                 "much=total&amount=1500 | amount | has no unit",
                 "much=total&amount=0 g | amount | is too small",
                 "much=total&amount=1e9 kg | amount | ",
-                "much=total | amount | it is not said how much",
                 "much=bars&amount=10 x | amount | does not say what a bar weighs",
                 "much=bars&amount=110 g | amount | does not say how many bars",
                 "much=bars&amount=10x110g&mould=loaf | amount | bars, not 10",
@@ -143,7 +144,9 @@ class MakePagesTest {
                 "much=written | much | is in percent",
                 "much=full | mould | without a mould nothing is full",
                 "much=full&mould=gone | mould | is not among the workshop",
-                "much=full&mould=typed | inside | does not say what the mould holds",
+                "much=full&mould=typed&inside=large | inside | does not",
+                "much=full&mould=typed&inside=1500 g | inside | is how much to make, not how large the mould is",
+                "much=full&mould=typed&inside=3 lb | inside | choose 'so much in the mould'",
                 "much=full&mould=typed&inside=300x80x65 | inside | has no unit",
                 "much=full&mould=loaf&cut=thick | cut | does not begin with a number",
                 "much=full&mould=loaf&cut=400mm | cut | no whole bar",
@@ -167,6 +170,60 @@ class MakePagesTest {
                 .isNotEmpty()
                 .allSatisfy(said -> assertThat(said).contains(what == null ? "" : what.strip()));
         assertThat(MakeShop.troubles(inPlace.body(), field)).isEqualTo(MakeShop.troubles(whole.body(), field));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "much=total | amount | write it as 1500 g",
+                "much=bars | amount | write it as 10 x 110 g",
+                "much=full&mould=typed | inside | write it as 300x80x65mm"
+            })
+    void a_field_that_was_only_just_asked_for_is_not_wrong_yet(String chosen, String field, String what) {
+        String page = shop.get(shop.make("plain", pairs(chosen))).body();
+
+        assertThat(MakeShop.troubles(page, field)).isEmpty();
+        assertThat(page).contains("The sheet comes once this is typed: " + what).doesNotContain("class=\"sheet");
+        assertThat(page).doesNotContain("aria-invalid=\"true\"");
+    }
+
+    @Test
+    void a_mould_that_is_chosen_is_full_unless_told_otherwise() {
+        assertThat(sheet(shop.make("notebook", "mould", "loaf"))).contains("the mould takes");
+    }
+
+    @Test
+    void a_recipe_as_it_stands_that_does_not_fit_its_mould_says_by_how_much() {
+        assertThat(sheet(shop.make("notebook", "mould", "loaf", "much", "written")))
+                .containsPattern("This fills the mould to [0-9]+ %: it holds [0-9]+ g, and [0-9]+ g go in");
+        assertThat(sheet(shop.make("notebook", "mould", "typed", "inside", "1 l", "much", "written")))
+                .containsPattern("This is [0-9]+ g more than this mould holds: it holds [0-9]+ g");
+    }
+
+    @Test
+    void another_oil_is_told_by_the_superfat_that_the_sheet_shows() {
+        shop.add("given", MakeShop.NOTEBOOK.replace("alkali: sodium\nsuperfat: 6 %", "alkali: {sodium: 132 g}"));
+        String page =
+                shop.get(shop.make("given", "out", "coconut", "in", "babassu")).body();
+        Matcher sheet =
+                Pattern.compile("figure=superfat.sheetPercent\">([0-9.]+) %").matcher(page);
+        Matcher said = Pattern.compile("superfat ([0-9.]+) → ").matcher(page);
+
+        assertThat(sheet.find()).isTrue();
+        assertThat(said.find()).isTrue();
+        assertThat(Double.parseDouble(said.group(1))).isEqualTo(Double.parseDouble(sheet.group(1)));
+        assertThat(page).contains("Superfat before weights are rounded");
+    }
+
+    @Test
+    void much_is_in_kilograms_and_its_figures_still_lead_to_their_reasons() {
+        String page = sheet(shop.make("plain", "much", "oils", "amount", "9999 kg"));
+
+        assertThat(page).contains("<a class=\"why\"").doesNotContainPattern("[0-9]{6,} g");
+        assertThat(MakeShop.whys(page))
+                .anySatisfy(
+                        link -> assertThat(link.figure() + " " + link.text()).matches("totals.oilsGrams 9999\\.0+ kg"));
     }
 
     @Test

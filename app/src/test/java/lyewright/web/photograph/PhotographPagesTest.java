@@ -157,6 +157,7 @@ class PhotographPagesTest {
     void what_is_no_photograph_is_refused_with_what_it_is(String what, byte[] file, String words) {
         HttpResponse<String> answer = give(file);
         assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("<input autofocus id=\"photograph\"");
         assertThat(answer.body()).contains("class=\"trouble\"").contains(words).contains("<h1>Plain</h1>");
         assertThat(shop.book().find(recipe).orElseThrow().photograph()).isEmpty();
     }

@@ -334,4 +334,49 @@ class EditorPagesTest {
             assertThat(input(page, "oils.3.name")).isFocused();
         }
     }
+
+    @Test
+    void while_lyewright_does_not_answer_the_window_says_that_nothing_is_kept_and_then_goes_on_by_itself() {
+        try (Visit visit = browser.visit(DESK)) {
+            Page page = edit(visit);
+            page.route("**/edit", route -> route.abort());
+            Locator water = input(page, "water");
+            water.fill("30 % lye");
+
+            assertThat(page.locator("#trouble")).containsText("What you type now is not kept.");
+            assertThat(page.locator("#trouble")).isInViewport();
+            page.unroute("**/edit");
+            assertThat(page.locator("#trouble")).hasCount(0);
+            assertThat(drafted().water()).isEqualTo("30 % lye");
+        }
+    }
+
+    @Test
+    void what_is_refused_while_typing_is_said_at_the_edge_of_the_window() {
+        try (Visit visit = browser.visit(360)) {
+            Page page = edit(visit);
+            recipes().delete(recipe.id()).orThrow();
+            input(page, "notes").evaluate("notes => { notes.closest('details').open = true; }");
+            input(page, "notes").fill("more of it");
+
+            assertThat(page.locator("#trouble")).containsText("There is no such recipe.");
+            assertThat(page.locator("#trouble")).containsText("What you type now is not kept.");
+            assertThat(page.locator("#trouble")).isInViewport();
+            assertThat(input(page, "notes")).hasValue("more of it");
+        }
+    }
+
+    @Test
+    void the_button_says_what_saving_does() {
+        try (Visit visit = browser.visit(DESK)) {
+            Page page = edit(visit);
+            Locator save = page.locator("button[value='save']");
+            String over = "Save over version " + recipe.newest().number();
+            String next = "Save as version " + (recipe.newest().number() + 1);
+
+            assertThat(save).hasAccessibleName(over);
+            page.locator("[name='as-next']").check();
+            assertThat(save).hasAccessibleName(next);
+        }
+    }
 }

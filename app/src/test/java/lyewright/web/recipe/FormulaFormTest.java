@@ -346,4 +346,18 @@ class FormulaFormTest {
                         + " oils.2.amount alkali superfat water acids cured-water process.make process.oils process.lye"
                         + " process.oven process.pour");
     }
+
+    @Test
+    void an_oil_without_an_amount_says_nothing_of_the_others() {
+        assertThat(troubles(read("oils.0.amount", "60 %", "oils.1.name", "coconut", "oils.1.amount", "")))
+                .containsExactly("oils.1.amount: it has no amount; write 350 g, 80 % or rest");
+        assertThat(troubles(read("oils.0.amount", "600 g", "oils.1.name", "coconut", "oils.1.amount", "")))
+                .containsExactly("oils.1.amount: it has no amount; write 350 g, 80 % or rest");
+    }
+
+    @Test
+    void an_oil_of_nothing_is_said_to_be_0() {
+        assertThat(troubles(read("oils.1.name", "coconut", "oils.1.amount", "0 %")))
+                .containsExactly("oils.1.amount: the amount of 'coconut' is 0; write more than 0, or leave it out");
+    }
 }

@@ -286,6 +286,20 @@ class RecipePagesTest {
     }
 
     @Test
+    void without_a_second_recipe_the_other_is_asked_for_and_the_former_version_offered() {
+        String id = shop.keep(RecipeShop.PLAIN);
+        assertThat(shop.get("/recipes/compare?a=" + id).body())
+                .contains("choose a recipe")
+                .doesNotContain("Nothing differs")
+                .doesNotContain("Or with its version before");
+        shop.book()
+                .save(id, 1, RecipeShop.formula(RecipeShop.PLAIN.replace("6 %", "7 %")), true, "")
+                .orThrow();
+        assertThat(shop.get("/recipes/compare?a=" + id + "&b=").body())
+                .contains("<a href=\"/recipes/" + id + "/compare\">Or with its version before</a>");
+    }
+
+    @Test
     void notes_and_reasons_are_words_only() {
         String id = shop.keep(RecipeShop.PLAIN.replace("use: own", "use: own\nnotes: '<img src=x onerror=alert(1)>'"));
         shop.book()

@@ -272,7 +272,10 @@ class SettingPagesTest {
         for (byte[] file : damaged) {
             HttpResponse<String> refused = workshop.postFile("/settings/restore", "backup", file);
             assertThat(refused.statusCode()).as("%d bytes", file.length).isEqualTo(422);
-            assertThat(refused.body()).contains("id=\"f-backup-trouble\"").doesNotContain("Put this backup back?");
+            assertThat(refused.body())
+                    .contains("id=\"f-backup-trouble\"")
+                    .contains("<input autofocus type=\"file\" id=\"f-backup\"")
+                    .doesNotContain("Put this backup back?");
             assertThat(jugNames()).containsExactly("Mine");
         }
         assertThat(workshop.post("/settings/restore").statusCode()).isEqualTo(422);

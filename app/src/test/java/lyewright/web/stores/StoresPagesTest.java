@@ -115,6 +115,30 @@ class StoresPagesTest {
 
     @ParameterizedTest
     @MethodSource("things")
+    void a_second_one_of_the_same_name_is_refused_and_leads_to_the_first(Typed typed) throws Exception {
+        workshop.post(typed.thing().address(), typed.with(typed.right()));
+        String id = onlyId(typed);
+        List<String> again = new ArrayList<>(typed.changed());
+        int name = again.indexOf(typed.name());
+        again.set(name, typed.name().toUpperCase(java.util.Locale.ROOT));
+        if (typed.thing() == Thing.MATERIAL) {
+            again.set(name, typed.name());
+        }
+        HttpResponse<String> refused = workshop.post(typed.thing().address(), typed.with(again));
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body())
+                .contains("there is a " + typed.thing().word() + " '" + typed.name() + "' already")
+                .contains("href=\"" + typed.thing().address() + "/" + id + "\"");
+        assertThat(ids(typed)).containsExactly(id);
+        workshop.post(typed.thing().address() + "/" + id + "/remove");
+        assertThat(workshop.post(typed.thing().address(), typed.with(typed.right()))
+                        .statusCode())
+                .isEqualTo(303);
+        workshop.post(typed.thing().address() + "/" + onlyId(typed) + "/remove");
+    }
+
+    @ParameterizedTest
+    @MethodSource("things")
     void wrong_input_comes_back_as_typed_with_its_trouble_beside_its_field(Typed typed) throws Exception {
         HttpResponse<String> refused = workshop.post(typed.thing().address(), typed.with(typed.wrong()));
         assertThat(refused.statusCode()).isEqualTo(422);

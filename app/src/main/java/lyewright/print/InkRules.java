@@ -29,12 +29,12 @@ final class InkRules {
     }
 
     private static Set<String> names(String selectors) {
-        return Set.of(selectors.strip().split("\\s*,\\s*"));
+        return Set.of(selectors.strip().split("\\s*,\\s*", -1));
     }
 
     private static Map<String, String> says(String declarations) {
         Map<String, String> says = new HashMap<>();
-        for (String one : declarations.split(";")) {
+        for (String one : declarations.split(";", -1)) {
             int colon = one.indexOf(':');
             if (colon > 0) {
                 says.put(
@@ -49,7 +49,7 @@ final class InkRules {
     Map<String, String> of(String element, String classes) {
         Set<String> wanted = new HashSet<>();
         wanted.add(element);
-        for (String one : classes.strip().split("\\s+")) {
+        for (String one : classes.strip().split("\\s+", -1)) {
             wanted.add("." + one);
         }
         Map<String, String> all = new HashMap<>();

@@ -22,7 +22,7 @@ final class Pen implements SVGDrawer {
 
     @Override
     public SVGImage buildSVGImage(Element svg, Box box, CssContext css, double width, double height, double dots) {
-        String[] view = svg.getAttribute("viewBox").split(" ");
+        String[] view = svg.getAttribute("viewBox").split(" ", -1);
         double wide = Double.parseDouble(view[2]);
         double high = Double.parseDouble(view[3]);
         double across = width >= 0 ? width : wide * dots;

@@ -103,7 +103,7 @@ final class PenStrokes {
         if (dashes.isEmpty()) {
             return new BasicStroke(width, cap, join);
         }
-        String[] each = dashes.split(" ");
+        String[] each = dashes.split(" ", -1);
         float[] dash = new float[each.length];
         for (int i = 0; i < dash.length; i++) {
             dash[i] = scaled(each[i]);

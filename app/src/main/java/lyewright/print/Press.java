@@ -61,6 +61,7 @@ final class Press {
                 .useCacheStore(PdfRendererBuilder.CacheStore.PDF_FONT_METRICS, METRICS)
                 .usePdfUaAccessibility(true)
                 .useSVGDrawer(new Pen())
+                .useUnicodeLineBreaker(new LineEnds())
                 .useUriResolver((base, uri) -> null)
                 .useReplacementText(NO_SUCH_LETTER)
                 .withProducer("Lyewright")

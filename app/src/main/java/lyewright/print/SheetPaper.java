@@ -29,6 +29,6 @@ public final class SheetPaper {
     }
 
     private static String page(SheetLeaf leaf) {
-        return NoBreaks.in(Xhtml.clean(Templates.render(TEMPLATE, leaf)));
+        return Xhtml.clean(Templates.render(TEMPLATE, leaf));
     }
 }

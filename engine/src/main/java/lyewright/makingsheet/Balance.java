@@ -24,8 +24,6 @@ public final class Balance {
     /** Steps that stand for nothing but the arithmetic of doubles. */
     private static final double ARITHMETIC = 1e-9;
 
-    private static final double MILLIGRAM = 0.001;
-
     private final String name;
     private final WrittenMass capacity;
     private final WrittenMass step;
@@ -158,8 +156,8 @@ public final class Balance {
             // a whole number of steps to begin with, such as 4.20 oz on a balance of 0.05 oz
             return mass;
         }
-        // a step such as 0.05 oz is no whole milligram; where the nearest one lies over, the one below is kept
-        return mass.grams() > grams + ARITHMETIC * stepGrams ? Mass.ofGrams(mass.grams() - MILLIGRAM) : mass;
+        // a step such as 0.05 oz is no whole milligram, and the nearest one may lie over
+        return mass.grams() > grams + ARITHMETIC * stepGrams ? Mass.ofGrams((steps - 1) * stepGrams) : mass;
     }
 
     /**

@@ -179,7 +179,7 @@ class MaterialReadingTest {
                 .allSatisfy(p -> assertThat(p.path()).isEqualTo("oils"));
         assertThat(premix("coconut 60 %\nolive 40 %"))
                 .singleElement()
-                .satisfies(p -> assertThat(p.what()).contains("olive-virgin"));
+                .satisfies(p -> assertThat(p.what()).contains("olive oil (virgin)"));
         assertThat(premix("rest\nrest"))
                 .isNotEmpty()
                 .allSatisfy(p -> assertThat(p.path()).isEqualTo("oils"));

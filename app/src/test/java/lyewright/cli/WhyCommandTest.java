@@ -85,7 +85,7 @@ class WhyCommandTest {
             delimiter = '|',
             value = {
                 "vessels.oil pot.coconut.weighGrams | vessels[1].items[0].weighGrams",
-                "vessels.lye jug.naoh.readingGrams | vessels[6].items[1].readingGrams",
+                "vessels.cup: alkali.naoh.readingGrams | vessels[7].items[0].readingGrams",
                 "portions.kelp.superfatPercent | portions[1].superfatPercent",
                 "portions.plain.sea-salt.gramsPerKgOils | portions[0].additions[1].gramsPerKgOils",
                 "composition.cured.totalGrams | composition[2].totalGrams",

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
+import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Weighing;
 import lyewright.records.setting.Units;
@@ -42,6 +43,14 @@ class OunceWorkshopTest {
                 home,
                 Units.OUNCES,
                 shop -> List.of(new RecipePages(shop), new MakePages(shop), new Start(shop), new WhyPages(shop)));
+        // the balances at hand show grams
+        for (String balance : List.of("kitchen:5kg:1g", "fine:500g:0.1g")) {
+            workshop.shop()
+                    .records()
+                    .equipment()
+                    .addBalance(Balance.parse(balance).orThrow())
+                    .orThrow();
+        }
         formula = FormulaFile.read(Files.readString(Path.of("..", "examples", "tideline.yaml")))
                 .formula()
                 .orElseThrow();
@@ -92,7 +101,7 @@ class OunceWorkshopTest {
     void every_mass_to_weigh_is_on_the_making_sheet_in_both() throws Exception {
         String page = workshop.get("/make?recipe=" + recipe + "&much=total&amount=1500g")
                 .body();
-        List<String> masses = Pattern.compile("<td class=\"number mass\">(.*?)</td>")
+        List<String> masses = Pattern.compile("<td class=\"number mass two\">(.*?)</td>")
                 .matcher(page)
                 .results()
                 .map(cell -> cell.group(1).replaceAll("<[^>]*>", ""))

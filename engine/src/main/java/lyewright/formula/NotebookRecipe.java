@@ -364,6 +364,14 @@ final class NotebookRecipe {
                 && additive.makeup().water() >= WATER_OF_LIQUIDS;
     }
 
+    private double gramsPerMillilitre(Addition addition) {
+        return materials
+                .tables()
+                .additive(addition.of())
+                .map(Additive::gramsPerMillilitre)
+                .orElse(1.0);
+    }
+
     private boolean isMilk(String key) {
         return materials
                 .own(key)
@@ -420,7 +428,7 @@ final class NotebookRecipe {
         } else {
             shares.sayOfWhat(findings, offers);
         }
-        WaterRule rule = water.settle(additions);
+        WaterRule rule = water.settle(additions, this::gramsPerMillilitre);
         return new Formula(
                 name == null ? "" : name,
                 1,

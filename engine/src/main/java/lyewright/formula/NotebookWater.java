@@ -1,9 +1,11 @@
 package lyewright.formula;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.measure.MassUnit;
@@ -102,8 +104,13 @@ final class NotebookWater {
         asWater.add(addition);
     }
 
-    /** The rule, those that replace water marked in the list. */
-    WaterRule settle(List<Addition> additions) {
+    /**
+     * The rule, those that replace water marked in the list.
+     *
+     * @param additions all of the recipe
+     * @param gramsPerMillilitre density of an addition, for what was measured by volume
+     */
+    WaterRule settle(List<Addition> additions, ToDoubleFunction<Addition> gramsPerMillilitre) {
         boolean replaces = !(rule instanceof WaterRule.Weight);
         @Nullable WrittenMass all = null;
         for (int at : asWater) {
@@ -111,13 +118,27 @@ final class NotebookWater {
             if (replaces) {
                 additions.set(at, new Addition(liquid.of(), liquid.amount(), liquid.stage(), liquid.disperse(), true));
             }
-            if (liquid.amount() instanceof Amount.Weight weight) {
-                all = all == null ? weight.mass() : sum(all, weight.mass());
+            @Nullable WrittenMass mass = mass(liquid, gramsPerMillilitre.applyAsDouble(liquid));
+            if (mass != null) {
+                all = all == null ? mass : sum(all, mass);
             }
         }
         if (rule != null) {
             return rule;
         }
         return all == null ? SOME : new WaterRule.Weight(all, false);
+    }
+
+    /** Rounded up, so that the water is never a hair less than what takes its place. */
+    private static @Nullable WrittenMass mass(Addition liquid, double gramsPerMillilitre) {
+        if (liquid.amount() instanceof Amount.Weight weight) {
+            return weight.mass();
+        }
+        return liquid.amount() instanceof Amount.Bulk bulk
+                ? new WrittenMass(
+                        BigDecimal.valueOf(bulk.volume().millilitres() * gramsPerMillilitre)
+                                .setScale(1, RoundingMode.CEILING),
+                        MassUnit.GRAM)
+                : null;
     }
 }

@@ -210,6 +210,10 @@ class NotebookEverydayTest {
         Formula all = formula("T\nlard 500 g\nsuperfat 5\ngoat milk 150 g in the lye as water");
         assertThat(all.additions().get(0).replacesWater()).isTrue();
         assertThat(WaterText.print(all.water())).isEqualTo("150 g");
+
+        Formula poured = formula("T\nlard 500 g\nsuperfat 5\ngoat milk 200 ml in the lye as water");
+        double density = Tables.bundled().additive("goat-milk").orElseThrow().gramsPerMillilitre();
+        assertThat(((WaterRule.Weight) poured.water()).mass().grams()).isBetween(200 * density, 200 * density + 0.1);
     }
 
     // Lists and names

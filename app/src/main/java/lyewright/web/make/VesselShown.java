@@ -28,7 +28,13 @@ public record VesselShown(WeighVessel vessel, Optional<String> balance, List<Row
      * @param reads what the balance shows then
      * @param percentOfOils of all oils
      */
-    public record Row(WeighRow row, Piece weigh, Piece reads, Piece percentOfOils) {}
+    public record Row(WeighRow row, Piece weigh, Piece reads, Piece percentOfOils) {
+
+        /** Whether the mass is said in grams and in ounces, which a phone has to set one under the other. */
+        public boolean inTwoUnits() {
+            return !row.weigh().also().isEmpty();
+        }
+    }
 
     static VesselShown of(WeighVessel vessel, FigureLinks links) {
         List<String> balances =

@@ -123,7 +123,11 @@ public record EditorFigures(
         }
 
         private Piece weighed(Weighing weighing) {
-            return mass(weighing.weigh().grams(), path(weighing) + ".weighGrams");
+            String path = path(weighing) + ".weighGrams";
+            // as the balance shows it: an alkali rounded to grams could read as more than is weighed
+            return ounces
+                    ? mass(weighing.weigh().grams(), path)
+                    : new Piece(Figures.on(weighing.balance(), weighing.weigh()), path);
         }
 
         private String path(Weighing weighing) {
@@ -141,7 +145,15 @@ public record EditorFigures(
         }
 
         private Piece strength() {
-            return new Piece(Figures.percent(sheet.lye().pureStrengthPercent(), 1), "lye.pureStrengthPercent");
+            return waterIsBrought()
+                    ? new Piece(
+                            Figures.percent(sheet.lye().concentrationPercent(), 1), "alkali.jugConcentrationPercent")
+                    : new Piece(Figures.percent(sheet.lye().pureStrengthPercent(), 1), "lye.pureStrengthPercent");
+        }
+
+        /** Milk and the like are in the jug too, so that only what is in it says how strong the lye is. */
+        private boolean waterIsBrought() {
+            return sheet.totals().waterBrought() >= 0.05;
         }
 
         private static String small(String name) {

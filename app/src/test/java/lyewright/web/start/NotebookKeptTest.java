@@ -118,7 +118,7 @@ class NotebookKeptTest {
     @Test
     void the_mould_that_was_said_leads_on_to_the_making_page() throws Exception {
         assertThat(kept("mouldText", "loaf 300 x 80 x 65 mm"))
-                .endsWith("?done=notebook&inside=300x80x65+mm&mould=typed&much=full");
+                .endsWith("?done=notebook&inside=loaf+300+x+80+x+65+mm&mould=typed&much=full");
         assertThat(kept("mouldText", "1500 g")).endsWith("?done=notebook&amount=1500+g&much=total");
         assertThat(kept("mouldText", "a bucket")).endsWith("?done=notebook");
     }

@@ -276,7 +276,7 @@ class NotebookPagesTest {
     void who_chooses_ounces_is_answered_in_ounces() throws Exception {
         assertThat(StartServer.text(server.post(
                         "/notebook/answer", "text", UNNAMED.replace("soda 108 g", "superfat 5 %"), "units", "ounces")))
-                .containsPattern("It takes [0-9.]+ oz of soda\\.")
+                .containsPattern("It takes [0-9.]+ oz \\( [0-9.]+ g \\) of soda\\.")
                 .contains("As it stands it makes 38.")
                 .containsPattern("Coconut oil 12\\.3[0-9]* oz");
     }

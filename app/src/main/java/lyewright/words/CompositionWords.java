@@ -40,7 +40,7 @@ public final class CompositionWords {
             case ALKALI -> "Alkali";
             case STOCK_LYE -> "Stock lye";
             case SALT -> "Salt";
-            case SOLIDS -> "Clay, colour";
+            case SOLIDS -> "Solids";
             case FRAGRANCE -> "Fragrance";
             case OTHER -> "Other";
             case LIQUIDS -> "Liquids";

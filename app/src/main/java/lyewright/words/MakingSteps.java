@@ -133,9 +133,17 @@ public final class MakingSteps {
 
     private void lye() {
         LyeSteps lye = new LyeSteps(view, units, practices);
-        additions("Stir into the lye jug before any alkali, in this order:", view.additionsAt(Stage.Kind.LYE));
+        additions(
+                "Stir into the lye jug before any alkali, in this order"
+                        + (hasColdMilk() ? "; milk goes in frozen:" : ":"),
+                view.additionsAt(Stage.Kind.LYE));
         step(lye.dissolve());
         step(lye.cool());
+    }
+
+    /** Its caution says why, but freezing it has to be thought of the day before. */
+    private boolean hasColdMilk() {
+        return sheet.cautions().stream().anyMatch(caution -> caution.id().equals("milk-cold"));
     }
 
     private void blend() {

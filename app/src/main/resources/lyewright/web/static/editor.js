@@ -113,6 +113,11 @@
     }
   });
 
+  // no answer: what stands there is of what was typed before
+  document.addEventListener("htmx:sendError", function () {
+    stale(true);
+  });
+
   // What was folded open stays open when the figures change.
   let open = [];
   document.addEventListener("htmx:oobBeforeSwap", function (event) {

@@ -69,8 +69,7 @@ class RecipeInWordsTest {
     @Test
     void water_that_wets_something_out_is_part_of_the_water() {
         assertThat(text(WETTED))
-                .containsPattern(
-                        "33 % lye 286\\.0 g in the lye jug 262 g wets out the white clay [^0-9]* 24\\.0 g");
+                .containsPattern("33 % lye 286\\.0 g in the lye jug 262 g wets out the white clay [^0-9]* 24\\.0 g");
     }
 
     @Test

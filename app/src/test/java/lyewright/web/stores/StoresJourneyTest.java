@@ -140,6 +140,7 @@ class StoresJourneyTest {
         }
     }
 
+    @Tag("sweep")
     @ParameterizedTest
     @ValueSource(ints = {360, 820, 1440})
     void every_other_page_is_sound_in_light_and_dark(int width) throws Exception {

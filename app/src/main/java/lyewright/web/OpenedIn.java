@@ -9,7 +9,7 @@ import java.util.Optional;
  */
 public final class OpenedIn {
 
-    /** The hidden field that says it; see {@code web/opened-in.jte}. */
+    /** The hidden field that says it; see {@code web/opened.jte}. */
     public static final String FIELD = "opened-in";
 
     private static final String DEMO = "demo";

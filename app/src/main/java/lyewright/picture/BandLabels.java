@@ -101,9 +101,7 @@ final class BandLabels {
     }
 
     private static double room(boolean before, SuperfatScale scale) {
-        return before
-                ? scale.at(0) - SuperfatPicture.LEAST_X
-                : SuperfatPicture.MOST_X - scale.at(0);
+        return before ? scale.at(0) - SuperfatPicture.LEAST_X : SuperfatPicture.MOST_X - scale.at(0);
     }
 
     void draw(Canvas canvas, SuperfatScale scale, double foot) {

@@ -84,9 +84,7 @@ public final class ComparePicture {
         return SuperfatScale.over(
                 SuperfatPicture.LEFT,
                 SuperfatPicture.RIGHT,
-                SuperfatPicture.SIDES
-                        .and(new BandLabels(a).rooms())
-                        .and(new BandLabels(b).rooms()),
+                SuperfatPicture.SIDES.and(new BandLabels(a).rooms()).and(new BandLabels(b).rooms()),
                 a.worst(),
                 a.low(),
                 a.high(),

@@ -106,11 +106,16 @@ class BandLayoutTest {
                 String where = text.what + " of " + drawing.description();
                 assertThat(text.left).as(where).isNotNegative();
                 assertThat(text.right).as(where).isLessThanOrEqualTo(drawing.width());
-                assertThat(texts.subList(0, i).stream().filter(text::meets)).as(where).isEmpty();
-                assertThat(lines(drawing, List.of("zero", "now", "lead", "asked")).stream().filter(text::meets))
+                assertThat(texts.subList(0, i).stream().filter(text::meets))
                         .as(where)
                         .isEmpty();
-                assertThat(sides(drawing).stream().filter(text::straddles)).as(where).isEmpty();
+                assertThat(lines(drawing, List.of("zero", "now", "lead", "asked")).stream()
+                                .filter(text::meets))
+                        .as(where)
+                        .isEmpty();
+                assertThat(sides(drawing).stream().filter(text::straddles))
+                        .as(where)
+                        .isEmpty();
             }
         }
     }
@@ -130,8 +135,7 @@ class BandLayoutTest {
     }
 
     private static Area only(List<Area> texts, String what) {
-        List<Area> found =
-                texts.stream().filter(text -> text.what.equals(what)).toList();
+        List<Area> found = texts.stream().filter(text -> text.what.equals(what)).toList();
         assertThat(found).hasSize(1);
         return found.get(0);
     }

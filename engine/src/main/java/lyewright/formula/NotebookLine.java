@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.measure.Fractions;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,13 +23,9 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     /** The end of a line whose liquid is part of the lye's water. */
     static final String AS_WATER = "in the lye as water";
 
-    /** Halves, quarters and so on, with a whole number before them or alone. */
-    private static final String FRACTION =
-            "(?:[0-9]{1,4}\\s)?[0-9]{1,2}/(?:2|4|8|16)(?![0-9/.,])|[0-9]{0,4}\\s?[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]";
-
     /** A number that ends a key, as in brine-25, is part of it; so is one inside a word. */
     private static final Pattern NUMBER = Pattern.compile(
-            "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + FRACTION + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
+            "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + Fractions.WRITTEN + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
 
     private static final Pattern UNIT = Pattern.compile("\\s{0,9}(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
 

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.formula.NotebookLine.Quantity;
+import lyewright.measure.Fractions;
 import lyewright.measure.MassUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -87,10 +87,6 @@ final class NotebookUnits {
 
     private static final Set<String> PERCENTS = Set.of(PERCENT, "percent", "% by weight", "percent by weight");
 
-    private static final String FRACTION_SIGNS = "\u215b\u00bc\u215c\u00bd\u215d\u00be\u215e";
-
-    private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+)\\s)?([0-9]+)/([0-9]+)");
-
     private static final Pattern PLAIN = Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,9}");
 
     /** A comma with other than three digits behind it, or behind a nought, parts no thousands. */
@@ -103,8 +99,6 @@ final class NotebookUnits {
 
     private static final Pattern WITH_COMMA =
             Pattern.compile("(?<![0-9.,])(?:[0-9]{1,9},(?:[0-9]{1,2}|[0-9]{4,9})|0,[0-9]{3})(?![0-9.,])");
-
-    private static final BigDecimal EIGHT = BigDecimal.valueOf(8);
 
     private NotebookUnits() {}
 
@@ -130,23 +124,7 @@ final class NotebookUnits {
         if (THOUSANDS.matcher(number).matches()) {
             return number.replace(",", "");
         }
-        int sign = FRACTION_SIGNS.indexOf(number.charAt(number.length() - 1));
-        if (sign >= 0) {
-            String whole = number.substring(0, number.length() - 1).strip();
-            return sum(whole, BigDecimal.valueOf(sign + 1L).divide(EIGHT));
-        }
-        Matcher fraction = FRACTION.matcher(number);
-        if (!fraction.matches()) {
-            return number;
-        }
-        String whole = fraction.group(1) == null ? "" : fraction.group(1);
-        // halves to sixteenths: always exact
-        return sum(whole, new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3))));
-    }
-
-    private static String sum(String whole, BigDecimal part) {
-        BigDecimal sum = whole.isEmpty() ? part : new BigDecimal(whole).add(part);
-        return sum.stripTrailingZeros().toPlainString();
+        return Fractions.decimal(number).orElse(number);
     }
 
     /** Pounds and ounces, or kilograms and grams, in the smaller of the two; null for anything else. */

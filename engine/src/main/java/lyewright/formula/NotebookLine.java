@@ -27,7 +27,8 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     private static final Pattern NUMBER = Pattern.compile(
             "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + Fractions.WRITTEN + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
 
-    private static final Pattern UNIT = Pattern.compile("\\s{0,9}(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
+    private static final Pattern UNIT = Pattern.compile(
+            "\\s{0,9}(?:(?:level|heaped|heaping|rounded|scant)\\s{1,4}(?=\\p{L}))?(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
 
     private static final Pattern OF = Pattern.compile(
             "\\s{1,9}(of (?:the )?(?:oils|batch)|per (?:g|kg|oz|lb) (?:of )?oils)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
@@ -35,6 +36,9 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     /** A times sign behind a number: 2x. */
     private static final Pattern TIMES =
             Pattern.compile("(?<![\\p{L}\\p{N}])[0-9][0-9.,]*\\s?[xX\u00d7](?![\\p{L}\\p{N}])");
+
+    /** A pint of water. */
+    private static final Pattern OF_A_THING = Pattern.compile("^\\s{1,9}of\\s{1,9}", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern BETWEEN_TWO = Pattern.compile("[\\s,]{1,9}|\\s{1,9}and\\s{1,9}");
 
@@ -190,7 +194,9 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
 
     /** What the line says besides one quantity. */
     String nameWithout(Quantity amount) {
-        return trimmed(body.substring(0, amount.start()) + " " + body.substring(amount.end()));
+        String before = body.substring(0, amount.start());
+        String after = body.substring(amount.end());
+        return trimmed(before.isBlank() ? OF_A_THING.matcher(after).replaceFirst("") : before + " " + after);
     }
 
     /** Without the spaces, dashes and colons that join a name and its amount. */

@@ -60,20 +60,21 @@ final class NotebookUnits {
             "cup",
             "cups",
             "tsp",
-            "tsps",
             "tbsp",
-            "tbsps",
-            "tbs",
             "spoon",
             "spoons",
             "spoonful",
-            "teaspoon",
-            "teaspoons",
-            "tablespoon",
-            "tablespoons",
+            "spoonfuls",
+            "scoop",
+            "scoops",
+            "capful",
+            "capfuls",
+            "handful",
+            "handfuls",
             "drop",
             "drops",
             "pinch",
+            "pinches",
             "dash",
             "part",
             "parts",
@@ -84,6 +85,23 @@ final class NotebookUnits {
             "gal",
             "gallon",
             "gallons");
+
+    /** Other words for spoons. A single letter is one as people write recipes: large for the large spoon. */
+    private static final Map<String, String> SPOONS = Map.ofEntries(
+            Map.entry("T", "tbsp"),
+            Map.entry("t", "tsp"),
+            Map.entry("tsps", "tsp"),
+            Map.entry("teaspoon", "tsp"),
+            Map.entry("teaspoons", "tsp"),
+            Map.entry("teaspoonful", "tsp"),
+            Map.entry("tbs", "tbsp"),
+            Map.entry("tbl", "tbsp"),
+            Map.entry("tbls", "tbsp"),
+            Map.entry("tblsp", "tbsp"),
+            Map.entry("tbsps", "tbsp"),
+            Map.entry("tablespoon", "tbsp"),
+            Map.entry("tablespoons", "tbsp"),
+            Map.entry("tablespoonful", "tbsp"));
 
     private static final Set<String> PERCENTS = Set.of(PERCENT, "percent", "% by weight", "percent by weight");
 
@@ -172,10 +190,13 @@ final class NotebookUnits {
         if (PERCENTS.contains(small)) {
             return PERCENT;
         }
+        if (SPOONS.containsKey(word) || SPOONS.containsKey(small)) {
+            return SPOONS.getOrDefault(word, SPOONS.get(small));
+        }
         return isFluid(small) || UNSURE.contains(small) || small.equals(GRAIN_OR_GRAM) ? small : null;
     }
 
-    private static boolean isFluid(String word) {
+    static boolean isFluid(String word) {
         return word.startsWith("fl") && word.endsWith("oz");
     }
 

@@ -19,7 +19,9 @@ final class Arrivals {
     /** So much is waited for without a thread; every form that the pages make is smaller. */
     private static final int WAITED_FOR = 512 << 10;
 
-    /** What is kept beside each piece that came. */
+    /** What is kept of it as it comes in pieces, each with something beside it; only somebody who means harm sends more. */
+    private static final long MOST_KEPT = 4L * WAITED_FOR;
+
     private static final int A_PIECE = 64;
 
     /** Files on their way at a time: far fewer than there are threads. */
@@ -29,7 +31,24 @@ final class Arrivals {
 
     /** The outermost handlers of the server. */
     static Handler handlers() {
-        return new EagerContentHandler(new FewFiles(), new RetainedContentLoaderFactory(WAITED_FOR, A_PIECE, false));
+        EagerContentHandler waiting =
+                new EagerContentHandler(new FewFiles(), new RetainedContentLoaderFactory(MOST_KEPT, A_PIECE, true));
+        waiting.include(Arrivals::isWaitedFor);
+        return waiting;
+    }
+
+    /** A form of fields whose length is said, and small. */
+    private static boolean isWaitedFor(Request request) {
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        return type != null
+                && type.startsWith("application/x-www-form-urlencoded")
+                && request.getLength() >= 0
+                && request.getLength() <= WAITED_FOR;
+    }
+
+    private static boolean mayStillBeComing(Request request) {
+        boolean hasContent = request.getLength() > 0 || request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
+        return hasContent && !isWaitedFor(request);
     }
 
     private static final class FewFiles extends Handler.Wrapper {
@@ -49,11 +68,6 @@ final class Arrivals {
             }
             Request.addCompletionListener(request, failure -> places.release());
             return super.handle(request, response, callback);
-        }
-
-        private static boolean mayStillBeComing(Request request) {
-            return request.getLength() > WAITED_FOR - A_PIECE
-                    || request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
         }
     }
 }

@@ -88,7 +88,7 @@ final class Defences implements Feature {
 
     /** A file may have it, and is read as what it is; its form's other fields are asked about as they are read. */
     private static boolean hasNul(Context ctx) {
-        return !ctx.isMultipart()
+        return ctx.isFormUrlencoded()
                 && ctx.formParamMap().entrySet().stream()
                         .anyMatch(field -> field.getKey().indexOf('\0') >= 0
                                 || field.getValue().stream().anyMatch(value -> value.indexOf('\0') >= 0));

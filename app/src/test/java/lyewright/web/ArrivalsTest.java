@@ -16,6 +16,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,15 +26,21 @@ class ArrivalsTest {
 
     private static final int SLOW = 60;
     private static final Duration AT_ONCE = Duration.ofSeconds(2);
+    private static final int MANY = 60;
     private static final int LARGE = 2 << 20;
 
     private final HttpClient browser = HttpClient.newHttpClient();
     private final List<Socket> open = new ArrayList<>();
-    private WebServer server = start();
+    private final AtomicInteger handled = new AtomicInteger();
+    private final WebServer server = start();
 
-    private static WebServer start() {
+    private WebServer start() {
         Feature pages = routes -> {
             routes.get("/page", ctx -> ctx.result("a page"));
+            routes.post("/body", ctx -> {
+                handled.incrementAndGet();
+                ctx.result("handled " + ctx.bodyAsBytes().length);
+            });
             routes.post("/form", ctx -> ctx.result("read " + ctx.formParam("a")));
             routes.post(
                     "/file",
@@ -56,7 +63,8 @@ class ArrivalsTest {
 
     @BeforeEach
     void warm() throws Exception {
-        assertThat(page().body()).isEqualTo("a page");
+        HttpRequest first = HttpRequest.newBuilder(URI.create(own() + "/page")).build();
+        assertThat(browser.send(first, BodyHandlers.ofString()).body()).isEqualTo("a page");
     }
 
     @AfterEach
@@ -110,7 +118,7 @@ class ArrivalsTest {
     @Test
     void sixty_files_that_do_not_come_whole_keep_no_page_waiting() throws Exception {
         for (int i = 0; i < SLOW; i++) {
-            begin("/form", "application/x-www-form-urlencoded", 3 << 20, 600 << 10);
+            begin("/form", "application/x-www-form-urlencoded", 3 << 20, i < Arrivals.MOST_FILES ? 600 << 10 : 10);
         }
 
         assertThat(page().statusCode()).isEqualTo(200);
@@ -121,7 +129,23 @@ class ArrivalsTest {
     }
 
     @Test
-    void a_large_file_arrives_byte_for_byte_and_makes_room_for_the_next() throws Exception {
+    void what_is_sent_is_handled_once_however_it_came() throws Exception {
+        byte[] content = "a=".concat("x".repeat(1 << 20)).getBytes(StandardCharsets.US_ASCII);
+        for (int i = 0; i < MANY; i++) {
+            int length = i % 2 == 0 ? content.length : 100 + i;
+            HttpRequest request = HttpRequest.newBuilder(URI.create(own() + "/body"))
+                    .header("Origin", own())
+                    .header("Content-Type", "application/octet-stream")
+                    .POST(BodyPublishers.ofByteArray(content, 0, length))
+                    .build();
+            assertThat(browser.send(request, BodyHandlers.ofString()).body()).isEqualTo("handled " + length);
+        }
+
+        assertThat(handled).hasValue(MANY);
+    }
+
+    @Test
+    void a_file_of_two_megabytes_arrives_byte_for_byte_and_makes_room_for_the_next() throws Exception {
         byte[] content = new byte[LARGE];
         new java.util.Random(4).nextBytes(content);
         byte[] head = "--X\r\nContent-Disposition: form-data; name=\"file\"; filename=\"f\"\r\n\r\n"

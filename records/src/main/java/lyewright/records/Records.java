@@ -51,6 +51,16 @@ public final class Records implements AutoCloseable {
         return Opening.toRead(place, clock).then(database -> Outcome.ok(new Records(place, database)));
     }
 
+    /**
+     * Whether there are records in a place, of whichever release. Nothing is made there.
+     *
+     * @param place where
+     * @return whether there are
+     */
+    public static boolean areIn(Place place) {
+        return Opening.isThere(place);
+    }
+
     /** The recipes. */
     public RecipeBook recipes() {
         return new RecipeBook(database);

@@ -104,6 +104,16 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         return new ShownMass(Figures.fixed(value, value < MANY_OUNCES ? 2 : 1) + " oz", List.of(inGrams));
     }
 
+    /** What is said of how much of the oils: a kilogram, or a pound for whoever wants ounces. */
+    public String perOils() {
+        return ounces ? "per pound" : "per kilogram";
+    }
+
+    /** Grams for a kilogram of oils as grams for as much of them as {@link #perOils} says. */
+    BigDecimal per(BigDecimal gramsPerKilogram) {
+        return ounces ? gramsPerKilogram.multiply(MassUnit.POUND.grams()).movePointLeft(3) : gramsPerKilogram;
+    }
+
     /** A temperature as typed, with its degree sign; what was typed stands in brackets where other degrees are wanted. */
     public String degrees(Temperature typed) {
         String asTyped = Practices.degrees(typed);

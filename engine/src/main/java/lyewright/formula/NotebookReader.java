@@ -37,6 +37,7 @@ final class NotebookReader {
     private final NotebookNames names;
     private final Findings findings = new Findings(new HashMap<>());
     private final NotebookOffers offers = new NotebookOffers();
+    private final NotebookVolumes volumes;
     private final NotebookRecipe recipe;
     private final boolean counted;
     private boolean begun;
@@ -47,7 +48,8 @@ final class NotebookReader {
         this.lines = lines;
         this.tables = materials.tables();
         this.names = materials.names();
-        this.recipe = new NotebookRecipe(materials, findings, offers);
+        this.volumes = new NotebookVolumes(materials, offers, areInOunces(lines));
+        this.recipe = new NotebookRecipe(materials, findings, offers, volumes);
         this.counted = areCounted(lines);
     }
 
@@ -63,6 +65,17 @@ final class NotebookReader {
             last = line.isBlank() ? last : now;
         }
         return false;
+    }
+
+    /** Whether what is weighed is weighed in ounces, as far as the lines say. */
+    private static boolean areInOunces(List<String> lines) {
+        List<String> units = lines.stream()
+                .filter(line -> line.length() <= LONGEST_LINE)
+                .flatMap(line -> NotebookLine.of(plainSpaces(line)).numbers().stream())
+                .map(Quantity::unit)
+                .toList();
+        boolean ounces = units.contains("oz") || units.contains("lb");
+        return ounces && !units.contains("g") && !units.contains("kg");
     }
 
     Read read() {
@@ -230,10 +243,12 @@ final class NotebookReader {
         if (recipe.alkaliAlone(what, spot)) {
             return;
         }
-        sayNoAmount(what, spot);
-    }
-
-    private void sayNoAmount(String what, Spot spot) {
+        // a pinch of salt, half a cup of honey
+        boolean spoons = Called.words(what).stream().anyMatch(NotebookUnits::isUnsure);
+        if (spoons) {
+            say(spot, Wording.quote(what) + " does not say how much it weighs", "weigh it once, and write g or oz");
+            return;
+        }
         say(
                 spot,
                 Wording.quote(what) + " has no amount",
@@ -283,6 +298,7 @@ final class NotebookReader {
             offers.amount(spot, amount, amount.number() + " %", amount.number() + " %");
         } else if (isNoWeight(amount, spot)) {
             recipe.miss(line.nameWithout(amount));
+            volumes.offer(line, amount, spot);
         } else {
             weighed(line, amount, spot);
         }
@@ -296,6 +312,11 @@ final class NotebookReader {
             offers.amount(spot, amount, "Grams", amount.number() + " g");
         } else if (amount.unit().startsWith("part")) {
             say(spot.at(amount), quoted + " is no weight", "write each oil in percent, or weigh it and write g or oz");
+        } else if (NotebookUnits.isFluid(amount.unit())) {
+            say(
+                    spot.at(amount),
+                    quoted + " is a volume, and fluid ounces differ from country to country",
+                    "weigh it and write g or oz, or write ml");
         } else if (NotebookUnits.isUnsure(amount.unit())) {
             say(
                     spot.at(amount),

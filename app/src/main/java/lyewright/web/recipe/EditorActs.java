@@ -154,14 +154,11 @@ final class EditorActs {
         }
     }
 
-    /** The reason that stood in the field is that of the version that stays, not of the one that follows it. */
+    /** A version that is written over keeps its reason unless another is given; one that follows it has its own. */
     private static String reason(Recipe recipe, Typed typed) {
         String why = typed.drafted().why();
-        return typed.asNext()
-                        && !EditorView.isMade(recipe)
-                        && why.equals(recipe.newest().why())
-                ? ""
-                : why;
+        boolean writesOver = !typed.asNext() && !EditorView.isMade(recipe);
+        return why.isBlank() && writesOver ? recipe.newest().why() : why;
     }
 
     /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */

@@ -200,6 +200,7 @@ public record EditorFigures(
                 List<Piece> told = new ArrayList<>();
                 for (Weighing weighing :
                         view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place)) {
+                    told.add(Piece.plain(told.isEmpty() ? weighing.name() + ": " : ""));
                     told.add(weighed(weighing));
                     told.add(Piece.plain(", "));
                 }
@@ -221,6 +222,10 @@ public record EditorFigures(
                 says.put(
                         row(places.getOrDefault("additions." + i + ".of", "")),
                         List.of(
+                                Piece.plain(weighed.stream()
+                                        .map(w -> w.name() + ": ")
+                                        .findFirst()
+                                        .orElse("")),
                                 mass(grams, path + ".grams"),
                                 Piece.plain(", "),
                                 new Piece(Figures.percent(percent, 1), path + ".percentOfOils"),

@@ -109,10 +109,11 @@ public record EditorPage(
      * @param name the recipe's name when this began; empty for a new one
      * @param basedOn its newest version then; 0 for a new one
      * @param made whether a batch was made from that, so that it cannot be written over
+     * @param why the reason that its newest version has; empty without one
      */
-    public record Of(String name, int basedOn, boolean made) {
+    public record Of(String name, int basedOn, boolean made, String why) {
 
-        static final Of NEW = new Of("", 0, false);
+        static final Of NEW = new Of("", 0, false, "");
 
         /** Whether it is saved for the first time. */
         public boolean isNew() {

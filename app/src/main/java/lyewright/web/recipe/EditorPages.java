@@ -89,9 +89,7 @@ public final class EditorPages implements Feature {
         Recipe recipe = recipe(shop, ctx.pathParam("id"));
         Optional<Typed> draft = shop.records().drafts().forRecipe(recipe.id()).flatMap(EditorPages::goOn);
         Typed typed = draft.orElseGet(() -> Typed.opened(
-                FormulaForm.of(recipe.newest().formula()),
-                recipe.newest().number(),
-                EditorView.isMade(recipe) ? "" : recipe.newest().why()));
+                FormulaForm.of(recipe.newest().formula()), recipe.newest().number(), ""));
         Answers.page(ctx, EditorView.PAGE, view.page(Optional.of(recipe), typed, Optional.empty(), ""));
     }
 

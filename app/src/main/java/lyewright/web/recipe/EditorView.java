@@ -67,7 +67,9 @@ final class EditorView {
         Drafted drafted = typed.drafted();
         FormRead read = workbench.read(drafted);
         Workbench.Reckoned reckoned = workbench.reckon(read, drafted);
-        Of of = recipe.map(r -> new Of(r.name(), typed.basedOn(), isMade(r))).orElse(Of.NEW);
+        Of of = recipe.map(r ->
+                        new Of(r.name(), typed.basedOn(), isMade(r), r.newest().why()))
+                .orElse(Of.NEW);
         Map<String, String> fields = drafted.form().fields();
         return new EditorPage(
                 frame(of, typed),

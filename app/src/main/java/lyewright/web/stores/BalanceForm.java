@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.makingsheet.Balance;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Said;
 import lyewright.measure.WrittenMass;
 
 /**

@@ -79,12 +79,12 @@ public final class WhyPages implements Feature {
                 bench.choice()::whyOfSwap);
     }
 
-    /** Both sides of a comparison, a kilogram of oils each; or a sheet without and with the other oil that is tried. */
+    /** Both sides of a comparison, each as its own page has it; or a sheet without and with the other oil that is tried. */
     private void change(Context ctx) {
         MakeChoice choice = MakeChoice.of(ctx.queryParamMap());
         boolean swap = !choice.text("recipe").isEmpty();
-        WhyAsked a = asked(swap ? choice : ofAKilogram(text(ctx, "a"), text(ctx, "of-a")));
-        WhyAsked b = swap ? swapped(choice) : asked(ofAKilogram(text(ctx, "b"), text(ctx, "of-b")));
+        WhyAsked a = asked(swap ? choice : ofRecipe(text(ctx, "a"), text(ctx, "of-a")));
+        WhyAsked b = swap ? swapped(choice) : asked(ofRecipe(text(ctx, "b"), text(ctx, "of-b")));
         String row = text(ctx, "figure");
         ReasonShown reason = Comparison.of(a.sheet(), b.sheet())
                 .row(row)
@@ -105,13 +105,8 @@ public final class WhyPages implements Feature {
         }
     }
 
-    private static MakeChoice ofAKilogram(String recipe, String version) {
-        return MakeChoice.of(Map.of(
-                "recipe", List.of(recipe),
-                "version", List.of(version),
-                "much", List.of("oils"),
-                "amount", List.of("1 kg"),
-                "hold-back", List.of("")));
+    private static MakeChoice ofRecipe(String recipe, String version) {
+        return MakeChoice.of(Map.of("recipe", List.of(recipe), "version", List.of(version)));
     }
 
     private static String named(WhyAsked asked) {

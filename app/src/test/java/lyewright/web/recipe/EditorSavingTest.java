@@ -80,15 +80,23 @@ class EditorSavingTest {
     @Test
     void its_reason_stays_unless_it_is_altered() throws Exception {
         HttpResponse<String> page = workshop.get(edit());
-        assertThat(page.body()).contains("name=\"why\" value=\"harder for summer\"");
-        save(page, "harder for summer", false);
+        assertThat(page.body())
+                .contains("left empty, version 2 keeps the one it has: “harder for summer”")
+                .contains("name=\"why\" value=\"\"");
+        save(page, "", false);
         assertThat(book().find(recipe).orElseThrow().newest().number()).isEqualTo(2);
         assertThat(book().find(recipe).orElseThrow().newest().why()).isEqualTo("harder for summer");
     }
 
     @Test
+    void another_reason_takes_its_place_whole() throws Exception {
+        save(workshop.get(edit()), "more lather", false);
+        assertThat(book().find(recipe).orElseThrow().newest().why()).isEqualTo("more lather");
+    }
+
+    @Test
     void a_next_version_does_not_take_the_reason_of_the_one_before() throws Exception {
-        save(workshop.get(edit()), "harder for summer", true);
+        save(workshop.get(edit()), "", true);
         assertThat(book().find(recipe).orElseThrow().newest().number()).isEqualTo(3);
         assertThat(book().find(recipe).orElseThrow().newest().why()).isEmpty();
         assertThat(book().version(recipe, 2).orElseThrow().why()).isEqualTo("harder for summer");

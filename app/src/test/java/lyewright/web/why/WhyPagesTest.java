@@ -82,7 +82,7 @@ class WhyPagesTest {
         leadToTheirOwn(page, 100);
         String change = reason(MakeShop.whys(page).stream()
                 .filter(link -> link.address().startsWith("/why/change")
-                        && link.address().contains("perKgOils.waterGrams"))
+                        && link.address().contains("lye.pureStrengthPercent"))
                 .findFirst()
                 .orElseThrow()
                 .address());

@@ -1,7 +1,9 @@
 package lyewright.records.recipe;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaRules;
@@ -45,6 +47,11 @@ public final class RecipeBook {
     /** A recipe, deleted or not. */
     public Optional<Recipe> find(String id) {
         return database.read(handle -> new RecipeRows(handle).find(id));
+    }
+
+    /** What some recipes are called, deleted or not, by their ids; those that are not there are left out. */
+    public Map<String, String> names(Collection<String> ids) {
+        return ids.isEmpty() ? Map.of() : database.read(handle -> new RecipeRows(handle).names(ids));
     }
 
     /** One version of a recipe. */

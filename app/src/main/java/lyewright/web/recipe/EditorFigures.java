@@ -13,7 +13,6 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Weighing;
 import lyewright.material.Names;
-import lyewright.measure.MassUnit;
 import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
 import lyewright.picture.SuperfatPicture;
@@ -21,6 +20,7 @@ import lyewright.web.Piece;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetView;
+import lyewright.words.UnitsShown;
 
 /**
  * What a formula comes to, as the editor shows it while somebody types.
@@ -258,7 +258,7 @@ public record EditorFigures(
 
         private String mass(double grams) {
             return ounces
-                    ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 2) + " oz"
+                    ? UnitsShown.inOunces(grams)
                     : grams < 100 ? Figures.upTo(grams, 1) + " g" : Figures.grams(grams, 0);
         }
     }

@@ -4,9 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
-import java.util.Objects;
 import lyewright.web.TestBrowser;
 import lyewright.web.TestBrowser.Visit;
 import org.junit.jupiter.api.AfterAll;
@@ -66,9 +64,7 @@ class NotebookClickTest {
             Locator text = typed(page);
             text.press("Control+End");
             page.keyboard().type("castor 50 g");
-            BoundingBox box = Objects.requireNonNull(
-                    page.locator("[data-choose]").first().boundingBox());
-            page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+            page.locator("[data-choose]").first().hover();
             page.waitForResponse("**/notebook/answer", () -> page.mouse().down());
             page.evaluate("() => new Promise(done => requestAnimationFrame(() => setTimeout(done, 30)))");
             page.mouse().up();

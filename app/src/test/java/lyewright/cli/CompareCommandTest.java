@@ -174,7 +174,7 @@ class CompareCommandTest {
         assertThat(lines)
                 .contains("CAUTIONS")
                 .anyMatch(line -> line.startsWith(" comes   CARE  The superfat is 25.0 %"))
-                .anyMatch(line -> line.startsWith(" differs note  The saponification value of olive-virgin comes"))
+                .anyMatch(line -> line.startsWith(" differs note  The saponification value of olive oil (virgin)"))
                 .anyMatch(line -> line.matches("([0-9]+ notes are|One note is) raised by both\\."));
     }
 

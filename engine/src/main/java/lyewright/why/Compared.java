@@ -203,7 +203,7 @@ final class Compared {
         List<Term> terms = new ArrayList<>();
         for (int i = 0; i < formula.oils().size(); i++) {
             OilPart part = formula.oils().get(i);
-            terms.add(Written.share(formula.formula(), i).times(Contents.saponificationValue(part)));
+            terms.add(Written.share(formula, i).times(Contents.saponificationValue(part)));
         }
         return Term.sum(terms);
     }

@@ -80,6 +80,7 @@ final class KeepingFigures {
                                 sentence
                                         + " More is sooner rancid. Antioxidants, light, warmth and metals are not in it.",
                                 formula.get())
+                        .note("More is sooner rancid. Antioxidants, light, warmth and metals are not in it.")
                         .note(source));
     }
 

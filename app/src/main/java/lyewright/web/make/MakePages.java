@@ -22,6 +22,7 @@ import lyewright.web.Shop;
 import lyewright.web.WorkshopUnits;
 import lyewright.web.recipe.BarShown;
 import lyewright.web.recipe.BegunDraft;
+import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -169,11 +170,7 @@ public final class MakePages implements Feature {
     }
 
     private static Refused refused(String what, Problem problem) {
-        return new Refused(422, what + ": " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
-    }
-
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return new Refused(422, what + ": " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
 
     /** The recipe with the other oil, to be gone on with in the editor. */

@@ -78,7 +78,7 @@ final class CompareTold {
             case SUPERFAT_AND_LYE -> "Superfat and lye";
             case FATTY_ACIDS -> "Fatty acids";
             case OIL_VALUES -> "What the oils take";
-            case KEEPING -> "Keeping";
+            case KEEPING -> "Keeping: more is sooner rancid";
             case CURED_BAR -> "The cured bar";
             case BATCH -> "What comes out";
         };
@@ -88,7 +88,7 @@ final class CompareTold {
         return new ComparePage.Row(
                 row.label(),
                 shown.unit(row),
-                row.group() == Comparison.Group.KEEPING ? sentence(row, a, b) : "",
+                isIndex(row) ? sentence(row, a, b) : "",
                 side(row, row.a(), true, a),
                 side(row, row.b(), false, b),
                 shown.change(row)
@@ -101,6 +101,11 @@ final class CompareTold {
         Optional<String> figure = value.flatMap(known -> why.ofComparison(row.path()));
         return figure.map(path -> new Piece(shown.value(row, value.orElseThrow()), addresses.side(first, path)))
                 .orElse(Piece.plain(NOTHING));
+    }
+
+    /** Few know what it counts. */
+    private static boolean isIndex(Comparison.Row row) {
+        return row.group() == Comparison.Group.KEEPING && !row.path().equals("keeping.iodineValue");
     }
 
     /** What it stands for, as its why says. */

@@ -68,10 +68,17 @@ final class CompareTyped {
                 inB.additions(),
                 (x, y) -> change.addition(
                         a.formula.additions().get(x), b.formula.additions().get(y)));
-        lines(inA.portions(), inB.portions(), (x, y) -> "");
+        lines(named(inA.portions()), named(inB.portions()), (x, y) -> "");
         words("How it is made", inA.process(), inB.process());
         words("For", WrittenWords.use(a.formula.use()), WrittenWords.use(b.formula.use()));
         words("Water of the cured bar", cured(a.formula), cured(b.formula));
+    }
+
+    private static List<Ingredient> named(List<Ingredient> portions) {
+        return portions.stream()
+                .map(portion ->
+                        new Ingredient("Portion " + portion.name(), portion.how(), portion.written(), portion.masses()))
+                .toList();
     }
 
     private static String cured(Formula formula) {

@@ -111,4 +111,22 @@ class EditorSavingTest {
                 .doesNotContain("Save over")
                 .contains("name=\"why\" value=\"\"");
     }
+
+    @Test
+    void the_row_of_an_oil_that_wets_out_a_powder_tells_all_of_it() throws Exception {
+        String charcoal = book().add(RecipeShop.formula("""
+                        recipe: Charcoal
+                        use: own
+                        oils: {olive-pomace: 42 %, coconut: 58 %}
+                        alkali: sodium
+                        superfat: 6 %
+                        water: 32 % lye
+                        additions:
+                          - {of: activated-charcoal, amount: 8 g per kg oils, stage: trace, disperse: {in: olive-pomace, ratio: 4 to 1}}
+                        """)).orThrow().recipeId();
+
+        assertThat(workshop.get("/recipes/" + charcoal + "/edit").body())
+                .containsPattern("Olive pomace oil: <[^>]*>420[^<]*</button>, <[^>]*>42\\.0 %")
+                .containsPattern("Coconut oil: <[^>]*>580[^<]*</button>, <[^>]*>58\\.0 %");
+    }
 }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import lyewright.measure.Length;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Said;
 import lyewright.measure.Share;
 import lyewright.measure.WrittenMass;
 
@@ -173,7 +174,7 @@ public final class FillText {
      * @return the bars, or why not
      */
     public static Outcome<Fill.Bars> bars(String text, boolean cured) {
-        return Fill.parseBars(text, cured)
+        return Fill.parseBars(Said.counted(text), cured)
                 .then(bars ->
                         within(bars, bars.count() * bars.grams(), LEAST_GRAMS, MOST_GRAMS, text, "1 g", "10000 kg"));
     }
@@ -185,7 +186,7 @@ public final class FillText {
      * @return the mass, or why not
      */
     public static Outcome<WrittenMass> mass(String text) {
-        return WrittenMass.parse(text)
+        return WrittenMass.parse(Said.measure(text))
                 .then(mass -> within(mass, mass.grams(), LEAST_GRAMS, MOST_GRAMS, text, "1 g", "10000 kg"));
     }
 
@@ -200,10 +201,12 @@ public final class FillText {
 
     private Optional<Shape> shape(Optional<CutPlan> cut) {
         boolean grid = cut.isPresent() && cut.get().across().isPresent();
-        Optional<Shape> box = read(Part.BOX, text -> Shape.parseLoaf(text).then(s -> held(s, text)));
-        Optional<Shape> tube = read(Part.TUBE, text -> Shape.parseTube(text).then(s -> held(s, text)));
-        Optional<Shape> cavities =
-                read(Part.CAVITIES, text -> Shape.parseCavities(text).then(s -> held(s, text)));
+        Optional<Shape> box =
+                read(Part.BOX, text -> Shape.parseLoaf(Said.measure(text)).then(s -> held(s, text)));
+        Optional<Shape> tube =
+                read(Part.TUBE, text -> Shape.parseTube(Said.measure(text)).then(s -> held(s, text)));
+        Optional<Shape> cavities = read(
+                Part.CAVITIES, text -> Shape.parseCavities(Said.counted(text)).then(s -> held(s, text)));
         return box.or(() -> tube).or(() -> cavities).or(known::shape).map(s -> grid ? slab(s) : s);
     }
 
@@ -217,7 +220,7 @@ public final class FillText {
     }
 
     private Optional<CutPlan> cut() {
-        Optional<CutPlan> plan = read(Part.CUT, CutPlan::parse);
+        Optional<CutPlan> plan = read(Part.CUT, text -> CutPlan.parse(Said.measure(text)));
         double blade = loss(Part.BLADE).or(() -> planned.map(CutPlan::blade)).orElse(0.0);
         double ends = loss(Part.ENDS).or(() -> planned.map(CutPlan::ends)).orElse(0.0);
         double trim = loss(Part.TRIM).or(() -> planned.map(CutPlan::trim)).orElse(0.0);
@@ -228,7 +231,7 @@ public final class FillText {
         if (has(part) && !has(Part.CUT) && planned.isEmpty()) {
             refuse(part, "says what a cut loses, but nothing is cut", give(Part.CUT));
         }
-        return read(part, Length::parse).map(Length::millimetres);
+        return read(part, text -> Length.parse(Said.measure(text))).map(Length::millimetres);
     }
 
     /** A cut that cannot be is the cut's problem, not the whole sheet's. */

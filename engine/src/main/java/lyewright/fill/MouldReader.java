@@ -5,13 +5,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.measure.Outcome;
+import lyewright.measure.Said;
 import lyewright.measure.Volume;
 
 /** Reads a mould in one line, as people write one. */
 final class MouldReader {
 
     /** What people write between sides. */
-    private static final Pattern TIMES = Pattern.compile("\\s*(?:[x×*]|(?<![a-z])by(?![a-z]))\\s*");
+    private static final Pattern TIMES = Pattern.compile("\\s*[x×]\\s*");
 
     /** Words that say which kind of mould, or nothing at all. */
     private static final Pattern KIND =
@@ -27,18 +28,18 @@ final class MouldReader {
      * @param kind of mould; empty where it is not said
      * @param size in small letters, with {@code x} between its measures
      */
-    record Said(String kind, String size) {}
+    record Typed(String kind, String size) {}
 
-    static Said said(String text) {
+    static Typed said(String text) {
         String line = text.replace('\u00a0', ' ').strip().toLowerCase(Locale.ROOT);
         Matcher kind = KIND.matcher(line);
         String word = kind.find() ? kind.group(1) : "";
         String size = word.isEmpty() ? line : line.substring(kind.end());
-        return new Said(word, TIMES.matcher(size).replaceAll("x"));
+        return new Typed(word, TIMES.matcher(Said.counted(size)).replaceAll("x"));
     }
 
     static Outcome<Mould> read(String text) {
-        Said said = said(text);
+        Typed said = said(text);
         String size = said.size();
         Matcher water = WATER.matcher(size);
         if (water.matches()) {

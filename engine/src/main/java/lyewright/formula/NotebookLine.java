@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.measure.Fractions;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,15 +23,12 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     /** The end of a line whose liquid is part of the lye's water. */
     static final String AS_WATER = "in the lye as water";
 
-    /** Halves, quarters and so on, with a whole number before them or alone. */
-    private static final String FRACTION =
-            "(?:[0-9]{1,4}\\s)?[0-9]{1,2}/(?:2|4|8|16)(?![0-9/.,])|[0-9]{0,4}\\s?[\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e]";
-
     /** A number that ends a key, as in brine-25, is part of it; so is one inside a word. */
     private static final Pattern NUMBER = Pattern.compile(
-            "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + FRACTION + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
+            "(?<![\\p{L}\\p{N}.,/])(?<![\\p{L}\\p{N}]-)(?:" + Fractions.WRITTEN + "|[-+\u2212]?[.,]?[0-9][0-9.,]*)");
 
-    private static final Pattern UNIT = Pattern.compile("\\s{0,9}(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
+    private static final Pattern UNIT = Pattern.compile(
+            "\\s{0,9}(?:(?:level|heaped|heaping|rounded|scant)\\s{1,4}(?=\\p{L}))?(%|[fF][lL]\\.?\\s?[oO][zZ](?!\\p{L})|\\p{L}+)");
 
     private static final Pattern OF = Pattern.compile(
             "\\s{1,9}(of (?:the )?(?:oils|batch)|per (?:g|kg|oz|lb) (?:of )?oils)(?!\\p{L})", Pattern.CASE_INSENSITIVE);
@@ -38,6 +36,9 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
     /** A times sign behind a number: 2x. */
     private static final Pattern TIMES =
             Pattern.compile("(?<![\\p{L}\\p{N}])[0-9][0-9.,]*\\s?[xX\u00d7](?![\\p{L}\\p{N}])");
+
+    /** A pint of water. */
+    private static final Pattern OF_A_THING = Pattern.compile("^\\s{1,9}of\\s{1,9}", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern BETWEEN_TWO = Pattern.compile("[\\s,]{1,9}|\\s{1,9}and\\s{1,9}");
 
@@ -193,7 +194,9 @@ record NotebookLine(String body, String stageText, Optional<Stage.Kind> stage, L
 
     /** What the line says besides one quantity. */
     String nameWithout(Quantity amount) {
-        return trimmed(body.substring(0, amount.start()) + " " + body.substring(amount.end()));
+        String before = body.substring(0, amount.start());
+        String after = body.substring(amount.end());
+        return trimmed(before.isBlank() ? OF_A_THING.matcher(after).replaceFirst("") : before + " " + after);
     }
 
     /** Without the spaces, dashes and colons that join a name and its amount. */

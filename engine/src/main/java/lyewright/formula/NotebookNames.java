@@ -30,6 +30,8 @@ final class NotebookNames {
 
     private static final int SHOWN = 6;
 
+    private static final int SHORT = 3;
+
     /** What would be read as an amount, or as the end of a name in a row of names. */
     private static final String NO_NAME = "0123456789,%;#";
 
@@ -132,7 +134,10 @@ final class NotebookNames {
     }
 
     private Meant byWords(String name, Predicate<String> here) {
-        Set<String> typed = Called.words(name);
+        return byWords(name, Called.words(name), here);
+    }
+
+    private Meant byWords(String name, Set<String> typed, Predicate<String> here) {
         if (typed.isEmpty()) {
             return new Meant(How.NOTHING, List.of());
         }
@@ -141,18 +146,22 @@ final class NotebookNames {
             return new Meant(How.ONE, List.of(small));
         }
         List<String> having = ownFirst(keys(here, material -> material.hasAll(typed)));
+        List<String> perhaps =
+                EverydayNames.perhaps(typed).stream().filter(here).toList();
         List<List<String>> ranks = List.of(
                 preferOwn(keys(here, material -> material.isExactly(typed))),
-                TradeWords.everyday(typed).filter(here).stream().toList(),
+                EverydayNames.same(typed).filter(here).stream().toList(),
                 preferOwn(keys(here, material -> material.plain().equals(typed))),
+                perhaps,
                 having);
         for (List<String> rank : ranks) {
             if (rank.size() == 1) {
-                boolean perhaps = rank == having && !of(rank.get(0)).isNamed(typed);
-                return new Meant(perhaps ? How.PERHAPS : How.ONE, rank);
+                boolean sure =
+                        rank != perhaps && (rank != having || of(rank.get(0)).isNamed(typed));
+                return new Meant(sure ? How.ONE : How.PERHAPS, rank);
             }
             if (!rank.isEmpty()) {
-                return new Meant(How.SEVERAL, having);
+                return new Meant(How.SEVERAL, rank == perhaps ? perhaps : having);
             }
         }
         // an assessor's table may have the names that stand on labels; one that several materials share names none of
@@ -161,8 +170,34 @@ final class NotebookNames {
         if (!inci.isEmpty()) {
             return new Meant(inci.size() == 1 ? How.ONE : How.SEVERAL, inci);
         }
+        Set<String> plain = EverydayNames.withoutNeutral(typed);
+        if (!plain.equals(typed)) {
+            return byWords(String.join(" ", plain), plain, here);
+        }
+        if (EverydayNames.tooWide(typed).isPresent()) {
+            return new Meant(How.UNKNOWN, List.of());
+        }
+        Meant unprepared = unprepared(name, typed, here);
+        if (!unprepared.keys().isEmpty()) {
+            return unprepared;
+        }
         List<String> near = near(name, here);
         return new Meant(near.isEmpty() ? How.UNKNOWN : How.NEAR, near);
+    }
+
+    /** What it may be if how it was prepared is left out: green mica may be any mica. */
+    private Meant unprepared(String name, Set<String> typed, Predicate<String> here) {
+        Meant none = new Meant(How.UNKNOWN, List.of());
+        Optional<Set<String>> bare = TradeWords.isInfusion(name) ? Optional.empty() : EverydayNames.unprepared(typed);
+        if (bare.isEmpty()) {
+            return none;
+        }
+        Meant meant = byWords(String.join(" ", bare.get()), bare.get(), here);
+        return switch (meant.how()) {
+            case ONE, PERHAPS -> new Meant(How.PERHAPS, meant.keys());
+            case SEVERAL -> meant;
+            default -> none;
+        };
     }
 
     /** One of the maker's own whose key is what was typed; the same signs go before the same letters. */
@@ -218,11 +253,13 @@ final class NotebookNames {
 
     private List<String> near(String name, Predicate<String> here) {
         List<String> near = NearestKey.among(phrase(name), own.keySet());
-        if (near.isEmpty()) {
+        // three letters are near to everything
+        if (near.isEmpty() && phrase(name).length() > SHORT) {
             near = tables.nearest(name).stream().filter(here).toList();
         }
+        // an alkali is offered only to whoever nearly wrote it
         if (near.isEmpty()) {
-            near = NearestKey.among(phrase(name), TradeWords.all());
+            near = NearWords.of(phrase(name), TradeWords.all());
         }
         return near.isEmpty() ? misspelt(Called.words(name), here) : near;
     }
@@ -251,9 +288,12 @@ final class NotebookNames {
                 Outcome.refused(quoted + " may mean " + said(meant.key()), "if it does, write " + said(meant.key()));
             case NEAR -> Outcome.refused(quoted + " is not known", "did you mean " + shown(meant.keys()) + "?");
             default ->
-                Outcome.refused(
-                        quoted + " is not known",
-                        "write another name of it, or describe it as a material of your own; begin a remark with #");
+                EverydayNames.tooWide(Called.words(name))
+                        .map(wide -> Outcome.<String>refused(quoted + " " + wide.get(0), wide.get(1)))
+                        .orElseGet(() -> Outcome.refused(
+                                quoted + " is not known",
+                                "write another name of it, or describe it as a material of your own; begin a remark"
+                                        + " with #"));
         };
     }
 

@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lyewright.formula.NotebookLine.Quantity;
 import lyewright.formula.NotebookText.Read;
 import lyewright.formula.NotebookText.Trouble;
@@ -34,9 +36,13 @@ final class NotebookReader {
 
     private final List<String> lines;
     private final Tables tables;
+    /** Words between how much and of what. */
+    private static final Set<String> LITTLE = Set.of("a", "an", "of", "the");
+
     private final NotebookNames names;
     private final Findings findings = new Findings(new HashMap<>());
     private final NotebookOffers offers = new NotebookOffers();
+    private final NotebookVolumes volumes;
     private final NotebookRecipe recipe;
     private final boolean counted;
     private boolean begun;
@@ -47,7 +53,8 @@ final class NotebookReader {
         this.lines = lines;
         this.tables = materials.tables();
         this.names = materials.names();
-        this.recipe = new NotebookRecipe(materials, findings, offers);
+        this.volumes = new NotebookVolumes(materials, offers, areInOunces(lines));
+        this.recipe = new NotebookRecipe(materials, findings, offers, volumes);
         this.counted = areCounted(lines);
     }
 
@@ -63,6 +70,17 @@ final class NotebookReader {
             last = line.isBlank() ? last : now;
         }
         return false;
+    }
+
+    /** Whether what is weighed is weighed in ounces, as far as the lines say. */
+    private static boolean areInOunces(List<String> lines) {
+        List<String> units = lines.stream()
+                .filter(line -> line.length() <= LONGEST_LINE)
+                .flatMap(line -> NotebookLine.of(plainSpaces(line)).numbers().stream())
+                .map(Quantity::unit)
+                .toList();
+        boolean ounces = units.contains("oz") || units.contains("lb");
+        return ounces && !units.contains("g") && !units.contains("kg");
     }
 
     Read read() {
@@ -181,8 +199,20 @@ final class NotebookReader {
                 || NotebookWater.rule(tidy).isPresent()) {
             return false;
         }
+        if (isWeighedOddly(tidy)) {
+            return false;
+        }
         String words = line.nameWithoutBare();
         return line.bare().isEmpty() ? Called.words(tidy).stream().anyMatch(word -> true) : isOnlyAName(words);
+    }
+
+    /** Whether it names a thing and says how much in a way that cannot be read: olive 5oo g, half a kilo of olive. */
+    private boolean isWeighedOddly(String tidy) {
+        Set<String> words = Called.words(tidy);
+        String thing = words.stream()
+                .filter(word -> !NotebookUnits.saysHowMuch(word) && !LITTLE.contains(word))
+                .collect(Collectors.joining(" "));
+        return words.stream().anyMatch(NotebookUnits::saysHowMuch) && !thing.isEmpty() && names.isNearly(thing);
     }
 
     /** Whether words beside a number without a unit are far from everything that could be weighed. */
@@ -230,14 +260,17 @@ final class NotebookReader {
         if (recipe.alkaliAlone(what, spot)) {
             return;
         }
-        sayNoAmount(what, spot);
-    }
-
-    private void sayNoAmount(String what, Spot spot) {
-        say(
-                spot,
-                Wording.quote(what) + " has no amount",
-                "write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #");
+        // a pinch of salt, half a cup of honey
+        boolean spoons = Called.words(what).stream().anyMatch(NotebookUnits::isUnsure);
+        if (spoons) {
+            say(spot, Wording.quote(what) + " does not say how much it weighs", "weigh it once, and write g or oz");
+        } else {
+            say(
+                    spot,
+                    Wording.quote(what) + " has no amount",
+                    "write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #");
+        }
+        offerName(spot);
     }
 
     private void thing(NotebookLine line, Spot spot) {
@@ -283,6 +316,7 @@ final class NotebookReader {
             offers.amount(spot, amount, amount.number() + " %", amount.number() + " %");
         } else if (isNoWeight(amount, spot)) {
             recipe.miss(line.nameWithout(amount));
+            volumes.offer(line, amount, spot);
         } else {
             weighed(line, amount, spot);
         }
@@ -296,6 +330,11 @@ final class NotebookReader {
             offers.amount(spot, amount, "Grams", amount.number() + " g");
         } else if (amount.unit().startsWith("part")) {
             say(spot.at(amount), quoted + " is no weight", "write each oil in percent, or weigh it and write g or oz");
+        } else if (NotebookUnits.isFluid(amount.unit())) {
+            say(
+                    spot.at(amount),
+                    quoted + " is a volume, and fluid ounces differ from country to country",
+                    "weigh it and write g or oz, or write ml");
         } else if (NotebookUnits.isUnsure(amount.unit())) {
             say(
                     spot.at(amount),
@@ -345,8 +384,15 @@ final class NotebookReader {
                         : "write " + amount + " g; if this is the recipe's name, write recipe: before it");
         offers.amount(spot, amount, amount + " grams", amount + " g");
         offers.amount(spot, amount, amount + " ounces", amount + " oz");
+        if (!name.isEmpty()) {
+            offerName(spot);
+        }
+    }
+
+    /** The first line may be a name after all. */
+    private void offerName(Spot spot) {
         String whole = Wording.tidy(spot.text());
-        if (!begun && !name.isEmpty() && whole.length() <= SHOWN_NAME) {
+        if (!begun && whole.length() <= SHOWN_NAME) {
             offers.add(spot, "It is the recipe's name", "recipe: " + whole);
         }
     }

@@ -33,6 +33,7 @@ final class NotebookRecipe {
     private final NotebookNames names;
     private final Findings findings;
     private final NotebookOffers offers;
+    private final NotebookVolumes volumes;
     private final Map<String, OilLine> oils = new LinkedHashMap<>();
     private final List<Addition> additions = new ArrayList<>();
     private final Map<Alkali, WrittenMass> alkalis = new EnumMap<>(Alkali.class);
@@ -54,11 +55,12 @@ final class NotebookRecipe {
     private @Nullable Share superfat;
     private AlkaliChoice.@Nullable Stock stock;
 
-    NotebookRecipe(MaterialNames materials, Findings findings, NotebookOffers offers) {
+    NotebookRecipe(MaterialNames materials, Findings findings, NotebookOffers offers, NotebookVolumes volumes) {
         this.materials = materials;
         this.names = materials.names();
         this.findings = findings;
         this.offers = offers;
+        this.volumes = volumes;
     }
 
     /** Whether a name stands in the text. */
@@ -244,7 +246,7 @@ final class NotebookRecipe {
                     Wording.quote(typed) + " belongs to the oils, which go into one pot",
                     "leave out when it goes in, so that its alkali is counted");
         } else {
-            oil(typed, key, amount, spot);
+            oil(typed, key, line, amount, spot);
         }
     }
 
@@ -288,7 +290,7 @@ final class NotebookRecipe {
         notBoth(spot);
     }
 
-    private void oil(String typed, String key, Quantity amount, Spot spot) {
+    private void oil(String typed, String key, NotebookLine line, Quantity amount, Spot spot) {
         String path = "oils." + key;
         if (isTwice(path, key.equals(typed) ? key : Wording.quote(typed) + ", which is " + key + ",", spot)) {
             return;
@@ -305,6 +307,7 @@ final class NotebookRecipe {
         WrittenMass mass = mass(amount, "an oil", spot);
         if (mass == null) {
             miss(typed);
+            volumes.offer(line, amount, spot);
         } else {
             oils.put(key, new OilLine(key, new OilLine.Weight(mass)));
         }

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.formula.NotebookLine.Quantity;
+import lyewright.measure.Fractions;
 import lyewright.measure.MassUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -60,20 +60,21 @@ final class NotebookUnits {
             "cup",
             "cups",
             "tsp",
-            "tsps",
             "tbsp",
-            "tbsps",
-            "tbs",
             "spoon",
             "spoons",
             "spoonful",
-            "teaspoon",
-            "teaspoons",
-            "tablespoon",
-            "tablespoons",
+            "spoonfuls",
+            "scoop",
+            "scoops",
+            "capful",
+            "capfuls",
+            "handful",
+            "handfuls",
             "drop",
             "drops",
             "pinch",
+            "pinches",
             "dash",
             "part",
             "parts",
@@ -85,11 +86,26 @@ final class NotebookUnits {
             "gallon",
             "gallons");
 
+    private static final Set<String> HALVES = Set.of("half", "quarter", "third");
+
+    /** Other words for spoons. A single letter is one as people write recipes: large for the large spoon. */
+    private static final Map<String, String> SPOONS = Map.ofEntries(
+            Map.entry("T", "tbsp"),
+            Map.entry("t", "tsp"),
+            Map.entry("tsps", "tsp"),
+            Map.entry("teaspoon", "tsp"),
+            Map.entry("teaspoons", "tsp"),
+            Map.entry("teaspoonful", "tsp"),
+            Map.entry("tbs", "tbsp"),
+            Map.entry("tbl", "tbsp"),
+            Map.entry("tbls", "tbsp"),
+            Map.entry("tblsp", "tbsp"),
+            Map.entry("tbsps", "tbsp"),
+            Map.entry("tablespoon", "tbsp"),
+            Map.entry("tablespoons", "tbsp"),
+            Map.entry("tablespoonful", "tbsp"));
+
     private static final Set<String> PERCENTS = Set.of(PERCENT, "percent", "% by weight", "percent by weight");
-
-    private static final String FRACTION_SIGNS = "\u215b\u00bc\u215c\u00bd\u215d\u00be\u215e";
-
-    private static final Pattern FRACTION = Pattern.compile("(?:([0-9]+)\\s)?([0-9]+)/([0-9]+)");
 
     private static final Pattern PLAIN = Pattern.compile("[0-9]{0,9}\\.?[0-9]{1,9}");
 
@@ -104,8 +120,6 @@ final class NotebookUnits {
     private static final Pattern WITH_COMMA =
             Pattern.compile("(?<![0-9.,])(?:[0-9]{1,9},(?:[0-9]{1,2}|[0-9]{4,9})|0,[0-9]{3})(?![0-9.,])");
 
-    private static final BigDecimal EIGHT = BigDecimal.valueOf(8);
-
     private NotebookUnits() {}
 
     /** Decimal commas as points, where they can be nothing else. */
@@ -116,6 +130,17 @@ final class NotebookUnits {
     /** Whether a number's comma may part thousands or the whole from its parts. */
     static boolean isThousandOrOne(String number) {
         return ONE_COMMA.matcher(number).matches();
+    }
+
+    /** Whether a word is a number, part of one, a slip for one (5oo), or a unit. */
+    static boolean saysHowMuch(String word) {
+        String small = word.toLowerCase(Locale.ROOT);
+        return Character.isDigit(word.charAt(0))
+                || HALVES.contains(small)
+                || MASSES.containsKey(small)
+                || VOLUMES.containsKey(small)
+                || UNSURE.contains(small)
+                || SPOONS.containsKey(word);
     }
 
     static boolean isUnsure(String symbol) {
@@ -130,23 +155,7 @@ final class NotebookUnits {
         if (THOUSANDS.matcher(number).matches()) {
             return number.replace(",", "");
         }
-        int sign = FRACTION_SIGNS.indexOf(number.charAt(number.length() - 1));
-        if (sign >= 0) {
-            String whole = number.substring(0, number.length() - 1).strip();
-            return sum(whole, BigDecimal.valueOf(sign + 1L).divide(EIGHT));
-        }
-        Matcher fraction = FRACTION.matcher(number);
-        if (!fraction.matches()) {
-            return number;
-        }
-        String whole = fraction.group(1) == null ? "" : fraction.group(1);
-        // halves to sixteenths: always exact
-        return sum(whole, new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3))));
-    }
-
-    private static String sum(String whole, BigDecimal part) {
-        BigDecimal sum = whole.isEmpty() ? part : new BigDecimal(whole).add(part);
-        return sum.stripTrailingZeros().toPlainString();
+        return Fractions.decimal(number).orElse(number);
     }
 
     /** Pounds and ounces, or kilograms and grams, in the smaller of the two; null for anything else. */
@@ -194,10 +203,13 @@ final class NotebookUnits {
         if (PERCENTS.contains(small)) {
             return PERCENT;
         }
+        if (SPOONS.containsKey(word) || SPOONS.containsKey(small)) {
+            return SPOONS.getOrDefault(word, SPOONS.get(small));
+        }
         return isFluid(small) || UNSURE.contains(small) || small.equals(GRAIN_OR_GRAM) ? small : null;
     }
 
-    private static boolean isFluid(String word) {
+    static boolean isFluid(String word) {
         return word.startsWith("fl") && word.endsWith("oz");
     }
 

@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.material.Alkali;
 
-/** Words of the trade for what a recipe needs, and everyday names that no key or common name has. Common practice. */
+/** Words of the trade for what a recipe needs. Common practice. */
 final class TradeWords {
 
     static final String SUPERFAT = "superfat";
@@ -47,21 +47,6 @@ final class TradeWords {
             "ice");
 
     private static final Set<String> SUPERFATS = Set.of(SUPERFAT, "super fat", "sf", "lye discount");
-
-    /** What the parts of a word set mean together, without the word oil. */
-    private static final Map<Set<String>, String> EVERYDAY = Map.of(
-            Set.of("evoo"), "olive-virgin",
-            Set.of("evoo", "olive"), "olive-virgin",
-            Set.of("extra", "virgin", "olive"), "olive-virgin",
-            Set.of("canola"), "rapeseed-low-erucic",
-            Set.of("soybean"), "soya",
-            Set.of("soy", "bean"), "soya",
-            Set.of("hemp"), "hempseed",
-            Set.of("hemp", "seed"), "hempseed");
-
-    /** Ordinary coconut oil melts at 76 °F and is often sold by that figure. */
-    private static final Set<String> MELTS_AT_76 =
-            Set.of("76", "76f", "76°", "76°f", "76deg", "deg", "degree", "f", "°f");
 
     private static final Pattern ESSENTIAL = Pattern.compile(
             "(?<![\\p{L}\\p{N}])(?:essential\\s+oils?(?:\\s+of)?|e\\.?\\s?o\\.?)(?![\\p{L}\\p{N}])",
@@ -114,17 +99,6 @@ final class TradeWords {
 
     static boolean isSuperfat(String name) {
         return SUPERFATS.contains(phrase(name));
-    }
-
-    /** The key that everyday words mean, if they do. */
-    static Optional<String> everyday(Set<String> words) {
-        if (words.contains("coconut") && words.stream().anyMatch(word -> word.startsWith("76"))) {
-            Set<String> rest = new TreeSet<>(words);
-            rest.removeAll(MELTS_AT_76);
-            rest.remove("coconut");
-            return rest.isEmpty() ? Optional.of("coconut") : Optional.empty();
-        }
-        return Optional.ofNullable(EVERYDAY.get(words));
     }
 
     /** The name without the words for an essential oil; empty where it does not say that it is one. */

@@ -22,16 +22,14 @@ final class AdditionCautions {
 
     private static final double SUGAR_HEATS_MUCH_FROM = 30;
 
-    /** From this much water a milk, syrup or acid is a liquid and not a powder; common practice, fits the tables. */
-    private static final double WATER_OF_LIQUIDS = 0.12;
-
     private AdditionCautions() {}
 
     static void each(SheetFacts facts, List<Caution> found) {
         for (AdditionPart addition : facts.formula.additions()) {
             dose(facts, addition, found);
             effects(addition, found);
-            if (addition.written().amount() instanceof Amount.Bulk && !pours(addition.material())) {
+            if (addition.written().amount() instanceof Amount.Bulk
+                    && !addition.material().pours()) {
                 found.add(new Caution(
                         "volume-of-powder",
                         Level.CARE,
@@ -53,15 +51,6 @@ final class AdditionCautions {
                         List.of(addition.nameInSentence())));
             }
         }
-    }
-
-    /** Whether a volume of it has no air in it. */
-    private static boolean pours(Additive material) {
-        return switch (material.kind()) {
-            case FRAGRANCE, LIQUID, HUMECTANT, ANTIOXIDANT -> true;
-            case MILK, SUGAR, ACID, ALKALI_SALT, PROTEIN -> material.makeup().water() >= WATER_OF_LIQUIDS;
-            default -> false;
-        };
     }
 
     private static void dose(SheetFacts facts, AdditionPart addition, List<Caution> found) {

@@ -130,7 +130,7 @@ final class MakingCautions {
         }
         double holds = known.get();
         double poured = facts.totals.mould();
-        if (poured > holds * (1 + APART)) {
+        if (!facts.filled.takes(poured)) {
             found.add(new Caution(
                     "mould-overfull",
                     Level.CARE,

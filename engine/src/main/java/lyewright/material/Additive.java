@@ -37,9 +37,25 @@ public record Additive(
         String sources,
         String notes) {
 
+    /** From this much water a milk, syrup or acid is a liquid and not a powder; common practice, fits the tables. */
+    private static final double WATER_OF_LIQUIDS = 0.12;
+
     /** Copies its set. */
     public Additive {
         effects = Set.copyOf(effects);
+    }
+
+    /**
+     * Whether a volume of it is measured without air in it.
+     *
+     * @return yes for liquids and syrups, no for powders and petals
+     */
+    public boolean pours() {
+        return switch (kind) {
+            case FRAGRANCE, LIQUID, HUMECTANT, ANTIOXIDANT -> true;
+            case MILK, SUGAR, ACID, ALKALI_SALT, PROTEIN -> makeup.water() >= WATER_OF_LIQUIDS;
+            default -> false;
+        };
     }
 
     /**

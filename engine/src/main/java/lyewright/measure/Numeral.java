@@ -3,7 +3,7 @@ package lyewright.measure;
 import java.math.BigDecimal;
 import java.util.function.Function;
 
-/** Reads the number that every quantity begins with. Plain decimals only: what else was meant is never guessed. */
+/** Reads the number that every quantity begins with. Decimals, and fractions of the usual parts: what else was meant is never guessed. */
 final class Numeral {
 
     private static final int MOST_DIGITS = 15;
@@ -25,6 +25,13 @@ final class Numeral {
 
     private static Outcome<WithUnit> read(String text, boolean signed) {
         String trimmed = text.strip();
+        int fraction = Fractions.end(trimmed);
+        if (fraction > 0) {
+            BigDecimal value = Fractions.value(trimmed.substring(0, fraction)).orElseThrow();
+            return Outcome.ok(new WithUnit(
+                    new BigDecimal(value.stripTrailingZeros().toPlainString()),
+                    trimmed.substring(fraction).strip()));
+        }
         int end = 0;
         while (end < trimmed.length() && belongsToNumber(trimmed.charAt(end), end == 0)) {
             end++;

@@ -1,6 +1,7 @@
 package lyewright.fill;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumMap;
 import java.util.Locale;
@@ -43,6 +44,45 @@ class FillTextTest {
             })
     void a_mould_is_understood_as_people_write_it(String text) {
         assertThat(FillText.mould(text).orThrow()).isEqualTo(LOAF);
+    }
+
+    /** The three spellings are those that makers in inches use. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "10 x 3 1/2 x 2 3/4 in | 254 | 88.9 | 69.85",
+                "10 x 3½ x 2¾ in | 254 | 88.9 | 69.85",
+                "10 x 3-1/2 x 2-3/4 inches | 254 | 88.9 | 69.85",
+                "10 in. by 3 1/2 in. by 2 3/4 in. | 254 | 88.9 | 69.85",
+                "loaf: 9 1/2 x 4 x 2 1/2 in | 241.3 | 101.6 | 63.5"
+            })
+    void a_mould_is_measured_in_parts_of_an_inch(String text, double length, double width, double height) {
+        Shape.Loaf loaf = (Shape.Loaf) FillText.mould(text).orThrow().shape().orElseThrow();
+        assertThat(loaf.length()).isCloseTo(length, within(1e-9));
+        assertThat(loaf.width()).isCloseTo(width, within(1e-9));
+        assertThat(loaf.height()).isCloseTo(height, within(1e-9));
+    }
+
+    @Test
+    void every_way_of_saying_how_much_reads_parts_of_an_inch_or_an_ounce() {
+        assertThat(FillText.mould("3 1/2 lb water").orThrow().waterFillGrams().orElseThrow())
+                .isCloseTo(1587.573295, within(1e-9));
+        assertThat(FillText.mould("3 lb 8 oz of water")
+                        .orThrow()
+                        .waterFillGrams()
+                        .orElseThrow())
+                .isCloseTo(1587.573295, within(1e-9));
+        assertThat(FillText.mass("2 1/2 lb").orThrow()).hasToString("2.5 lb");
+        assertThat(FillText.bars("10 bars of 4½ oz", false).orThrow())
+                .isEqualTo(new Fill.Bars(10, 4.5 * 28.349523125, false));
+        Fill fill = read(
+                        Map.of(Part.BOX, "10 x 3 1/2 x 2½ in", Part.CUT, "1 inch", Part.BLADE, "1/16\""),
+                        Mould.UNKNOWN,
+                        Optional.empty())
+                .orThrow();
+        assertThat(fill.mould().shape().orElseThrow().millilitres()).isCloseTo(1433.868, within(0.001));
+        assertThat(fill.cut()).contains(CutPlan.parse("25.4mm").orThrow().losing(1.5875, 0, 0));
     }
 
     @Test

@@ -5,6 +5,7 @@ import lyewright.fill.CutPlan;
 import lyewright.fill.Fill;
 import lyewright.fill.FillText;
 import lyewright.fill.Mould;
+import lyewright.measure.Decimal;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.web.make.MakeChoice.Much;
@@ -58,7 +59,7 @@ final class ChosenFill implements FillText.Typed {
         return switch (part) {
             case TOTAL -> amountOf(Much.TOTAL);
             case OILS -> amountOf(Much.OILS);
-            case BARS -> amountOf(Much.BARS).or(() -> amountOf(Much.CURED)).map(ChosenFill::times);
+            case BARS -> amountOf(Much.BARS).or(() -> amountOf(Much.CURED));
             case CURED -> amountOf(Much.CURED);
             case HOLD_BACK -> choice.typed(MakeChoice.HOLD_BACK).map(ChosenFill::percent);
             case CUT -> choice.typed(MakeChoice.CUT);
@@ -73,14 +74,9 @@ final class ChosenFill implements FillText.Typed {
         return much == way ? choice.typed(MakeChoice.AMOUNT) : Optional.empty();
     }
 
-    /** {@code 10 bars of 110 g} is said at least as often as {@code 10 x 110 g}. */
-    private static String times(String amount) {
-        return amount.replaceFirst("(?i)\\s+(?:bars\\s+)?(?:of|at)\\s+", "x").replaceFirst("(?i)\\s+bars\\s*x", "x");
-    }
-
     /** A share is always percent here. */
     private static String percent(String share) {
-        return share.strip().matches("[0-9]+(\\.[0-9]+)?") ? share.strip() + " %" : share;
+        return Decimal.parse(share) instanceof Outcome.Ok ? share.strip() + " %" : share;
     }
 
     @Override

@@ -9,7 +9,6 @@ import lyewright.fill.Fill;
 import lyewright.fill.FillText;
 import lyewright.fill.Mould;
 import lyewright.formula.Formula;
-import lyewright.formula.MaterialNames;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Equipment;
@@ -17,11 +16,9 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.measure.Volume;
 import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
 import lyewright.records.equipment.KeptMould;
-import lyewright.records.material.KeptMaterial;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
@@ -76,10 +73,7 @@ public final class Workbench {
                 formula,
                 moulds,
                 records.equipment().jugs(),
-                MaterialNames.of(Tables.bundled())
-                        .with(records.materials().list().stream()
-                                .map(KeptMaterial::material)
-                                .toList()),
+                shop.names(),
                 workshop,
                 purities,
                 equipment,
@@ -215,13 +209,13 @@ public final class Workbench {
             return Outcome.refused(
                     "it is not said how large the mould is", "write it as 300x80x65mm, 300x76mm, 12x95ml or 1.2 l");
         }
-        if (WrittenMass.parse(typed) instanceof Outcome.Ok<WrittenMass> mass) {
+        if (FillText.mass(typed) instanceof Outcome.Ok<WrittenMass> mass) {
             return Outcome.refused(
                     mass.value() + " is how much to make, not how large the mould is",
                     "choose 'so much in the mould' and type it there, or write '" + mass.value()
                             + " water' if that is the water which fills it");
         }
-        return Volume.parse(typed) instanceof Outcome.Ok ? FillText.mould("1x" + typed.strip()) : FillText.mould(typed);
+        return FillText.mould(typed);
     }
 
     private static <T> Outcome<T> at(String field, Outcome<T> outcome) {

@@ -6,7 +6,7 @@ import java.util.List;
  * Something wrong with what was typed, beside where it stands.
  *
  * @param number the line's number, from 1; 0 where it is the whole
- * @param line the line as typed, shortened
+ * @param line the line as typed, whole
  * @param sentence what is wrong and what to do
  * @param typing whether that line is just being typed, so that this may be settled by the next key
  * @param choices what it may have meant
@@ -17,14 +17,18 @@ public record LineTrouble(
 
     private static final int SHOWN = 60;
 
-    /** Shortens the line and copies the list. */
+    /** Copies the list. */
     public LineTrouble {
-        line = shortened(line.strip());
         choices = List.copyOf(choices);
     }
 
     static LineTrouble ofTheWhole(String sentence) {
         return new LineTrouble(0, "", sentence, false, List.of(), "");
+    }
+
+    /** The line as it is shown. */
+    public String shown() {
+        return shortened(line.strip());
     }
 
     private static String shortened(String line) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Said;
 import lyewright.measure.WrittenMass;
 import lyewright.records.equipment.JugUse;
 import lyewright.records.equipment.KeptJug;

@@ -13,6 +13,7 @@ import lyewright.measure.Decimal;
 import lyewright.measure.Length;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.measure.Said;
 import lyewright.measure.Volume;
 import lyewright.measure.VolumeUnit;
 import lyewright.measure.WrittenMass;
@@ -113,7 +114,7 @@ final class MouldReading {
                         .map(s -> new MouldMeasures.Slab(s.get(0), s.get(1), s.get(2)));
             case TUBE ->
                 note("size", sides(said, 2, "300 x 76 mm")).map(s -> new MouldMeasures.Tube(s.get(0), s.get(1)));
-            case CAVITIES -> note("size", cavities(Said.cavities(form.size())));
+            case CAVITIES -> note("size", cavities(Said.counted(form.size())));
             case UNMEASURED -> Optional.empty();
         };
     }

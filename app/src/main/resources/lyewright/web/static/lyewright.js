@@ -15,7 +15,62 @@
     }
   });
 
+  // An answer that comes while a button is pressed would take it from under the finger, and the click would be lost. It is
+  // dropped, and asked for again once the press is over. What was asked for by a click itself is never held.
+  const PRESS = 50;
+  const PRESSED = "button, a, summary, label, input[type=checkbox], input[type=radio]";
+  let presses = 0;
+  let pressed = 0;
+  let held = new Set();
+
+  function press(event) {
+    if (event.target.closest && event.target.closest(PRESSED)) {
+      presses += 1;
+      pressed = presses;
+    }
+  }
+
+  // a click comes after its press is over; another press may have begun by then
+  function release() {
+    const over = pressed;
+    setTimeout(function () {
+      if (!over || pressed !== over) {
+        return;
+      }
+      const again = held;
+      pressed = 0;
+      held = new Set();
+      for (const asking of again) {
+        if (asking.isConnected) {
+          asking.dispatchEvent(new Event(asking.type === "search" ? "search" : "input", { bubbles: true }));
+        }
+      }
+    }, PRESS);
+  }
+
+  document.addEventListener("pointerdown", press, true);
+  for (const over of ["pointerup", "pointercancel", "dragend"]) {
+    document.addEventListener(over, release, true);
+  }
+  window.addEventListener("blur", release);
+  document.addEventListener("keydown", function (event) {
+    if (event.key === " ") {
+      press(event);
+    }
+  }, true);
+  document.addEventListener("keyup", function (event) {
+    if (event.key === " ") {
+      release();
+    }
+  }, true);
+
   document.addEventListener("htmx:beforeSwap", function (event) {
+    const by = event.detail.requestConfig && event.detail.requestConfig.triggeringEvent;
+    if (pressed && by && ["input", "change", "search"].includes(by.type)) {
+      event.detail.shouldSwap = false;
+      held.add(event.detail.requestConfig.elt);
+      return;
+    }
     const form = event.detail.elt.closest("form[data-live]");
     const asked = event.detail.requestConfig && event.detail.requestConfig.headers["X-Serial"];
     if (form && asked && asked !== form.dataset.serial) {

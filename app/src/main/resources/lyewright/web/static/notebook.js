@@ -99,7 +99,55 @@
       selectLine(Number(link.dataset.line));
     });
 
-    // What a line may have meant, taken with one click, and with the browser's own undo.
+    // What a line may have meant, taken with one click, and with the browser's own undo. The choice is of the text that was answered;
+    // what was typed since stays: only the words that the choice changes are changed.
+    function wordsOf(line) {
+      return line.split(/\s+/).filter(Boolean);
+    }
+
+    function chosen(now, then, meant) {
+      if (now === then) {
+        return meant;
+      }
+      const old = wordsOf(then);
+      const fresh = wordsOf(meant);
+      let start = 0;
+      while (start < old.length && start < fresh.length && old[start] === fresh[start]) {
+        start++;
+      }
+      let end = 0;
+      while (end < old.length - start && end < fresh.length - start && old[old.length - 1 - end] === fresh[fresh.length - 1 - end]) {
+        end++;
+      }
+      const gone = old.slice(start, old.length - end);
+      const come = fresh.slice(start, fresh.length - end);
+      const words = wordsOf(now);
+      if (gone.length === 0) {
+        const begins = old.slice(0, start).every((word, i) => words[i] === word);
+        const at = begins ? start : end === 0 && words[0] === old[0] ? words.length : -1;
+        return at < 0 ? null : words.slice(0, at).concat(come, words.slice(at)).join(" ");
+      }
+      const places = [];
+      for (let i = 0; i + gone.length <= words.length; i++) {
+        if (gone.every((word, j) => words[i + j] === word)) {
+          places.push(i);
+        }
+      }
+      return places.length === 1
+        ? words.slice(0, places[0]).concat(come, words.slice(places[0] + gone.length)).join(" ")
+        : null;
+    }
+
+    // The line that a choice is of: it may have moved, and it may have been typed on.
+    function placeOf(number, then) {
+      const lines = text.value.split("\n");
+      if (lines[number - 1] === then) {
+        return number;
+      }
+      const same = lines.flatMap((line, i) => (line === then ? [i + 1] : []));
+      return same.length === 1 ? same[0] : number;
+    }
+
     document.addEventListener("click", function (event) {
       const choice = event.target.closest("[data-choose]");
       if (!choice) {
@@ -107,9 +155,11 @@
       }
       event.preventDefault();
       const colon = choice.value.indexOf(":");
-      selectLine(Number(choice.value.slice(0, colon)));
-      const line = choice.value.slice(colon + 1);
-      if (!document.execCommand("insertText", false, line)) {
+      const then = choice.dataset.of;
+      const number = placeOf(Number(choice.value.slice(0, colon)), then);
+      const line = chosen(text.value.split("\n")[number - 1] || "", then, choice.value.slice(colon + 1));
+      selectLine(number);
+      if (line !== null && !document.execCommand("insertText", false, line)) {
         text.setRangeText(line);
         text.dispatchEvent(new Event("input", { bubbles: true }));
       }

@@ -255,7 +255,7 @@ class RecipePagesTest {
                 "\"><img src=x onerror=alert(1)>",
                 "it's \"quoted\" & 'single'",
                 "صابون الغار",
-                "\u202Eesrever",
+                "\u2067esrever\u2069",
                 "🧼 Морская соль",
                 "{{7*7}} ${7*7}",
                 "n".repeat(200));

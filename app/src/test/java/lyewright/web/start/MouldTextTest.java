@@ -59,6 +59,7 @@ class MouldTextTest {
                 "tube 30 x 7.6 cm",
                 "12 x 95 ml",
                 "1.2 l",
+                "10 x 3 1/2 x 2¾ in",
                 "slab 400 x 300 x 40 mm"
             })
     void a_mould_is_handed_on_as_the_making_page_reads_it(String typed) {

@@ -1,4 +1,4 @@
-package lyewright.web.stores;
+package lyewright.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -27,7 +27,10 @@ class SaidTest {
                 "250 grammes | 250 g",
                 "95 mls | 95 ml",
                 "1.2 litres | 1.2 l",
-                "30 centimetres | 30 cm"
+                "30 centimetres | 30 cm",
+                "10 in. x 3½ in. x 2 and 3/4 in. | 10 in x 3.5 in x 2.75 in",
+                "3 lb 2 oz | 50 oz",
+                "3 lbs, 2½ oz. | 50.5 oz"
             },
             delimiter = '|')
     void is_read_as_it_is_said(String typed, String read) {
@@ -51,9 +54,12 @@ class SaidTest {
                 "12 x 95 ml | 12 x 95 ml",
                 "12 cavities of 95 ml each | 12 x 95 ml",
                 "6 of 110ml | 6 x 110ml",
-                "12 holes x 3.3 oz | 12 x 3.3 oz"
+                "12 holes x 3.3 oz | 12 x 3.3 oz",
+                "10 bars of 4 1/2 oz | 10 x 4.5 oz",
+                "10 bars at 110 g apiece | 10 x 110 g",
+                "1450 g of water | 1450 g of water"
             })
     void counts_cavities(String typed, String read) {
-        assertThat(Said.cavities(typed)).isEqualTo(read);
+        assertThat(Said.counted(typed)).isEqualTo(read);
     }
 }

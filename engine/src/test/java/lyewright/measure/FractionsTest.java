@@ -83,7 +83,7 @@ class FractionsTest {
         String fraction = part + "/" + of;
         String sign = SIGNS.get(fraction);
         boolean asSign = sign != null && random.nextBoolean();
-        String written = asSign ? sign : random.nextInt(4) == 0 ? part + " / " + of : fraction;
+        String written = asSign && sign != null ? sign : random.nextInt(4) == 0 ? part + " / " + of : fraction;
         if (whole == 0) {
             return written;
         }

@@ -25,7 +25,9 @@ class HoldBackTest {
 
     @Test
     void the_sheet_says_what_is_held_back_unless_nothing_is() {
-        assertThat(sheet()).contains("1 % of it, 15.1 g, stays in jugs and tools").isEqualTo(sheet("--hold-back", "1%"));
+        assertThat(sheet())
+                .contains("1 % of it, 15.1 g, stays in jugs and tools")
+                .isEqualTo(sheet("--hold-back", "1%"));
         assertThat(sheet("--hold-back", "0%")).doesNotContain("stays in jugs and tools");
     }
 

@@ -8,10 +8,10 @@ import lyewright.formula.AlkaliChoice.As;
 import lyewright.formula.AlkaliChoice.Basis;
 import lyewright.formula.YamlTree.Entries;
 import lyewright.material.Alkali;
-import lyewright.measure.Share;
-import lyewright.measure.WrittenMass;
 import lyewright.measure.Decimal;
 import lyewright.measure.Outcome;
+import lyewright.measure.Share;
+import lyewright.measure.WrittenMass;
 import org.jspecify.annotations.Nullable;
 
 /** Reads which alkali, or how much: one word, shares with {@code by}, masses with {@code as}, or a stock lye's mass. */

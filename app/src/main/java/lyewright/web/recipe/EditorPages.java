@@ -20,6 +20,7 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
+import lyewright.web.Hints;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.recipe.DraftKeeper.Result;
@@ -357,7 +358,8 @@ public final class EditorPages implements Feature {
                 workbench.names(),
                 focus,
                 false,
-                recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of());
+                recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of(),
+                Hints.of(shop.workshop().units()));
     }
 
     private Frame frame(Of of, Typed typed) {

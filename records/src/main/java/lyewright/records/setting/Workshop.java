@@ -1,9 +1,9 @@
 package lyewright.records.setting;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import lyewright.fill.Fill;
 import lyewright.measure.Share;
-import java.util.Optional;
 
 /**
  * What a workshop is set to.

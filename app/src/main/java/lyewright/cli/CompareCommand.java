@@ -18,7 +18,7 @@ import picocli.CommandLine.ParseResult;
 /** {@code compare}: what changes from one formula to another. */
 final class CompareCommand implements Command {
 
-    /** What both are made with when nothing is said, grams of oils. */
+    /** What a formula in percent is made with when nothing is said, grams of oils. */
     private static final double USUAL_OILS = 1000;
 
     private static final String BALANCES = "--balances";
@@ -31,7 +31,7 @@ final class CompareCommand implements Command {
                 "compare",
                 "Say what changes from formula A to formula B: oils, alkali, water, acids, keeping, cautions.",
                 "",
-                "Without a way of saying how much, both are compared for 1000 g of oils.");
+                "Without a way of saying how much, each is as written, in percent for 1000 g of oils.");
         spec.addPositional(file(0, "A.yaml", "The formula file it is from."));
         spec.addPositional(file(1, "B.yaml", "The formula file it is to."));
         FillOptions.addTo(spec);
@@ -67,7 +67,8 @@ final class CompareCommand implements Command {
         Purities purities = options.read(PURITY, Purities::parse).orElse(Purities.ASSUMED);
         Fill asked = fills.read(purities);
         boolean said = !(asked.target() instanceof Fill.AsWritten);
-        Fill fill = said ? asked : new Fill(new Fill.OilMass(USUAL_OILS), asked.mould(), asked.cut(), asked.holdBack());
+        Fill inPercent =
+                said ? asked : new Fill(new Fill.OilMass(USUAL_OILS), asked.mould(), asked.cut(), asked.holdBack());
         Equipment equipment = options.read(BALANCES, Equipment::parseBalances).orElse(Equipment.USUAL);
         List<Compared> both = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
@@ -80,8 +81,8 @@ final class CompareCommand implements Command {
             return new Answer.Refused(options.problems());
         }
         List<MakingSheet> sheets = new ArrayList<>();
-        both.forEach(
-                one -> options.keep(one.sheet(fill, equipment, fills.ruling())).ifPresent(sheets::add));
+        both.forEach(one -> options.keep(one.sheet(one.inMasses() ? asked : inPercent, equipment, fills.ruling()))
+                .ifPresent(sheets::add));
         if (!options.problems().isEmpty()) {
             return new Answer.Refused(options.problems());
         }
@@ -102,6 +103,10 @@ final class CompareCommand implements Command {
 
     /** One of the two formulas. */
     private record Compared(FormulaSource source, ResolvedFormula formula) {
+
+        boolean inMasses() {
+            return formula.formula().inMasses();
+        }
 
         Outcome<MakingSheet> sheet(Fill fill, Equipment equipment, String ruling) {
             Outcome<MakingSheet> made = MakingSheet.of(formula, fill, equipment);

@@ -25,7 +25,7 @@ final class CompareText {
 
     private CompareText(Comparison comparison) {
         this.comparison = comparison;
-        this.words = new CompareWords(comparison);
+        this.words = CompareWords.asAsked(comparison);
     }
 
     /**
@@ -41,7 +41,7 @@ final class CompareText {
     }
 
     private String write(String fileA, String fileB, boolean said) {
-        page.ends("What changes from A to B", said ? "each filled as asked" : "each for 1000 g of oils");
+        page.ends("What changes from A to B", said ? "each filled as asked" : howMuch());
         page.rule();
         title("A", comparison.a(), fileA);
         title("B", comparison.b(), fileB);
@@ -64,6 +64,15 @@ final class CompareText {
         page.rule();
         page.ends("Lyewright", "tables of " + comparison.b().formula().tables().edition());
         return page.toString();
+    }
+
+    private String howMuch() {
+        boolean a = comparison.a().formula().formula().inMasses();
+        boolean b = comparison.b().formula().formula().inMasses();
+        if (a == b) {
+            return a ? "each as written" : "each for 1000 g of oils";
+        }
+        return (a ? "A" : "B") + " as written, " + (a ? "B" : "A") + " for 1000 g of oils";
     }
 
     private void title(String letter, MakingSheet sheet, String file) {

@@ -13,6 +13,7 @@ public final class ComparePicture {
 
     private static final int WIDTH = 360;
     private static final double HEAD = 17;
+    private static final double BETWEEN = 10;
 
     private final String a;
     private final String b;
@@ -53,38 +54,45 @@ public final class ComparePicture {
     }
 
     private Picture bands(SuperfatBand bandA, SuperfatBand bandB) {
-        Canvas canvas = new Canvas();
-        SuperfatScale scale = SuperfatScale.over(
-                16,
-                WIDTH - 16.0,
-                bandA.worstPercent(),
-                bandA.lowPercent(),
-                bandA.highPercent(),
-                bandA.sheetPercent(),
-                bandB.worstPercent(),
-                bandB.lowPercent(),
-                bandB.highPercent(),
-                bandB.sheetPercent());
-        double second = HEAD + BandRow.HEIGHT + 12;
-        double axis = second + HEAD + BandRow.HEIGHT + 4;
-        new BandRow(canvas, scale, HEAD).side(axis);
-        canvas.line("axis", scale.at(0), HEAD + 20, scale.at(0), axis);
-        head(canvas, a, 0);
-        new BandRow(canvas, scale, HEAD).draw(bandA, Figures.percent(bandA.sheetPercent(), 1));
-        head(canvas, b, second);
-        new BandRow(canvas, scale, second + HEAD).draw(bandB, Figures.percent(bandB.sheetPercent(), 1));
-        double foot = SuperfatPicture.axis(canvas, scale, axis);
         return new Picture(
-                canvas.drawing(
-                        "pic-superfat",
-                        "How sure both superfats are",
+                drawing(
+                        BandFigures.of(bandA),
+                        a,
+                        BandFigures.of(bandB),
+                        b,
                         a + ": " + SuperfatPicture.described(bandA, Optional.empty()) + " " + b + ": "
-                                + SuperfatPicture.described(bandB, Optional.empty()),
-                        WIDTH,
-                        foot),
+                                + SuperfatPicture.described(bandB, Optional.empty())),
                 "",
                 List.of(),
                 bandTable(bandA, bandB));
+    }
+
+    static Drawing drawing(BandFigures bandA, String a, BandFigures bandB, String b, String described) {
+        Canvas canvas = new Canvas();
+        SuperfatScale scale = scale(bandA, bandB);
+        double second = HEAD + BandRow.HEIGHT + BETWEEN;
+        double axis = second + HEAD + BandRow.HEIGHT;
+        head(canvas, a, 0);
+        new BandRow(canvas, scale, HEAD).draw(bandA, Figures.percent(bandA.sheet(), 1), HEAD + BandRow.HEIGHT);
+        head(canvas, b, second);
+        new BandRow(canvas, scale, second + HEAD).draw(bandB, Figures.percent(bandB.sheet(), 1), axis);
+        double foot = SuperfatPicture.axis(canvas, scale, axis);
+        return canvas.drawing("pic-superfat", "How sure both superfats are", described, WIDTH, foot);
+    }
+
+    private static SuperfatScale scale(BandFigures a, BandFigures b) {
+        return SuperfatScale.over(
+                SuperfatPicture.LEFT,
+                SuperfatPicture.RIGHT,
+                SuperfatPicture.SIDES.and(new BandLabels(a).rooms()).and(new BandLabels(b).rooms()),
+                a.worst(),
+                a.low(),
+                a.high(),
+                a.sheet(),
+                b.worst(),
+                b.low(),
+                b.high(),
+                b.sheet());
     }
 
     private static void head(Canvas canvas, String name, double y) {

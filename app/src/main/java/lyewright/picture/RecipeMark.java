@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lyewright.formula.Formula;
 import lyewright.formula.OilLine;
+import lyewright.material.Names;
+import lyewright.material.Tables;
 import lyewright.words.Figures;
 
 /**
@@ -127,11 +129,19 @@ public final class RecipeMark {
         StringBuilder text = new StringBuilder();
         for (Layer layer : layers) {
             text.append(text.isEmpty() ? "" : ", ")
-                    .append(layer.key)
+                    .append(called(layer.key))
                     .append(' ')
                     .append(Figures.upTo(100 * layer.share, 1))
                     .append(" %");
         }
         return text.append('.').toString();
+    }
+
+    /** As the tables call it; the maker's own as the maker does. */
+    private static String called(String key) {
+        return Tables.bundled()
+                .oil(key)
+                .map(oil -> Names.inSentence(oil.name()))
+                .orElse(key);
     }
 }

@@ -10,8 +10,6 @@ import lyewright.words.Figures;
 /** How often each superfat was drawn: columns over a scale with zero on it, left of which alkali is left over. */
 public final class SuperfatDrawnPicture {
 
-    private static final double LEFT = 16;
-    private static final double RIGHT = SuperfatPicture.WIDTH - 16.0;
     private static final double TOP = 52;
     private static final double HIGH = 110;
     private static final double AXIS = TOP + HIGH;
@@ -26,8 +24,9 @@ public final class SuperfatDrawnPicture {
         this.band = band;
         this.shape = band.shape();
         this.scale = SuperfatScale.over(
-                LEFT,
-                RIGHT,
+                SuperfatPicture.LEFT,
+                SuperfatPicture.RIGHT,
+                SuperfatPicture.SIDES,
                 shape.edge(0),
                 shape.edge(shape.shares().size()),
                 band.lowPercent(),

@@ -14,10 +14,23 @@ public final class SuperfatPicture {
     static final int WIDTH = 360;
     static final double LEAST_X = 2;
     static final double MOST_X = WIDTH - 2.0;
-    private static final double LEFT = 16;
-    private static final double RIGHT = WIDTH - 16.0;
+    static final double LEFT = 16;
+    static final double RIGHT = WIDTH - 16.0;
+    private static final String BELOW_ZERO = "alkali left over";
+    private static final String ABOVE_ZERO = "superfat, %";
+    private static final double SIDE_GAP = 6;
+
+    /** How high the mark of what was asked for is. */
+    private static final double ASKED = 8;
+
+    /** What the two sides of zero are called has room on every scale, so that it stands in the same place on each. */
+    static final SuperfatScale.Rooms SIDES = new SuperfatScale.Rooms(side(BELOW_ZERO), side(ABOVE_ZERO));
 
     private SuperfatPicture() {}
+
+    private static double side(String words) {
+        return TextWidth.of(words, Canvas.SMALL) + SIDE_GAP;
+    }
 
     /**
      * Of a sheet.
@@ -41,34 +54,34 @@ public final class SuperfatPicture {
     }
 
     private static Picture of(SuperfatBand band, Optional<Double> asked, String sentence) {
+        return new Picture(
+                drawing(BandFigures.of(band), asked, described(band, asked)), sentence, List.of(), table(band, asked));
+    }
+
+    static Drawing drawing(BandFigures band, Optional<Double> asked, String described) {
         Canvas canvas = new Canvas();
         SuperfatScale scale = SuperfatScale.over(
                 LEFT,
                 RIGHT,
-                band.worstPercent(),
-                band.lowPercent(),
-                band.highPercent(),
-                band.sheetPercent(),
+                SIDES.and(new BandLabels(band).rooms()),
+                band.worst(),
+                band.low(),
+                band.high(),
+                band.sheet(),
                 asked.orElse(0.0));
-        double axis = BandRow.HEIGHT + 8;
-        BandRow row = new BandRow(canvas, scale, 0);
-        row.side(axis);
+        double axis = BandRow.HEIGHT + ASKED;
+        new BandRow(canvas, scale, 0).draw(band, said(band, asked), axis);
         asked.filter(a -> differs(a, band)).ifPresent(a -> asked(canvas, scale.at(a), axis));
-        row.draw(band, said(band, asked));
         double foot = axis(canvas, scale, axis);
-        return new Picture(
-                canvas.drawing("pic-superfat", "How sure the superfat is", described(band, asked), WIDTH, foot),
-                sentence,
-                List.of(),
-                table(band, asked));
+        return canvas.drawing("pic-superfat", "How sure the superfat is", described, WIDTH, foot);
     }
 
-    private static boolean differs(double asked, SuperfatBand band) {
-        return !Figures.fixed(asked, 1).equals(Figures.fixed(band.sheetPercent(), 1));
+    private static boolean differs(double asked, BandFigures band) {
+        return !Figures.fixed(asked, 1).equals(Figures.fixed(band.sheet(), 1));
     }
 
-    private static String said(SuperfatBand band, Optional<Double> asked) {
-        String sheet = Figures.percent(band.sheetPercent(), 1);
+    private static String said(BandFigures band, Optional<Double> asked) {
+        String sheet = Figures.percent(band.sheet(), 1);
         if (asked.isEmpty()) {
             return sheet + " by the sheet";
         }
@@ -90,20 +103,10 @@ public final class SuperfatPicture {
             canvas.small("t t-muted", x, y + 18, Anchor.MIDDLE, Figures.upTo(tick, 1));
         }
         double zero = scale.at(0);
-        side(canvas, zero - 6, y + 35, Anchor.END, zero - 6 - LEAST_X, "alkali left over", "alkali over", "caustic");
-        side(canvas, zero + 6, y + 35, Anchor.START, MOST_X - zero - 6, "superfat, %", "superfat");
+        canvas.small("t t-muted", zero - SIDE_GAP, y + 35, Anchor.END, BELOW_ZERO);
+        canvas.small("t t-muted", zero + SIDE_GAP, y + 35, Anchor.START, ABOVE_ZERO);
         canvas.line("zero", zero, y + 24, zero, y + 38);
         return y + 41;
-    }
-
-    /** The longest of several wordings that there is room for. */
-    private static void side(Canvas canvas, double x, double y, Anchor anchor, double room, String... wordings) {
-        for (String words : wordings) {
-            if (TextWidth.of(words, Canvas.SMALL) <= room) {
-                canvas.small("t t-muted", x, y, anchor, words);
-                return;
-            }
-        }
     }
 
     static String described(SuperfatBand band, Optional<Double> asked) {

@@ -7,8 +7,8 @@ import java.util.function.ToIntFunction;
 /** Shares lines out to columns, in their order, so that the longest column is as short as can be. */
 final class Columns {
 
-    /** Letters of small print in a third of the page's width. */
-    private static final int LETTERS = 38;
+    /** Letters of small print in half of the page's width. */
+    private static final int LETTERS = 62;
 
     private Columns() {}
 

@@ -73,14 +73,13 @@ public record SheetLeaf(
     /** Characters that fit the head of a page. */
     private static final int RUNNING = 60;
 
-    private static final int SAFETY_COLUMNS = 3;
+    private static final int SAFETY_COLUMNS = 2;
 
-    private static final int FEW_ROWS = 8;
+    /** Letters of a step on a line. */
+    private static final int STEP_LETTERS = 80;
 
-    private static final int FEW_VESSELS = 5;
-
-    /** Letters on two lines. */
-    private static final int SHORT_NOTES = 200;
+    /** Lines of steps that surely fit a page of either paper. */
+    private static final int PAGE_OF_STEPS = 34;
 
     private static final String LAYERS = "layer";
 
@@ -185,15 +184,20 @@ public record SheetLeaf(
                 line -> line.label().length() + line.text().length());
     }
 
-    /** Whether making begins on a page of its own: where all of weighing surely leaves the first page some room. */
-    public boolean makeOnNewPage() {
-        int rows =
-                plan.vessels().stream().mapToInt(vessel -> vessel.rows().size()).sum();
-        return face.isEmpty()
-                && head.notes().length() <= SHORT_NOTES
-                && !head.notes().strip().contains("\n")
-                && rows <= FEW_ROWS
-                && plan.vessels().size() <= FEW_VESSELS;
+    /**
+     * Whether the steps stand on one page: wherever they surely fit one, since nobody turns a sheet with wet gloves
+     * between one step and the next.
+     */
+    public boolean stepsTogether() {
+        return pour.isEmpty() && steps.stream().mapToInt(SheetLeaf::lines).sum() <= PAGE_OF_STEPS;
+    }
+
+    private static int lines(MakingStep step) {
+        int rows = step.table().stream()
+                .flatMap(table -> table.groups().stream())
+                .mapToInt(group -> 1 + group.rows().size())
+                .sum();
+        return 1 + step.text().length() / STEP_LETTERS + 2 * rows;
     }
 
     /** What a step that pours layers looks like in the mould. */

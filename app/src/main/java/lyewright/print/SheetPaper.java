@@ -8,6 +8,9 @@ public final class SheetPaper {
 
     private static final String TEMPLATE = "print/sheet.jte";
 
+    /** Where the only link of a sheet leads. */
+    private static final String MORE = "How sure, and more to know";
+
     private SheetPaper() {}
 
     /**
@@ -22,6 +25,7 @@ public final class SheetPaper {
         String page = page(leaf);
         String whole = Typeface.has(page) ? page : page(leaf.lackingLetters());
         return Press.pdf(whole, document -> {
+            Links.tell(document, MORE);
             if (leaf.stopped()) {
                 Cross.over(document);
             }

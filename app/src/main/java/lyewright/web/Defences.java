@@ -66,12 +66,32 @@ final class Defences implements Feature {
             // no text that is kept has this character, and a database server stumbles over it
             throw new Refused(400, "What was sent cannot be read.", "Go on from the workshop's own pages.");
         }
-        if (HandlerType.POST.equals(ctx.method()) && !fromOurPages(ctx, host)) {
+        if (HandlerType.POST.equals(ctx.method())) {
+            write(ctx, host);
+        }
+    }
+
+    private static void write(Context ctx, String host) {
+        if (!fromOurPages(ctx, host)) {
             throw new Refused(
                     403,
                     "Nothing was changed: what was sent does not come from one of Lyewright's own pages.",
                     "Go back to the page, load it again and send it once more.");
         }
+        if (hasNul(ctx)) {
+            throw new Refused(
+                    400,
+                    "Nothing was changed: what was sent has a sign in it (NUL) that is no part of any text.",
+                    "It is taken out below; look it through and send it again.");
+        }
+    }
+
+    /** A file may have it, and is read as what it is; its form's other fields are asked about as they are read. */
+    private static boolean hasNul(Context ctx) {
+        return ctx.isFormUrlencoded()
+                && ctx.formParamMap().entrySet().stream()
+                        .anyMatch(field -> field.getKey().indexOf('\0') >= 0
+                                || field.getValue().stream().anyMatch(value -> value.indexOf('\0') >= 0));
     }
 
     /** By the origin that a browser states for every write; the page it stood on where an old one states none. */

@@ -23,8 +23,14 @@ public final class Faults implements Feature {
      * @param what what is wrong
      * @param remedy what to do; empty where the way on says it
      * @param way the way on, if it is known
+     * @param sent the form that was sent, where one was
      */
-    public record FaultPage(Frame frame, String what, String remedy, Optional<Way> way) {}
+    public record FaultPage(Frame frame, String what, String remedy, Optional<Way> way, Optional<SentForm> sent) {
+
+        private FaultPage giving(Optional<SentForm> back) {
+            return new FaultPage(frame, what, remedy, way, back);
+        }
+    }
 
     /**
      * A button that goes into the other workshop and opens what was asked for.
@@ -40,20 +46,22 @@ public final class Faults implements Feature {
         routes.exception(Refused.class, Faults::refused);
         routes.exception(RecordsTrouble.class, (e, ctx) -> {
             LOG.log(Level.WARNING, e, () -> "answering " + ctx.method() + " " + ctx.path());
-            answer(
-                    ctx,
+            FaultPage page = page(
                     503,
                     Sentences.whole(e.problem().what()),
                     Sentences.whole(e.problem().remedy()));
+            show(ctx, 503, page.giving(SentForm.of(ctx, true)));
         });
         routes.exception(HttpResponseException.class, (e, ctx) -> byStatus(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
             if (Uploads.isOfTheSender(e)) {
+                // where it ends is not sure, so that nothing can follow it on the same line
+                ctx.header("Connection", "close");
                 byStatus(ctx, 400);
                 return;
             }
             LOG.log(Level.SEVERE, e, () -> "answering " + ctx.method() + " " + ctx.path());
-            byStatus(ctx, 500);
+            show(ctx, 500, page(500).giving(SentForm.of(ctx, true)));
         });
         routes.error(404, ctx -> {
             if (ctx.result() == null || ctx.result().isEmpty() || ctx.result().equals("Not Found")) {
@@ -70,7 +78,7 @@ public final class Faults implements Feature {
     private static void refused(Refused e, Context ctx) {
         String what = String.valueOf(e.getMessage());
         if (e.elsewhere().isEmpty()) {
-            answer(ctx, e.status(), what, e.remedy());
+            show(ctx, e.status(), page(e.status(), what, e.remedy()).giving(sent(e, ctx)));
             return;
         }
         boolean wrote = HandlerType.POST.equals(ctx.method());
@@ -79,13 +87,18 @@ public final class Faults implements Feature {
                 "Open it in " + there.workshop(),
                 there.demo() ? "/start/demo" : "/start/back",
                 wrote ? Ways.pageOf(ctx) : Ways.asked(ctx));
-        String remedy =
-                wrote ? "Nothing was changed. What you typed is still there if you go back in the browser." : "";
+        String remedy = wrote ? "Nothing was changed." : "";
         String done = Answers.SAVED.equals(ctx.queryParam("done")) ? "It is saved. " : "";
         show(
                 ctx,
                 e.status(),
-                new FaultPage(Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way)));
+                new FaultPage(
+                        Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way), sent(e, ctx)));
+    }
+
+    /** What does not come from our own pages is not shown as if somebody had typed it there. */
+    private static Optional<SentForm> sent(Refused e, Context ctx) {
+        return e.isOfOurPages() ? SentForm.of(ctx, e.isWorthAnotherTry()) : Optional.empty();
     }
 
     /** What to say where nothing but a status is known. */
@@ -95,6 +108,11 @@ public final class Faults implements Feature {
             case 405 -> page(status, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
             case 413 ->
                 page(status, "What was sent is too large.", "Send something smaller; each form says how large.");
+            case 503 ->
+                page(
+                        status,
+                        "Too many files are on their way here at once.",
+                        "Wait until they are there, go back and send this one again.");
             case 414, 431 -> page(status, "The address is too long.", "Go on from the workshop's own pages.");
             case 400 ->
                 page(status, "What was sent cannot be read.", "Go back, load the page again and send it once more.");
@@ -108,7 +126,11 @@ public final class Faults implements Feature {
 
     private static FaultPage page(int status, String what, String remedy) {
         return new FaultPage(
-                Frame.outside(status == 404 ? "Not here" : "That did not work"), what, remedy, Optional.empty());
+                Frame.outside(status == 404 ? "Not here" : "That did not work"),
+                what,
+                remedy,
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static void answer(Context ctx, int status, String what, String remedy) {

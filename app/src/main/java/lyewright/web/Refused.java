@@ -54,6 +54,16 @@ public final class Refused extends RuntimeException {
         return Optional.ofNullable(elsewhere);
     }
 
+    /** Whether it was sent from one of our own pages, as far as was looked. */
+    boolean isOfOurPages() {
+        return status != 403 && status != 405 && status != 421;
+    }
+
+    /** Whether the same form, without what no text has, may be taken next time. */
+    boolean isWorthAnotherTry() {
+        return status == 400;
+    }
+
     int status() {
         return status;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import lyewright.formula.MaterialNames;
 import lyewright.measure.Outcome;
 import lyewright.records.Place;
 import lyewright.records.Records;
@@ -13,7 +14,6 @@ import lyewright.records.setting.Market;
 import lyewright.records.setting.Paper;
 import lyewright.records.setting.Units;
 import lyewright.records.setting.Workshop;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The workshop that the pages show: the maker's own, or the demo one beside it. Both are kept; only one is shown at a time. Ids
@@ -27,23 +27,6 @@ public final class Shop implements AutoCloseable {
     private Shop(Both both, Optional<Boolean> always) {
         this.both = both;
         this.always = always;
-    }
-
-    /** The two, whichever is shown. */
-    private static final class Both {
-
-        private final Records mine;
-        private final Place demoPlace;
-        private final Clock clock;
-
-        private volatile @Nullable Records demo;
-        private volatile boolean showingDemo;
-
-        private Both(Records mine, Place demoPlace, Clock clock) {
-            this.mine = mine;
-            this.demoPlace = demoPlace;
-            this.clock = clock;
-        }
     }
 
     /**
@@ -61,8 +44,13 @@ public final class Shop implements AutoCloseable {
 
     /** What is kept of the workshop that is shown. */
     public Records records() {
-        Records shown = showsDemo() ? both.demo : both.mine;
-        return shown == null ? both.mine : shown;
+        Records demo = both.demo();
+        return showsDemo() && demo != null ? demo : both.mine;
+    }
+
+    /** The names that may be typed there. */
+    public MaterialNames names() {
+        return both.names.of(records());
     }
 
     /** The clock that dates are taken from. */
@@ -72,22 +60,35 @@ public final class Shop implements AutoCloseable {
 
     /** Whether the demo workshop is shown. */
     public boolean showsDemo() {
-        return both.demo != null && always.orElse(both.showingDemo);
+        return both.demo() != null && always.orElseGet(both::showingDemo);
     }
 
     /** Whether this is the workshop that pages show unless they are of the other. */
     public boolean isShown() {
-        return showsDemo() == (both.demo != null && both.showingDemo);
+        return showsDemo() == both.showingDemo();
     }
 
     /**
      * One of the two, whichever is shown.
      *
-     * @param demo whether it is the demo workshop; the maker's own stands in until somebody has looked round that
+     * @param demo whether it is the demo workshop; the maker's own stands in where nobody ever looked round that
      * @return the shop that shows always that one
      */
     public Shop always(boolean demo) {
+        if (demo) {
+            both.demoIfThere();
+        }
         return new Shop(both, Optional.of(demo));
+    }
+
+    /** The same one always, whatever another window does meanwhile. */
+    public Shop held() {
+        return always(showsDemo());
+    }
+
+    /** Whether there are two, so that a form for something new has to say which it is for. */
+    boolean hasBoth() {
+        return both.demoIfThere() != null;
     }
 
     /**
@@ -97,8 +98,22 @@ public final class Shop implements AutoCloseable {
      * @return the other workshop if it is there and not in the one that is shown; else the one that is shown
      */
     public Shop holding(Predicate<Records> holds) {
+        if (holds.test(records())) {
+            return this;
+        }
         Shop other = always(!showsDemo());
-        return other.showsDemo() != showsDemo() && !holds.test(records()) && holds.test(other.records()) ? other : this;
+        return other.showsDemo() != showsDemo() && holds.test(other.records()) ? other : this;
+    }
+
+    /**
+     * The workshop that something is in, whichever is shown.
+     *
+     * @param holds whether it is in these records
+     * @return that one; empty where it is in neither
+     */
+    public Optional<Shop> found(Predicate<Records> holds) {
+        Shop holder = holding(holds);
+        return holds.test(holder.records()) ? Optional.of(holder.held()) : Optional.empty();
     }
 
     /**
@@ -168,18 +183,12 @@ public final class Shop implements AutoCloseable {
      * @return the workshop, or why it is not kept; then nothing else is shown than before
      */
     public Outcome<Workshop> startMine(Workshop workshop) {
-        synchronized (both) {
-            Outcome<Workshop> kept = both.mine.settings().save(workshop);
-            both.showingDemo = both.showingDemo && kept instanceof Outcome.Refused;
-            return kept;
-        }
+        return both.startMine(workshop);
     }
 
     /** Shows the maker's own workshop again. */
     public void backToMine() {
-        synchronized (both) {
-            both.showingDemo = false;
-        }
+        both.backToMine();
     }
 
     /** Whether the maker's own workshop has been started. */
@@ -194,22 +203,7 @@ public final class Shop implements AutoCloseable {
      * @return nothing of interest, or why it cannot be shown
      */
     public Outcome<Records> lookRound(Consumer<Records> fill) {
-        synchronized (both) {
-            Records open = both.demo;
-            if (open == null) {
-                Outcome<Records> opened = Records.open(both.demoPlace, both.clock);
-                if (!(opened instanceof Outcome.Ok<Records> ok)) {
-                    return opened;
-                }
-                open = ok.value();
-                both.demo = open;
-            }
-            if (open.settings().workshop().isEmpty()) {
-                fill.accept(open);
-            }
-            both.showingDemo = true;
-            return Outcome.ok(open);
-        }
+        return both.lookRound(fill);
     }
 
     /**
@@ -226,12 +220,6 @@ public final class Shop implements AutoCloseable {
 
     @Override
     public void close() {
-        synchronized (both) {
-            Records open = both.demo;
-            if (open != null) {
-                open.close();
-            }
-            both.mine.close();
-        }
+        both.close();
     }
 }

@@ -76,7 +76,10 @@ public final class WebServer implements AutoCloseable {
         // the server's name and version are nobody's business
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         EarlyFaults early = new EarlyFaults();
-        config.jetty.modifyServer(server -> server.setErrorHandler(early));
+        config.jetty.modifyServer(server -> {
+            server.setErrorHandler(early);
+            server.setHandler(Arrivals.handlers());
+        });
         config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(early));
         new Defences().routes(config.routes);
         new StaticFiles().routes(config.routes);

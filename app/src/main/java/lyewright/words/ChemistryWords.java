@@ -2,7 +2,9 @@ package lyewright.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import lyewright.formula.ResolvedFormula;
+import lyewright.formula.ResolvedFormula.AdditionPart;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Alkali;
@@ -107,7 +109,15 @@ public final class ChemistryWords {
     private String dissolvesIn() {
         return lye.dissolvesIn().isEmpty() || lye.dissolvesIn().equals(List.of("water"))
                 ? ""
-                : " (" + String.join(", ", lye.dissolvesIn()) + ")";
+                : " (" + lye.dissolvesIn().stream().map(this::called).collect(Collectors.joining(", ")) + ")";
+    }
+
+    private String called(String key) {
+        return sheet.formula().additions().stream()
+                .filter(addition -> addition.written().of().equals(key))
+                .map(AdditionPart::nameInSentence)
+                .findFirst()
+                .orElse(key);
     }
 
     private void water() {

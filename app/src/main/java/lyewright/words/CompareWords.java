@@ -1,33 +1,49 @@
 package lyewright.words;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import lyewright.formula.Addition;
+import lyewright.formula.AlkaliChoice;
 import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.Comparison.Group;
 import lyewright.makingsheet.Comparison.Row;
+import lyewright.makingsheet.MakingSheet;
+import lyewright.measure.Share;
 
 /** What a comparison comes to in sentences, as one maker would tell another. */
 public final class CompareWords {
 
+    private static final Set<Group> FOR_A_KILOGRAM = EnumSet.of(Group.OILS, Group.ADDITIONS, Group.ALKALI_AND_WATER);
+
     private final Comparison comparison;
-    private final String superfat;
+    private final AlkaliChange alkali;
+    private final boolean weighed;
+    private final ComparedShown shown;
 
-    public CompareWords(Comparison comparison) {
-        this(comparison, "superfat.exactPercent");
-    }
-
-    private CompareWords(Comparison comparison, String superfat) {
+    private CompareWords(Comparison comparison, UnitsShown units, boolean weighed) {
         this.comparison = comparison;
-        this.superfat = superfat;
+        this.alkali = new AlkaliChange(comparison, units, weighed);
+        this.weighed = weighed;
+        this.shown = new ComparedShown(units);
     }
 
-    /** Where it stands beside a sheet: superfats are those of the weights as rounded, which that sheet shows. */
-    public static CompareWords asWeighed(Comparison comparison) {
-        return new CompareWords(comparison, "superfat.sheetPercent");
+    /** Where it stands beside what a kilogram of oils asks for: alkali is told as that is, before balances round it. */
+    public static CompareWords asAsked(Comparison comparison) {
+        return new CompareWords(comparison, UnitsShown.METRIC, false);
+    }
+
+    /** Where it stands beside a sheet: alkali is told as it is weighed. */
+    public static CompareWords asWeighed(Comparison comparison, UnitsShown units) {
+        return new CompareWords(comparison, units, true);
+    }
+
+    /** Whether both make as much of oils, so that their masses can be set beside each other. */
+    boolean sameSize() {
+        return alkali.sameSize();
     }
 
     /** What was changed, how much more or less alkali that takes, how sure it is, and what air reaches soonest. */
@@ -42,21 +58,45 @@ public final class CompareWords {
     private Optional<String> change() {
         List<String> causes = new ArrayList<>();
         oils().ifPresent(causes::add);
-        changed("superfat.exactPercent")
-                .flatMap(exact -> comparison.row(superfat).map(row -> fromTo(row, exact.decimals())))
-                .map(fromTo -> "superfat " + fromTo + " %")
-                .ifPresent(causes::add);
+        superfat().ifPresent(causes::add);
         changed("alkali.potassiumMolesPercent")
+                .filter(row -> !alkali(comparison.a()).equals(alkali(comparison.b())))
                 .map(row -> "potassium's share " + fromTo(row) + " %")
                 .ifPresent(causes::add);
-        if (comparison.of(Group.ADDITIONS).stream().anyMatch(Row::differs)) {
+        if (!additions(comparison.a()).equals(additions(comparison.b()))) {
             causes.add("other additions");
         }
-        Optional<String> alkali = alkali();
+        Optional<String> needed = alkali.clause();
         return causes.isEmpty()
-                ? alkali.map(needs -> "B " + needs + ".")
-                : Optional.of(Sentences.upperFirst(String.join("; ", causes)) + ": "
-                        + alkali.orElse(given() ? "the alkali stays as written" : "needs as much alkali") + ".");
+                ? needed.map(needs -> "B " + needs + ".")
+                : Optional.of(Sentences.upperFirst(String.join("; ", causes)) + ": " + needed.orElse(alkali.noChange())
+                        + ".");
+    }
+
+    /** As it is asked for; where it follows from the alkali, as the sheets show it, if more than the rounding of weights differs. */
+    private Optional<String> superfat() {
+        Optional<Share> from = comparison.a().formula().formula().superfat();
+        Optional<Share> to = comparison.b().formula().formula().superfat();
+        if (from.isPresent() && to.isPresent()) {
+            return from.get().percent().compareTo(to.get().percent()) == 0
+                    ? Optional.empty()
+                    : Optional.of("superfat " + plain(from.get()) + " → " + plain(to.get()) + " %");
+        }
+        return changed("superfat.exactPercent")
+                .flatMap(exact -> changed("superfat.sheetPercent"))
+                .map(row -> "superfat " + fromTo(row) + " %");
+    }
+
+    private static String plain(Share share) {
+        return share.percent().stripTrailingZeros().toPlainString();
+    }
+
+    private static AlkaliChoice alkali(MakingSheet sheet) {
+        return sheet.formula().formula().alkali();
+    }
+
+    private static List<Addition> additions(MakingSheet sheet) {
+        return sheet.formula().formula().additions();
     }
 
     private Optional<String> howSure() {
@@ -89,31 +129,8 @@ public final class CompareWords {
         return comparison.row(path).filter(Row::differs);
     }
 
-    /** A swap of one oil for another reads as such; anything else as a list. */
     private Optional<String> oils() {
-        List<Row> changed =
-                comparison.of(Group.OILS).stream().filter(Row::differs).toList();
-        if (changed.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Row> gone = changed.stream().filter(row -> is(row.b(), 0)).toList();
-        List<Row> come = changed.stream().filter(row -> is(row.a(), 0)).toList();
-        if (changed.size() == 2 && gone.size() == 1 && come.size() == 1) {
-            return Optional.of(share(gone.get(0), gone.get(0).a()) + " → "
-                    + share(come.get(0), come.get(0).b()));
-        }
-        return Optional.of(changed.stream()
-                .map(row -> row.label() + " " + fromTo(row) + " %")
-                .collect(Collectors.joining(", ")));
-    }
-
-    private static boolean is(Optional<Double> value, double other) {
-        return value.isPresent() && value.get() == other;
-    }
-
-    private static String share(Row row, Optional<Double> percent) {
-        return row.label() + " "
-                + percent.map(p -> Figures.upTo(p, row.decimals())).orElse("0") + " %";
+        return new TypedOils(comparison.a().formula(), comparison.b().formula()).clause();
     }
 
     private static String fromTo(Row row) {
@@ -128,38 +145,26 @@ public final class CompareWords {
         return value.map(v -> Figures.upTo(v, decimals)).orElse("-");
     }
 
-    private Optional<String> alkali() {
-        boolean stock = comparison.a().formula().alkali().stock().isPresent()
-                || comparison.b().formula().alkali().stock().isPresent();
-        List<String> needs = new ArrayList<>();
-        // a stock lye's mass says little beside flakes, so then both are told as pure alkali
-        needs(stock ? "naohPureGrams" : "naohGrams", stock ? "pure NaOH" : "NaOH")
-                .ifPresent(needs::add);
-        needs(stock ? "kohPureGrams" : "kohGrams", stock ? "pure KOH" : "KOH").ifPresent(needs::add);
-        return needs.isEmpty()
-                ? Optional.empty()
-                : Optional.of((given() ? "has " : "needs ") + String.join(" and ", needs) + " per kilogram of oils");
-    }
-
-    /** Alkali that is written is no need: the superfat gives way instead. */
-    private boolean given() {
-        return comparison.a().formula().alkali().givenMoles().isPresent()
-                || comparison.b().formula().alkali().givenMoles().isPresent();
-    }
-
-    private Optional<String> needs(String figure, String what) {
-        return changed("perKgOils." + figure).flatMap(Row::shownDifference).map(change -> amount(change) + " " + what);
-    }
-
-    private static String amount(BigDecimal change) {
-        return change.abs().toPlainString() + " g " + (change.signum() > 0 ? "more" : "less");
+    /**
+     * The rows of a group that are of use: beside sheets of one size none for a kilogram of oils, since their masses can be set beside
+     * each other, and no superfat but that which they show.
+     */
+    public List<Row> shown(Group group) {
+        if (!weighed) {
+            return comparison.of(group);
+        }
+        return FOR_A_KILOGRAM.contains(group) && sameSize()
+                ? List.of()
+                : comparison.of(group).stream()
+                        .filter(row -> !row.path().equals("superfat.exactPercent"))
+                        .toList();
     }
 
     /** What is the same, in one sentence; empty where nothing is. */
     public Optional<String> same() {
         List<String> same = new ArrayList<>();
         for (Group group : Group.values()) {
-            List<Row> rows = comparison.of(group);
+            List<Row> rows = shown(group);
             List<Row> alike = rows.stream().filter(row -> !row.differs()).toList();
             if (group == Group.FATTY_ACIDS) {
                 acids(alike.size(), rows.size()).ifPresent(same::add);
@@ -179,9 +184,10 @@ public final class CompareWords {
         return Optional.of(alike == all ? "all fatty acids" : alike + " of " + all + " fatty acids");
     }
 
-    private static String alike(Row row) {
-        String unit = row.unit().equals("% of oils") ? "%" : row.unit();
-        return (row.label() + " " + shown(row.a(), row.decimals()) + " " + unit).strip();
+    private String alike(Row row) {
+        String unit = row.unit().equals("% of oils") ? "%" : shown.unit(row);
+        String value = row.a().map(figure -> shown.plain(row, figure)).orElse("-");
+        return (row.label() + " " + value + " " + unit).strip();
     }
 
     /** Where no figure differs. */

@@ -99,15 +99,6 @@ public final class Figures {
         return step >= 10 ? 0 : step >= 1 ? 1 : step >= 0.1 ? 2 : 3;
     }
 
-    /** What several weighings of one thing come to, in the unit of the first of them. */
-    public static String whole(List<Weighing> weighings) {
-        MassUnit unit = weighings.get(0).balance().step().unit();
-        double grams = weighings.stream().mapToDouble(w -> w.weigh().grams()).sum();
-        return unit == MassUnit.GRAM || unit == MassUnit.MILLIGRAM
-                ? sum(weighings)
-                : on(weighings.get(0).balance(), grams);
-    }
-
     /** What several weighings come to, with the decimals of the finest balance among them. */
     public static String sum(List<Weighing> weighings) {
         double grams = 0;

@@ -71,17 +71,14 @@ public record SheetHead(
     private static String intoTheMould(MakingSheet sheet, UnitsShown units) {
         MakingSheet.Totals totals = sheet.totals();
         String here = units.tenths(totals.mould());
-        Optional<Double> off = totals.offTarget();
-        if (off.isEmpty()) {
+        if (totals.target().isEmpty()) {
             return here;
         }
-        String target = units.tenths(totals.target().orElse(0.0));
+        String target = units.tenths(totals.target().get());
         String asked =
                 sheet.fill().target() instanceof Fill.FullMould ? "the mould takes " + target : target + " asked";
-        String by = Figures.signed(off.get(), 1);
-        String told = by.equals("0.0") ? asked : asked + ", off by " + by + " g";
         // brackets are taken where masses are said twice
-        return units.ounces() ? here + "; " + told : here + " (" + told + ")";
+        return units.ounces() ? here + "; " + asked : here + " (" + asked + ")";
     }
 
     private static String weighedInAll(MakingSheet sheet, SheetView view, UnitsShown units) {

@@ -84,6 +84,11 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         return read(under, grams, Figures.about(grams));
     }
 
+    /** A mass of which it is known already how it reads in grams. */
+    public String beside(double grams, String inGrams) {
+        return wanted(grams, inGrams).text();
+    }
+
     /** A mass to the tenth of a gram that is read from a balance. */
     String tenths(Balance under, double grams) {
         return read(under, grams, Figures.grams(grams, 1));
@@ -100,8 +105,23 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         if (!ounces) {
             return new ShownMass(inGrams, List.of());
         }
+        return new ShownMass(inOunces(grams), List.of(inGrams));
+    }
+
+    /** A mass in ounces alone. */
+    public static String inOunces(double grams) {
         double value = grams / MassUnit.OUNCE.grams().doubleValue();
-        return new ShownMass(Figures.fixed(value, value < MANY_OUNCES ? 2 : 1) + " oz", List.of(inGrams));
+        return Figures.fixed(value, value < MANY_OUNCES ? 2 : 1) + " oz";
+    }
+
+    /** What is said of how much of the oils: a kilogram, or a pound for whoever wants ounces. */
+    public String perOils() {
+        return ounces ? "per pound" : "per kilogram";
+    }
+
+    /** Grams for a kilogram of oils as grams for as much of them as {@link #perOils} says. */
+    BigDecimal per(BigDecimal gramsPerKilogram) {
+        return ounces ? gramsPerKilogram.multiply(MassUnit.POUND.grams()).movePointLeft(3) : gramsPerKilogram;
     }
 
     /** A temperature as typed, with its degree sign; what was typed stands in brackets where other degrees are wanted. */

@@ -82,7 +82,7 @@ public record WeighPlan(
     }
 
     private static WeighVessel vessel(MakingSheet sheet, UnitsShown units, Vessel vessel, List<WeighRow> rows) {
-        String name = vessel.name();
+        String name = vessel.words();
         Optional<ShownMass> empty = vessel.emptyGrams() > 0
                 ? Optional.of(units.shown(vessel.weighings().get(0).balance(), vessel.emptyGrams()))
                 : Optional.empty();

@@ -24,6 +24,8 @@ import lyewright.formula.FormulaFile;
 import lyewright.measure.WrittenMass;
 import lyewright.records.Places;
 import lyewright.records.equipment.JugUse;
+import lyewright.records.equipment.MouldMeasures;
+import lyewright.records.equipment.MouldMeasures.UsualMass;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.Units;
 import lyewright.web.Shop;
@@ -36,7 +38,6 @@ class StatementsTest {
 
     private static final Logger STATEMENTS = Logger.getLogger("lyewright.records.statements");
 
-    /** It stands still, since names are looked up anew after a while. */
     private static final Clock NOW = Clock.fixed(Instant.parse("2026-11-28T09:00:00Z"), ZoneOffset.UTC);
 
     private static final String BAR = """
@@ -71,7 +72,7 @@ class StatementsTest {
         }
     }
 
-    /** Recipes in three versions with a draft, and a jug and a deleted recipe for each; gives the first. */
+    /** Recipes in three versions with a draft, and a jug, a mould and a deleted recipe for each; gives the first. */
     private static String keep(Shop shop, int from, int to) {
         RecipeBook book = shop.records().recipes();
         String first = "";
@@ -85,6 +86,13 @@ class StatementsTest {
             shop.records()
                     .equipment()
                     .addJug("Jug " + i, WrittenMass.ofGrams("312"), JugUse.LYE_JUG)
+                    .orThrow();
+            UsualMass usual = new UsualMass(WrittenMass.ofGrams("1500"), id, 1);
+            shop.records()
+                    .equipment()
+                    .addMould(
+                            "Mould " + i,
+                            new MouldMeasures(Optional.empty(), Optional.empty(), Optional.of(usual), Optional.empty()))
                     .orThrow();
             first = first.isEmpty() ? id : first;
         }

@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +23,13 @@ import org.junit.jupiter.api.io.TempDir;
 class CompareCommandTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final String KITCHEN = """
+            recipe: Kitchen
+            oils: {coconut: 350 g, olive-virgin: 200 g}
+            alkali: {sodium: 80 g}
+            water: 200 g
+            """;
 
     @TempDir
     Path folder;
@@ -60,19 +69,34 @@ class CompareCommandTest {
         String text = String.join(" ", lines).replaceAll(" +", " ");
         assertThat(text)
                 .contains("The same in both, to the last digit shown: Coconut oil 25 %; Olive oil (virgin) 65 %;");
-        assertThat(text).contains("Superfat 6 %").contains("Lye, pure 32 %");
+        assertThat(text).contains("Superfat before rounding 6 %").contains("Lye, pure 32 %");
     }
 
     @Test
-    void without_a_fill_both_are_for_a_kilogram_of_oils_and_it_is_said() {
-        Run grams = compare(Recipes.NOTEBOOK, Recipes.PLAIN);
+    void without_a_fill_each_is_as_written_and_in_percent_for_a_kilogram_of_oils() {
+        Run mixed = compare(Recipes.NOTEBOOK, Recipes.PLAIN);
 
-        assertThat(grams.exit()).isZero();
-        assertThat(grams.lines().get(0)).endsWith("each for 1000 g of oils");
-        assertThat(grams.out().replaceAll("\\s+", " ")).contains("Oils 1000 g.");
+        assertThat(mixed.exit()).isZero();
+        assertThat(mixed.lines().get(0)).endsWith("A as written, B for 1000 g of oils");
+        assertThat(compare(Recipes.PLAIN, swapped()).lines().get(0)).endsWith("each for 1000 g of oils");
         Run filled = compare(Recipes.NOTEBOOK, Recipes.PLAIN, "--bars", "10x110g", "--cured");
         assertThat(filled.lines().get(0)).endsWith("each filled as asked");
         assertThat(filled.out()).contains("Bars 10");
+    }
+
+    /** As it stands, 200 and 250 g of olive oil, each sheet the one that the sheet command makes. */
+    @Test
+    void masses_are_told_as_they_are_typed_and_superfats_as_each_sheet_has_them() {
+        String more = KITCHEN.replace("olive-virgin: 200 g", "olive-virgin: 250 g");
+        Run run = compare(KITCHEN, more);
+
+        assertThat(run.lines().get(0)).endsWith("each as written");
+        Matcher superfat = Pattern.compile(
+                        "Olive oil \\(virgin\\) 200 g → 250 g; superfat ([0-9.]+) → ([0-9.]+) %: the alkali stays as written")
+                .matcher(run.out());
+        assertThat(superfat.find()).as(run.out()).isTrue();
+        assertThat(Run.in(folder, "sheet", "a.yaml").out()).contains(superfat.group(1) + " %");
+        assertThat(Run.in(folder, "sheet", "b.yaml").out()).contains(superfat.group(2) + " %");
     }
 
     @Test
@@ -150,7 +174,7 @@ class CompareCommandTest {
         assertThat(lines)
                 .contains("CAUTIONS")
                 .anyMatch(line -> line.startsWith(" comes   CARE  The superfat is 25.0 %"))
-                .anyMatch(line -> line.startsWith(" differs note  The saponification value of olive-virgin comes"))
+                .anyMatch(line -> line.startsWith(" differs note  The saponification value of olive oil (virgin)"))
                 .anyMatch(line -> line.matches("([0-9]+ notes are|One note is) raised by both\\."));
     }
 

@@ -66,6 +66,8 @@ final class Cases {
         });
         compared(pictures);
         moulds(pictures);
+        pictures.put("unmeasured, metric", UnmeasuredView.of("1453 ml"));
+        pictures.put("unmeasured, ounces", UnmeasuredView.of("1051.15 oz of water"));
         return pictures;
     }
 

@@ -133,4 +133,12 @@ class MouldPictureTest {
         assertThat(MouldPicture.of(Cases.sheet("one gram"), LengthUnit.MILLIMETRE))
                 .isEmpty();
     }
+
+    @Test
+    void a_mould_of_unmeasured_shape_is_dashed_and_says_what_it_takes() {
+        Drawn drawn = Drawn.of(UnmeasuredView.of("1453 ml").drawing());
+
+        assertThat(drawn.texts()).containsExactly("1453 ml");
+        assertThat(drawn.with("path", "f-clear o o-dash")).hasSize(1);
+    }
 }

@@ -65,6 +65,27 @@ class PageBreaksTest {
         }
     }
 
+    /** Nobody turns a sheet with wet gloves between one step and the next. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 4, 8, 12, 16, 20, 24, 28, 32})
+    void the_steps_of_a_plain_bar_stand_on_one_page(int lines) {
+        String notes = "line\\n".repeat(lines);
+        MakingSheet sheet =
+                Sheets.of("recipe: Plain bar\nnotes: \"" + notes + "\"\n" + """
+                oils: {olive-virgin: 600 g, coconut: 300 g, castor: 100 g}
+                alkali: sodium
+                superfat: 6 %
+                water: 33 % lye
+                additions:
+                  - {of: lavender-oil, amount: 2 % of oils, stage: trace}
+                """, Fill.AS_WRITTEN, Equipment.USUAL);
+
+        assertThat(Paper.of(sheet, Sheets.order(PaperSize.A4)).pages())
+                .filteredOn(page -> page.lines().anyMatch(line -> line.strip().equals("Make")))
+                .singleElement()
+                .satisfies(page -> assertThat(page).contains("Melt the oils").contains("Cure on a rack"));
+    }
+
     private static int count(String text, String word) {
         return text.split(word, -1).length - 1;
     }

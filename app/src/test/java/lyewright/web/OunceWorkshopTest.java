@@ -128,4 +128,38 @@ class OunceWorkshopTest {
                 .allMatch(answer::contains);
         assertThat(answer.replaceAll("<[^>]*>", "")).contains("As it stands it makes 35.80 oz (1015 g) of batter");
     }
+
+    @Test
+    void two_recipes_beside_each_other_are_told_in_both() throws Exception {
+        String other = workshop.shop()
+                .records()
+                .recipes()
+                .importFormula(FormulaFile.read(Files.readString(Path.of("..", "examples", "harbour-shave.yaml")))
+                        .formula()
+                        .orElseThrow())
+                .orThrow()
+                .version()
+                .recipeId();
+        String page =
+                workshop.get("/recipes/compare?a=" + recipe + "&b=" + other).body();
+
+        assertThat(saidTwice(page.replaceAll("<[^>]*>", ""))).isGreaterThan(10);
+        assertThat(page).contains("<span class=\"unit muted small\">oz</span>");
+        assertThat(page)
+                .doesNotContain(
+                        "<span class=\"unit muted small\">g</span>", "<span class=\"unit muted small\">g per kg oils");
+        assertThat(page.replaceAll("<[^>]*>", "")).containsPattern("[0-9.]+ oz \\([0-9.]+ g\\) (more|less) NaOH");
+    }
+
+    @Test
+    void another_oil_is_told_in_both() throws Exception {
+        String page = workshop.get("/make?recipe=" + recipe + "&much=total&amount=1500g&out=coconut&in=babassu")
+                .body();
+        String swap = page.substring(page.indexOf("class=\"swap"), page.indexOf("Go on with it"));
+
+        assertThat(swap.replaceAll("<[^>]*>", ""))
+                .containsPattern("[0-9.]+ oz \\([0-9.]+ g\\) (more|less) NaOH")
+                .containsPattern("Weighed in all oz")
+                .doesNotContain("g per kg oils");
+    }
 }

@@ -31,11 +31,12 @@ public final class TestWorkshop implements AutoCloseable {
 
     /** Starts "Gannet Stair Soap" with the pages of some features. */
     public static TestWorkshop start(Path home, Units units, Function<Shop, List<Feature>> pages) {
-        Shop shop = Shop.open(
-                        new Place.Folder(home.resolve("mine")),
-                        new Place.Folder(home.resolve("demo")),
-                        Clock.systemUTC())
-                .orThrow();
+        return start(new Place.Folder(home.resolve("mine")), new Place.Folder(home.resolve("demo")), units, pages);
+    }
+
+    /** The same, kept elsewhere. */
+    public static TestWorkshop start(Place mine, Place demo, Units units, Function<Shop, List<Feature>> pages) {
+        Shop shop = Shop.open(mine, demo, Clock.systemUTC()).orThrow();
         shop.startMine(Shop.usual("Gannet Stair Soap", units));
         return new TestWorkshop(
                 shop, WebServer.start("127.0.0.1", 0, pages.apply(shop)).orThrow());
@@ -81,6 +82,12 @@ public final class TestWorkshop implements AutoCloseable {
         System.arraycopy(content, 0, body, start.length, content.length);
         System.arraycopy(end, 0, body, start.length + content.length, end.length);
         return send(path, "multipart/form-data; boundary=" + edge, body);
+    }
+
+    /** Sends a form in parts, written out. */
+    public HttpResponse<String> postParts(String path, String edge, String parts)
+            throws IOException, InterruptedException {
+        return send(path, "multipart/form-data; boundary=" + edge, parts.getBytes(StandardCharsets.UTF_8));
     }
 
     private HttpResponse<String> send(String path, String type, byte[] body) throws IOException, InterruptedException {

@@ -42,10 +42,9 @@ class TwoWorkshopsTest {
     private Records mine;
     private String recipe;
 
-    @BeforeEach
-    void start() {
+    private void start(Path folder) {
         workshop = TestWorkshop.start(
-                home,
+                folder,
                 Units.GRAMS,
                 shop -> List.of(
                         new Start(shop),
@@ -53,6 +52,11 @@ class TwoWorkshopsTest {
                         new RecipePages(shop),
                         new MakePages(shop),
                         new StoresPages(shop)));
+    }
+
+    @BeforeEach
+    void begin() {
+        start(home);
         workshop.shop().startMine(Shop.usual(MINE, Units.GRAMS));
         mine = workshop.shop().records();
         recipe = mine.recipes()
@@ -105,8 +109,8 @@ class TwoWorkshopsTest {
             TestWorkshop.hidden(page, "serial"),
             "based-on",
             TestWorkshop.hidden(page, "based-on"),
-            "workshop",
-            TestWorkshop.hidden(page, "workshop"),
+            OpenedIn.FIELD,
+            TestWorkshop.hidden(page, OpenedIn.FIELD),
             "do",
             pressed
         };
@@ -224,6 +228,79 @@ class TwoWorkshopsTest {
                     .as(on)
                     .matches(way -> way.equals("/") || way.equals(workshop.at() + "/"));
         }
+    }
+
+    /** What a restart leaves: the same folders, and nothing known of what was shown. */
+    private void lyewrightIsStartedAnew() throws Exception {
+        workshop.close();
+        start(home);
+        mine = workshop.shop().records();
+        assertThat(workshop.shop().showsDemo()).isFalse();
+    }
+
+    private Records demo() {
+        return workshop.shop().always(true).records();
+    }
+
+    @Test
+    void a_new_recipe_of_the_demo_stays_in_the_demo_after_a_restart() throws Exception {
+        somebodyLooksRoundTheDemo();
+        HttpResponse<String> page = workshop.get("/recipes/new");
+        lyewrightIsStartedAnew();
+
+        HttpResponse<String> begun = workshop.post("/recipes/new", typed(page, "4 %", ""));
+
+        assertThat(begun.statusCode()).isEqualTo(200);
+        assertThat(begun.body()).contains("Demo workshop.");
+        assertThat(mine.drafts().all()).isEmpty();
+        assertThat(demo().drafts().all())
+                .singleElement()
+                .satisfies(draft -> assertThat(draft.form()).contains("4 %"));
+    }
+
+    @Test
+    void what_is_typed_of_a_recipe_of_the_demo_stays_there_after_a_restart() throws Exception {
+        somebodyLooksRoundTheDemo();
+        String theirs = demo().recipes().list(Search.all(1, 1)).items().get(0).id();
+        HttpResponse<String> page = workshop.get("/recipes/" + theirs + "/edit");
+        lyewrightIsStartedAnew();
+
+        HttpResponse<String> answer = workshop.post("/recipes/" + theirs + "/edit", typed(page, "4 %", ""));
+
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(demo().drafts().forRecipe(theirs)).isPresent();
+        assertThat(workshop.get("/recipes/" + theirs).body()).contains("This recipe is in the demo workshop");
+    }
+
+    @Test
+    void a_form_for_something_new_that_does_not_say_where_it_belongs_is_kept_nowhere() throws Exception {
+        somebodyLooksRoundTheDemo();
+        int jugs = demo().equipment().jugs().size();
+        lyewrightIsStartedAnew();
+
+        HttpResponse<String> recipe = workshop.post("/recipes/new", "recipe", "Nobody's", "superfat", "4 %");
+        HttpResponse<String> jug =
+                workshop.post("/stores/jugs", "name", "Nobody's", "empty", "312 g", "use", "lye jug");
+
+        for (HttpResponse<String> answer : List.of(recipe, jug)) {
+            assertThat(answer.statusCode()).isEqualTo(409);
+            assertThat(answer.body()).contains("does not say which workshop it is for", "Nobody&#39;s");
+        }
+        assertThat(mine.drafts().all()).isEmpty();
+        assertThat(mine.equipment().jugs()).isEmpty();
+        assertThat(demo().drafts().all()).isEmpty();
+        assertThat(demo().equipment().jugs()).hasSize(jugs);
+    }
+
+    @Test
+    void a_form_of_a_demo_that_is_gone_is_given_back() throws Exception {
+        HttpResponse<String> answer = workshop.post(
+                "/stores/jugs", "name", "White", "empty", "312 g", "use", "lye jug", OpenedIn.FIELD, "demo");
+
+        assertThat(answer.statusCode()).isEqualTo(409);
+        assertThat(answer.body()).contains("is not there any more", "value=\"White\"");
+        assertThat(mine.equipment().jugs()).isEmpty();
+        assertThat(home.resolve("demo")).doesNotExist();
     }
 
     @Test

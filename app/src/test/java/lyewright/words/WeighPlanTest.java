@@ -85,7 +85,7 @@ class WeighPlanTest {
         assertThat(jug.empty().orElseThrow().text()).contains("312");
         assertThat(jug.heading()).contains("empty, not tared");
         WeighVessel clay = vessels.stream()
-                .filter(v -> v.name().startsWith("Cup: green-clay"))
+                .filter(v -> v.name().startsWith("Cup: green clay (French green, illite) for kelp"))
                 .findFirst()
                 .orElseThrow();
         assertThat(clay.hint()).contains("stir together 1 h ahead");

@@ -14,6 +14,9 @@ import java.util.Optional;
 public record Filled(
         double oilsGrams, Optional<Double> targetGrams, List<MouldSays> mouldSays, Optional<CutPlan.Cut> cut) {
 
+    /** A mould is not measured more closely than this share; this project's own rule. */
+    private static final double GIVE_OR_TAKE = 0.03;
+
     /**
      * What the mould holds of this batter, by the best measured of its figures.
      *
@@ -21,6 +24,18 @@ public record Filled(
      */
     public Optional<Double> mouldHoldsGrams() {
         return mouldSays.stream().findFirst().map(MouldSays::grams);
+    }
+
+    /**
+     * Whether so much goes into the mould, as far as anything is known of it.
+     *
+     * @param grams of batter that would be poured, at least 0
+     * @return false where it is more than {@value #GIVE_OR_TAKE} of what the mould holds above that
+     */
+    public boolean takes(double grams) {
+        return mouldHoldsGrams()
+                .map(holds -> grams <= holds * (1 + GIVE_OR_TAKE))
+                .orElse(true);
     }
 
     /**

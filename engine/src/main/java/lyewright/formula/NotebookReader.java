@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lyewright.formula.NotebookLine.Quantity;
 import lyewright.formula.NotebookText.Read;
 import lyewright.formula.NotebookText.Trouble;
@@ -34,6 +36,9 @@ final class NotebookReader {
 
     private final List<String> lines;
     private final Tables tables;
+    /** Words between how much and of what. */
+    private static final Set<String> LITTLE = Set.of("a", "an", "of", "the");
+
     private final NotebookNames names;
     private final Findings findings = new Findings(new HashMap<>());
     private final NotebookOffers offers = new NotebookOffers();
@@ -194,8 +199,20 @@ final class NotebookReader {
                 || NotebookWater.rule(tidy).isPresent()) {
             return false;
         }
+        if (isWeighedOddly(tidy)) {
+            return false;
+        }
         String words = line.nameWithoutBare();
         return line.bare().isEmpty() ? Called.words(tidy).stream().anyMatch(word -> true) : isOnlyAName(words);
+    }
+
+    /** Whether it names a thing and says how much in a way that cannot be read: olive 5oo g, half a kilo of olive. */
+    private boolean isWeighedOddly(String tidy) {
+        Set<String> words = Called.words(tidy);
+        String thing = words.stream()
+                .filter(word -> !NotebookUnits.saysHowMuch(word) && !LITTLE.contains(word))
+                .collect(Collectors.joining(" "));
+        return words.stream().anyMatch(NotebookUnits::saysHowMuch) && !thing.isEmpty() && names.isNearly(thing);
     }
 
     /** Whether words beside a number without a unit are far from everything that could be weighed. */
@@ -247,12 +264,13 @@ final class NotebookReader {
         boolean spoons = Called.words(what).stream().anyMatch(NotebookUnits::isUnsure);
         if (spoons) {
             say(spot, Wording.quote(what) + " does not say how much it weighs", "weigh it once, and write g or oz");
-            return;
+        } else {
+            say(
+                    spot,
+                    Wording.quote(what) + " has no amount",
+                    "write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #");
         }
-        say(
-                spot,
-                Wording.quote(what) + " has no amount",
-                "write it as coconut 350 g; a name of the recipe as recipe: Castile; begin a remark with #");
+        offerName(spot);
     }
 
     private void thing(NotebookLine line, Spot spot) {
@@ -366,8 +384,15 @@ final class NotebookReader {
                         : "write " + amount + " g; if this is the recipe's name, write recipe: before it");
         offers.amount(spot, amount, amount + " grams", amount + " g");
         offers.amount(spot, amount, amount + " ounces", amount + " oz");
+        if (!name.isEmpty()) {
+            offerName(spot);
+        }
+    }
+
+    /** The first line may be a name after all. */
+    private void offerName(Spot spot) {
         String whole = Wording.tidy(spot.text());
-        if (!begun && !name.isEmpty() && whole.length() <= SHOWN_NAME) {
+        if (!begun && whole.length() <= SHOWN_NAME) {
             offers.add(spot, "It is the recipe's name", "recipe: " + whole);
         }
     }

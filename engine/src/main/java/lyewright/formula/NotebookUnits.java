@@ -86,6 +86,8 @@ final class NotebookUnits {
             "gallon",
             "gallons");
 
+    private static final Set<String> HALVES = Set.of("half", "quarter", "third");
+
     /** Other words for spoons. A single letter is one as people write recipes: large for the large spoon. */
     private static final Map<String, String> SPOONS = Map.ofEntries(
             Map.entry("T", "tbsp"),
@@ -128,6 +130,17 @@ final class NotebookUnits {
     /** Whether a number's comma may part thousands or the whole from its parts. */
     static boolean isThousandOrOne(String number) {
         return ONE_COMMA.matcher(number).matches();
+    }
+
+    /** Whether a word is a number, part of one, a slip for one (5oo), or a unit. */
+    static boolean saysHowMuch(String word) {
+        String small = word.toLowerCase(Locale.ROOT);
+        return Character.isDigit(word.charAt(0))
+                || HALVES.contains(small)
+                || MASSES.containsKey(small)
+                || VOLUMES.containsKey(small)
+                || UNSURE.contains(small)
+                || SPOONS.containsKey(word);
     }
 
     static boolean isUnsure(String symbol) {

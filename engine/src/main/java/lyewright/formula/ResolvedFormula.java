@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.material.Additive;
 import lyewright.material.Alkali;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.StockLye;
@@ -141,6 +142,11 @@ public record ResolvedFormula(
      */
     public record AdditionPart(
             Addition written, int place, Additive material, Linear mass, Optional<DispersingLiquid> liquid) {
+
+        /** What it is called within a sentence. */
+        public String nameInSentence() {
+            return Names.inSentence(material.name());
+        }
 
         /** Its stage. */
         public Stage.Kind stage() {

@@ -37,7 +37,7 @@ final class AdditionCautions {
                                 + " air in it, is far less.",
                         "Weigh a spoonful and write its mass.",
                         Caution.COMMON_PRACTICE,
-                        List.of(addition.written().of())));
+                        List.of(addition.nameInSentence())));
             }
             if (addition.written().disperse().isPresent()) {
                 dispersion(addition, addition.written().disperse().get(), found);
@@ -48,7 +48,7 @@ final class AdditionCautions {
                         "The {} is added dry and may lump.",
                         "Wet it out first, in twice its mass of water taken from the batch.",
                         Caution.COMMON_PRACTICE,
-                        List.of(addition.written().of())));
+                        List.of(addition.nameInSentence())));
             }
         }
     }
@@ -68,7 +68,7 @@ final class AdditionCautions {
                     "The {} is {} % of the oils it goes into; up to {} % is usual.",
                     "Check that it is meant, and keep to the supplier's limit.",
                     usual.source(),
-                    List.of(addition.written().of(), Caution.hundredths(percent), Caution.hundredths(usual.high()))));
+                    List.of(addition.nameInSentence(), Caution.hundredths(percent), Caution.hundredths(usual.high()))));
         }
     }
 
@@ -77,7 +77,7 @@ final class AdditionCautions {
         if (material.effects().isEmpty()) {
             return;
         }
-        String key = addition.written().of();
+        String name = addition.nameInSentence();
         if (material.effects().contains("alcohol")) {
             found.add(new Caution(
                     "alcohol",
@@ -85,7 +85,7 @@ final class AdditionCautions {
                     "The {} carries alcohol and gas: lye on it boils over.",
                     "Simmer it until the alcohol is gone, leave it flat and chill it; weigh it after that.",
                     Caution.COMMON_PRACTICE,
-                    List.of(key)));
+                    List.of(name)));
         }
         if (material.kind() != AdditiveKind.SALT && material.effects().contains("do-not-use")) {
             found.add(new Caution(
@@ -94,7 +94,7 @@ final class AdditionCautions {
                     "The {} does not belong in soap. {}",
                     "Leave it out.",
                     material.sources(),
-                    List.of(key, material.hazard())));
+                    List.of(name, material.hazard())));
         } else if (material.effects().contains("restricted")) {
             found.add(new Caution(
                     "restricted",
@@ -102,12 +102,12 @@ final class AdditionCautions {
                     "The {} is limited by law in cosmetics. {}",
                     "Ask a qualified assessor before selling.",
                     material.sources(),
-                    List.of(key, material.hazard())));
+                    List.of(name, material.hazard())));
         }
     }
 
     private static void dispersion(AdditionPart addition, Disperse disperse, List<Caution> found) {
-        String key = addition.written().of();
+        String name = addition.nameInSentence();
         double ahead = disperse.ahead().isPresent() ? disperse.ahead().get().hours() : Double.NaN;
         boolean wet = disperse.in().equals(Disperse.WATER);
         if (wet && ahead > TOO_OLD_HOURS) {
@@ -117,7 +117,7 @@ final class AdditionCautions {
                     "The {} stands wet for {} h: it spoils.",
                     "Wet it out on the day, or chill it and use it within 24 h.",
                     Caution.COMMON_PRACTICE,
-                    List.of(key, Caution.whole(ahead))));
+                    List.of(name, Caution.whole(ahead))));
         }
         if (addition.material().dispersing().isEmpty()) {
             return;
@@ -132,7 +132,7 @@ final class AdditionCautions {
                     "Use more liquid.",
                     Caution.COMMON_PRACTICE,
                     List.of(
-                            key,
+                            name,
                             Caution.tenths(disperse.ratio()),
                             Caution.whole(usual.lowRatio()),
                             Caution.whole(usual.highRatio()))));
@@ -144,7 +144,7 @@ final class AdditionCautions {
                     "The {} stands wet for {} h; it wants {} h to swell.",
                     "Wet it out earlier.",
                     Caution.COMMON_PRACTICE,
-                    List.of(key, Caution.hundredths(ahead), Caution.hundredths(usual.hours()))));
+                    List.of(name, Caution.hundredths(ahead), Caution.hundredths(usual.hours()))));
         }
     }
 

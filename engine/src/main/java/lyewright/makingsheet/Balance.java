@@ -1,5 +1,6 @@
 package lyewright.makingsheet;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import lyewright.material.Tables;
 import lyewright.material.Tables.BalanceErrorRow;
 import lyewright.measure.Mass;
 import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
 
 /**
@@ -109,27 +111,47 @@ public final class Balance {
         if (parts.length < 3 || parts.length > 4 || parts[0].isBlank()) {
             return Outcome.refused("'" + text + "' is not a balance", "write name:capacity:step, as in kitchen:5kg:1g");
         }
-        Optional<String> accuracyClass =
-                parts.length == 4 ? Optional.of(parts[3].strip().toUpperCase(Locale.ROOT)) : Optional.empty();
-        if (accuracyClass.isPresent() && !CLASSES.contains(accuracyClass.get())) {
-            return Outcome.refused("'" + parts[3] + "' is not an accuracy class", "write I, II, III or IIII");
-        }
-        return WrittenMass.parse(parts[1])
-                .then(capacity -> WrittenMass.parse(parts[2])
-                        .then(step -> able(parts[0].strip(), capacity, step, accuracyClass)));
+        Optional<String> accuracyClass = parts.length == 4 ? Optional.of(parts[3]) : Optional.empty();
+        Outcome<Balance> read = WrittenMass.parse(parts[1])
+                .then(capacity ->
+                        WrittenMass.parse(parts[2]).then(step -> of(parts[0].strip(), capacity, step, accuracyClass)));
+        return read instanceof Outcome.Ok<Balance> ? read : new Outcome.Refused<>(whole(read.problems()));
     }
 
-    private static Outcome<Balance> able(
+    /** In a text of one piece no part has a path of its own. */
+    private static List<Problem> whole(List<Problem> problems) {
+        return problems.stream()
+                .map(problem -> new Problem("", problem.what(), problem.remedy()))
+                .toList();
+    }
+
+    /**
+     * Puts a balance together.
+     *
+     * @param name its name
+     * @param capacity the most it carries
+     * @param step what it counts in
+     * @param accuracyClass its OIML class, in letters of any case, if known
+     * @return the balance, or why not; the path says of which of the four: {@code class} or {@code step}
+     */
+    public static Outcome<Balance> of(
             String name, WrittenMass capacity, WrittenMass step, Optional<String> accuracyClass) {
+        Optional<String> known = accuracyClass.map(text -> text.strip().toUpperCase(Locale.ROOT));
+        if (known.isPresent() && !CLASSES.contains(known.get())) {
+            return Outcome.refused(new Problem(
+                    "class", "'" + accuracyClass.get() + "' is not an accuracy class", "write I, II, III or IIII"));
+        }
         if (step.grams() < 0.001) {
-            return Outcome.refused("balance '" + name + "' has a step of " + step, "write a step of 1 mg or more");
+            return Outcome.refused(new Problem(
+                    "step", "balance '" + name + "' has a step of " + step, "write a step of 1 mg or more"));
         }
         if (capacity.grams() < step.grams()) {
-            return Outcome.refused(
+            return Outcome.refused(new Problem(
+                    "step",
                     "balance '" + name + "' carries " + capacity + " in steps of " + step,
-                    "write the capacity first, then the step");
+                    "write the capacity first, then the step"));
         }
-        return Outcome.ok(new Balance(name, capacity, step, accuracyClass));
+        return Outcome.ok(new Balance(name, capacity, step, known));
     }
 
     /**

@@ -15,7 +15,7 @@ import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.material.Alkali;
 import lyewright.material.OilBlend;
 
-/** One sheet's figures before rounding, for a kilogram of oils. */
+/** One sheet's figures: what it asks for a kilogram of oils before rounding, all else as the sheet has it. */
 final class ComparedSheet {
 
     final MakingSheet sheet;
@@ -35,17 +35,20 @@ final class ComparedSheet {
     final double saponificationValue;
     final double water;
     final double allWater;
+
+    /** With the sheet's rounded weights. */
     final double lyeStrength;
+
+    /** With the sheet's rounded weights. */
     final double jugStrength;
+
     double naoh;
     double naohPure;
     double koh;
     double kohPure;
 
-    /** Potassium's share of the alkali by moles, percent. */
+    /** Potassium's share of the alkali by moles, percent, with the sheet's rounded weights. */
     final double potassium;
-
-    private double waterInJug;
 
     ComparedSheet(MakingSheet sheet) {
         this.sheet = sheet;
@@ -73,16 +76,14 @@ final class ComparedSheet {
         }
         Reaction reaction = Reaction.of(batch.lines(), masses);
         superfat = reaction.superfatPercent();
-        potassium = 100 * formula.alkali().potassium();
+        potassium = sheet.lye().potassiumMolesPercent();
         water = batch.waterByRule().at(oils, batch.batchAt(oils)) * perKilogram;
         allWater = reaction.waterGrams() * perKilogram;
-        double pure = naohPure + kohPure;
-        lyeStrength = 100 * pure / (pure + water);
-        jugStrength = 100 * pure / (pure + waterInJug);
+        lyeStrength = sheet.lye().pureStrengthPercent();
+        jugStrength = sheet.lye().concentrationPercent();
     }
 
     private void look(BatchLine line, double grams) {
-        waterInJug += line.inLyeJug() ? grams * line.water() : 0;
         if (line.kind() == Kind.ALKALI) {
             Alkali alkali = sheet.formula().alkaliOf(line.key());
             double pure = grams * line.alkali() * alkali.molarMass();

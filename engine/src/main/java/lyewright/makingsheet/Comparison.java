@@ -9,8 +9,8 @@ import lyewright.formula.ResolvedFormula.OilPart;
 
 /**
  * What changes from one sheet to another, as rows of figures. What a formula asks for a kilogram of oils is compared before
- * rounding, so that balances are not taken for a difference; masses of the batch and the cured
- * bar are those of the rounded sheets.
+ * rounding, so that balances are not taken for a difference; superfat, lye, masses of the batch and the cured bar are those of the
+ * two sheets, to the last digit that each shows by itself.
  *
  * @param a the sheet it is from
  * @param b the sheet it is to

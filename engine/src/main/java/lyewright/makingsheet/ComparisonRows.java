@@ -91,14 +91,8 @@ final class ComparisonRows {
 
     private void superfatAndLye() {
         Group group = Group.SUPERFAT_AND_LYE;
-        add(group, "superfat.exactPercent", "Superfat", s -> Optional.of(s.superfat), "%", 2);
-        add(
-                group,
-                "superfat.sheetPercent",
-                "Superfat with rounded weights",
-                s -> Optional.of(s.sheet.sheetSuperfatPercent()),
-                "%",
-                1);
+        add(group, "superfat.exactPercent", "Superfat before rounding", s -> Optional.of(s.superfat), "%", 2);
+        add(group, "superfat.sheetPercent", "Superfat", s -> Optional.of(s.sheet.sheetSuperfatPercent()), "%", 1);
         band("superfat.low95Percent", "Superfat, low end of 95 %", SuperfatBand::lowPercent, "%", 1);
         band("superfat.high95Percent", "Superfat, high end of 95 %", SuperfatBand::highPercent, "%", 1);
         band("superfat.worstPercent", "Superfat, all at its worst", SuperfatBand::worstPercent, "%", 1);
@@ -174,10 +168,10 @@ final class ComparisonRows {
                 "g/100 g",
                 1);
         index("oxidisability", "Oxidisability", OxidationIndices::oxidisability, 1);
-        index("cox", "COX", OxidationIndices::cox, 2);
-        index("pi", "PI", OxidationIndices::peroxidisability, 1);
-        index("ape", "APE", OxidationIndices::allylic, 1);
-        index("bape", "BAPE", OxidationIndices::bisAllylic, 1);
+        index("cox", "Calculated oxidisability (COX)", OxidationIndices::cox, 2);
+        index("pi", "Peroxidisability index (PI)", OxidationIndices::peroxidisability, 1);
+        index("ape", "Allylic position equivalents (APE)", OxidationIndices::allylic, 1);
+        index("bape", "Bis-allylic position equivalents (BAPE)", OxidationIndices::bisAllylic, 1);
     }
 
     private void index(String name, String label, Function<OxidationIndices, Double> index, int decimals) {

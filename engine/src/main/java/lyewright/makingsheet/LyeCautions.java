@@ -135,7 +135,7 @@ final class LyeCautions {
                         "The jug has {} g of {}, but its water at 20 °C dissolves only {} g, before any alkali.",
                         "Put less of it in, or put more of the water into the jug.",
                         addition.material().sources(),
-                        List.of(Caution.tenths(grams), addition.written().of(), Caution.tenths(holds))));
+                        List.of(Caution.tenths(grams), addition.nameInSentence(), Caution.tenths(holds))));
             }
         }
     }

@@ -9,6 +9,7 @@ import lyewright.fill.Fill;
 import lyewright.fill.Filled.MouldSays;
 import lyewright.makingsheet.Caution.Level;
 import lyewright.material.AdditiveKind;
+import lyewright.material.Names;
 import lyewright.measure.Outcome;
 
 /** What to beware of about balances, mould and pour. */
@@ -27,7 +28,7 @@ final class MakingCautions {
             Balance balance = facts.plan.balance(i);
             if (WeighingPlan.coarse(facts.exact[i], balance, facts.plan.stepsNeeded(line))) {
                 coarse = coarse == null ? new ArrayList<>(2) : coarse;
-                coarse.add(called(line));
+                coarse.add(called(facts, line));
                 grave |= line.kind() == Kind.ALKALI || facts.weighed[i] == 0 || fragrance(facts, line);
             }
         }
@@ -47,11 +48,26 @@ final class MakingCautions {
         overload(facts, found);
     }
 
-    private static String called(BatchLine line) {
-        return switch (line.key()) {
+    private static String called(SheetFacts facts, BatchLine line) {
+        return switch (line.kind()) {
+            case OIL -> Names.inSentence(facts.formula.oils().get(line.place()).name());
+            case WATER -> "water";
+            case ALKALI -> alkali(line.key());
+            case ADDITION -> facts.formula.additions().get(line.place()).nameInSentence();
+            case DISPERSING_LIQUID ->
+                facts.formula.oils().stream()
+                        .filter(oil -> oil.key().equals(line.key()))
+                        .map(oil -> Names.inSentence(oil.name()))
+                        .findFirst()
+                        .orElse(line.key());
+        };
+    }
+
+    private static String alkali(String key) {
+        return switch (key) {
             case "naoh" -> "sodium hydroxide";
             case "koh" -> "potassium hydroxide";
-            default -> line.key();
+            default -> key;
         };
     }
 
@@ -71,7 +87,7 @@ final class MakingCautions {
                         "Weigh it in parts, or use a stronger balance.",
                         "this project's own rule",
                         List.of(
-                                vessel.name(),
+                                vessel.words(),
                                 Caution.mass(last.reading().grams()),
                                 last.balance().name())));
             }
@@ -114,7 +130,7 @@ final class MakingCautions {
         }
         double holds = known.get();
         double poured = facts.totals.mould();
-        if (poured > holds * (1 + APART)) {
+        if (!facts.filled.takes(poured)) {
             found.add(new Caution(
                     "mould-overfull",
                     Level.CARE,

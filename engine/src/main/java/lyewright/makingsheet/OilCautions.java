@@ -5,6 +5,7 @@ import java.util.List;
 import lyewright.formula.Process;
 import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.makingsheet.Caution.Level;
+import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.OilBlend;
 import lyewright.material.OilKind;
@@ -22,22 +23,22 @@ final class OilCautions {
         boolean of(Oil oil);
     }
 
-    /** Keys of the oils that a test is true of, joined; empty if none. */
-    private static String keys(SheetFacts facts, Test test) {
-        List<String> keys = null;
+    /** Names of the oils that a test is true of, joined; empty if none. */
+    private static String names(SheetFacts facts, Test test) {
+        List<String> names = null;
         for (OilPart part : facts.formula.oils()) {
             for (OilBlend.Part inIt : part.parts()) {
                 if (test.of(inIt.oil())) {
-                    keys = keys == null ? new ArrayList<>(2) : keys;
-                    keys.add(inIt.oil().key());
+                    names = names == null ? new ArrayList<>(2) : names;
+                    names.add(Names.inSentence(inIt.oil().name()));
                 }
             }
         }
-        return keys == null ? "" : String.join(", ", keys);
+        return names == null ? "" : String.join(", ", names);
     }
 
     static void waxes(SheetFacts facts, List<Caution> found) {
-        String waxes = keys(facts, oil -> oil.kind() == OilKind.WAX);
+        String waxes = names(facts, oil -> oil.kind() == OilKind.WAX);
         if (waxes.isEmpty()) {
             return;
         }
@@ -63,7 +64,7 @@ final class OilCautions {
     }
 
     static void doubtfulValues(SheetFacts facts, List<Caution> found) {
-        String wide = keys(facts, oil -> tableValue(oil) && oil.reckoned().wide());
+        String wide = names(facts, oil -> tableValue(oil) && oil.reckoned().wide());
         if (!wide.isEmpty()) {
             found.add(new Caution(
                     "sv-wide",
@@ -74,7 +75,8 @@ final class OilCautions {
                     "the range's own source (docs/sources.md); over 10 % of the middle is this project's rule",
                     List.of(wide)));
         }
-        String remembered = keys(facts, oil -> tableValue(oil) && oil.reckoned().remembered());
+        String remembered =
+                names(facts, oil -> tableValue(oil) && oil.reckoned().remembered());
         if (!remembered.isEmpty()) {
             found.add(new Caution(
                     "sv-remembered",
@@ -110,7 +112,7 @@ final class OilCautions {
     }
 
     static void densityAssumed(SheetFacts facts, List<Caution> found) {
-        String assumed = keys(facts, oil -> oil.density().source().startsWith("assumed"));
+        String assumed = names(facts, oil -> oil.density().source().startsWith("assumed"));
         if (!assumed.isEmpty()) {
             found.add(new Caution(
                     "density-assumed",

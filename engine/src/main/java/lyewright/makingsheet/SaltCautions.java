@@ -61,7 +61,7 @@ final class SaltCautions {
                         "The salt {} carries an anti-caking agent that can leave blue specks.",
                         "Take salt whose label names nothing but salt.",
                         Caution.COMMON_PRACTICE,
-                        List.of(key)));
+                        List.of(addition.nameInSentence())));
             } else if (key.equals("dead-sea-salt") || key.equals("epsom-salt")) {
                 found.add(new Caution(
                         "salt-magnesium",
@@ -69,7 +69,7 @@ final class SaltCautions {
                         "The salt {} is a magnesium salt: it turns soap into scum and the bar sweats.",
                         "Take sea salt, rock salt or table salt.",
                         Caution.COMMON_PRACTICE,
-                        List.of(key)));
+                        List.of(addition.nameInSentence())));
             }
         }
     }

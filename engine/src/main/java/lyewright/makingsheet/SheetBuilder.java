@@ -218,6 +218,10 @@ final class SheetBuilder {
     }
 
     private Optional<MakingSheet.Bars> bars(double mouldGrams, Reaction reaction) {
+        if (!filled.takes(mouldGrams)) {
+            // bars as heavy as that would stand higher than their mould
+            return Optional.empty();
+        }
         double curedShare = reaction.curedGrams(formula.curedWater()) / reaction.totalGrams();
         if (filled.cut().isPresent()) {
             CutPlan.Cut cut = filled.cut().get();

@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.List;
+import lyewright.material.Names;
 import lyewright.material.Tables;
 
 /**
@@ -52,7 +53,7 @@ public record Vessel(Kind kind, String of, String portion, double emptyGrams, Li
     }
 
     /**
-     * What it is called on the sheet.
+     * What it is called in data and by whoever asks for one of its figures.
      *
      * @return such as {@code oil pot}, {@code cup: green-clay for kelp}
      */
@@ -61,5 +62,19 @@ public record Vessel(Kind kind, String of, String portion, double emptyGrams, Li
             return kind.word();
         }
         return kind.word() + ": " + of + (portion.isEmpty() ? "" : " for " + portion);
+    }
+
+    /**
+     * What it is called where people read it.
+     *
+     * @return such as {@code oil pot}, {@code cup: green clay (French green, illite) for kelp}
+     */
+    public String words() {
+        return weighings.stream()
+                .filter(weighing -> kind == Kind.CUP && weighing.line().key().equals(of))
+                .map(weighing -> kind.word() + ": " + Names.inSentence(weighing.name())
+                        + (portion.isEmpty() ? "" : " for " + portion))
+                .findFirst()
+                .orElseGet(this::name);
     }
 }

@@ -74,7 +74,7 @@ final class AcidFigures {
     }
 
     private Term share(int i, OilPart part, OilBlend.Part in, Term term) {
-        Term share = Written.share(formula.formula(), i);
+        Term share = Written.share(formula, i);
         Term own = part.parts().size() == 1 ? share : share.times(Contents.share(part, in));
         return term instanceof Term.Plain ? own : own.times(term);
     }
@@ -101,7 +101,7 @@ final class AcidFigures {
     private static Given end(Oil oil, AcidShare share, boolean low) {
         Figure figure = share.share();
         return new Given(
-                share.acid().code() + " in " + oil.key(),
+                share.acid().code() + " in " + Labels.of(oil),
                 low ? figure.low() : figure.high(),
                 "%",
                 (low ? "published least " : "published most ") + share.acid().commonName() + " of " + oil.name(),
@@ -124,7 +124,7 @@ final class AcidFigures {
     static Given middle(Oil oil, AcidShare share) {
         Figure figure = share.share();
         Given middle = new Given(
-                share.acid().code() + " in " + oil.key(),
+                share.acid().code() + " in " + Labels.of(oil),
                 figure.middle(),
                 "%",
                 "middle of the published " + share.acid().commonName() + " of " + oil.name(),
@@ -134,7 +134,7 @@ final class AcidFigures {
 
     static Given middles(Oil oil) {
         return new Given(
-                "middles of " + oil.key(),
+                "middles of " + Labels.of(oil),
                 oil.acids().sumOfMiddles(),
                 "%",
                 "what the middles of all its acids come to",
@@ -144,7 +144,7 @@ final class AcidFigures {
     /** The mean molar mass of an oil's acids, by numbers of molecules. */
     static Given meanAcid(Oil oil) {
         return new Given(
-                "mean acid of " + oil.key(),
+                "mean acid of " + Labels.of(oil),
                 oil.acids().numberAverageMolarMass(),
                 "g/mol",
                 "mean molar mass of its acids, by molecules, middles scaled to 100",

@@ -132,7 +132,7 @@ final class AlkaliFigures {
     private static Given weighed(LyeSheet lye, Alkali alkali) {
         boolean sodium = alkali == Alkali.SODIUM;
         return Ledger.figure(
-                alkali.key(),
+                Alkalis.name(alkali),
                 sodium ? "alkali.naohGrams" : "alkali.kohGrams",
                 sodium ? lye.naohGrams() : lye.kohGrams(),
                 "g",

@@ -46,7 +46,7 @@ final class Alkalis {
 
     private static Given strength(StockLye stock) {
         Given strength = new Given(
-                "strength of " + stock.key(),
+                "strength of " + Labels.said(stock.name()),
                 stock.strength().middle() / 100,
                 "",
                 "share of " + stock.name() + " that is pure alkali, the rest is water",
@@ -62,7 +62,7 @@ final class Alkalis {
     static Given purity(Ledger ledger, Alkali alkali) {
         Purities purities = ledger.formula().purities();
         double fraction = purities.fraction(alkali);
-        String name = "purity of " + alkali.key();
+        String name = "purity of " + name(alkali);
         String meaning = "share of the product that is pure " + name(alkali);
         if (purities.assumed(alkali)) {
             Figure assumed = assumed(ledger, alkali);

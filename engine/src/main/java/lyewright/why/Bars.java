@@ -12,6 +12,8 @@ final class Bars {
     private static final String NONE =
             "Nothing says how many bars there are: ask for so many bars, or give cavities, or a mould's measures and its cut.";
 
+    private static final String OVERFULL = "The batch is more than the mould holds: bars like that would not fit it.";
+
     private final Ledger ledger;
     private final MakingSheet.Bars bars;
 
@@ -25,7 +27,8 @@ final class Bars {
         if (bars.isPresent()) {
             new Bars(ledger, bars.get()).addTo(figures);
         } else {
-            figures.absent("bars", "What comes out of the mould", "", NONE);
+            boolean fits = ledger.sheet().filled().takes(ledger.sheet().totals().mould());
+            figures.absent("bars", "What comes out of the mould", "", fits ? NONE : OVERFULL);
         }
     }
 

@@ -16,7 +16,7 @@ import lyewright.makingsheet.Comparison.Group;
 import lyewright.makingsheet.Comparison.Row;
 
 /**
- * The figures that two sheets are compared by and that no sheet shows alone: shares of the oils, masses for a kilogram of oils, strengths before
+ * The figures that two sheets are compared by and that no sheet shows alone: shares of the oils, masses for a kilogram of oils, before
  * anything is rounded.
  */
 final class Compared {
@@ -43,7 +43,7 @@ final class Compared {
         compared.addAdditions(figures);
         compared.addAlkali(figures);
         compared.addWater(figures);
-        compared.addStrengths(figures);
+        compared.addSuperfat(figures);
     }
 
     /** Where a row of a comparison is told of: here, among the kinds of the cured bar, or with the sheet's own figures. */
@@ -147,28 +147,10 @@ final class Compared {
                     "g",
                     () -> perKilogram(Ledger.sum(ledger.where(which), this::pure)));
         }
-        add(
-                figures,
-                "alkali.potassiumMolesPercent",
-                "Potassium's share of the alkali by moles, before rounding",
-                "%",
-                () -> new Account(
-                        "As the formula asks, before anything is rounded.",
-                        Term.percent(
-                                exact.alkali(ledger.where(this::isPotassium), "potash"),
-                                exact.alkali(ledger.lines()))));
-    }
-
-    private boolean isPotassium(Line line) {
-        return line.is(Kind.ALKALI) && Alkalis.of(ledger, line).key().equals("koh");
     }
 
     private Term pure(Line line) {
         return line.exact().times(Alkalis.strength(ledger, line));
-    }
-
-    private Term pure() {
-        return Ledger.sum(ledger.of(Kind.ALKALI), this::pure).as("pure alkali", "g", "pure alkali before rounding");
     }
 
     private void addWater(Figures figures) {
@@ -196,9 +178,9 @@ final class Compared {
                 line -> line.line().water() == 1 ? line.exact() : line.exact().times(Contents.water(ledger, line)));
     }
 
-    // Superfat and strengths
+    // Superfat and what the oils take
 
-    private void addStrengths(Figures figures) {
+    private void addSuperfat(Figures figures) {
         add(
                 figures,
                 "superfat.exactPercent",
@@ -207,25 +189,6 @@ final class Compared {
                 () -> new Account(
                         "The share of the oils that finds no alkali, before anything is rounded.",
                         Superfat.percent(exact.reaching(ledger.lines()), exact.equivalents(ledger.lines()))));
-        add(
-                figures,
-                "lye.pureStrengthPercent",
-                "Strength of the lye before rounding",
-                "%",
-                () -> new Account(
-                        "Pure alkali in pure alkali and all water that the rule counts, before anything is rounded.",
-                        Term.percent(pure(), pure().plus(waterByRule()))));
-        add(
-                figures,
-                "alkali.jugConcentrationPercent",
-                "Strength of the lye in its jug before rounding",
-                "%",
-                () -> new Account(
-                        "Pure alkali in that and all water in the jug with it, before anything is rounded.",
-                        Term.percent(
-                                pure(),
-                                pure().plus(water(line -> line.line().inLyeJug())
-                                        .as("water in jug", "g", "all water in the lye jug, before rounding")))));
         add(
                 figures,
                 "oilPhase.saponificationValueUsed",
@@ -240,7 +203,7 @@ final class Compared {
         List<Term> terms = new ArrayList<>();
         for (int i = 0; i < formula.oils().size(); i++) {
             OilPart part = formula.oils().get(i);
-            terms.add(Written.share(formula.formula(), i).times(Contents.saponificationValue(part)));
+            terms.add(Written.share(formula, i).times(Contents.saponificationValue(part)));
         }
         return Term.sum(terms);
     }

@@ -27,7 +27,7 @@ final class Contents {
         return Term.sum(part.parts().stream()
                         .map(p -> share(part, p).times(saponificationValue(p.oil())))
                         .toList())
-                .as("SV of " + part.key(), "mg KOH/g", "saponification value of the premix");
+                .as("SV of " + Labels.of(part), "mg KOH/g", "saponification value of the premix");
     }
 
     /** The free acid of an oil or premix. */
@@ -39,13 +39,13 @@ final class Contents {
                         .filter(p -> p.oil().reckoned().acidPart() > 0)
                         .map(p -> share(part, p).times(freeAcid(p.oil())))
                         .toList())
-                .as("free acid of " + part.key(), "mg KOH/g", "free acid of the premix");
+                .as("free acid of " + Labels.of(part), "mg KOH/g", "free acid of the premix");
     }
 
     /** The free acid of one oil, as far as the sheet counts it. */
     static Given freeAcid(Oil oil) {
         return new Given(
-                "free acid of " + oil.key(),
+                "free acid of " + Labels.of(oil),
                 oil.reckoned().acidPart(),
                 "mg KOH/g",
                 "what of the saponification value is free acid",
@@ -57,10 +57,10 @@ final class Contents {
     /** An oil's share of a premix. */
     static Given share(OilPart part, OilBlend.Part in) {
         return new Given(
-                in.oil().key() + " in " + part.key(),
+                Labels.of(in.oil()) + " in " + Labels.of(part),
                 in.fraction(),
                 "",
-                "share of " + part.key() + " that is " + in.oil().name(),
+                "share of " + part.name() + " that is " + in.oil().name(),
                 "the formula's materials");
     }
 
@@ -68,7 +68,7 @@ final class Contents {
     static Given saponificationValue(Oil oil) {
         Figure published = oil.saponificationValue();
         Given value = new Given(
-                "SV of " + oil.key(),
+                "SV of " + Labels.of(oil),
                 oil.reckoned().milligramsKohPerGram(),
                 "mg KOH/g",
                 "saponification value: " + basis(oil),
@@ -122,7 +122,7 @@ final class Contents {
 
     private static Given part(Additive additive, String what, double amount, String unit, String meaning) {
         return new Given(
-                what + " of " + additive.key(),
+                what + " of " + Labels.of(additive),
                 amount,
                 unit,
                 meaning + " of " + additive.name(),
@@ -196,7 +196,7 @@ final class Contents {
     /** Density of an addition, which turns a volume into a mass. */
     static Given density(Additive material) {
         return new Given(
-                "density of " + material.key(),
+                "density of " + Labels.of(material),
                 material.gramsPerMillilitre(),
                 "g/ml",
                 "density of " + material.name() + (material.densityAssumed() ? ", only assumed" : ""),

@@ -140,7 +140,7 @@ final class Contributions {
                 }
             }
         }
-        return Term.sum(masses).as("all " + wanted.oil().key(), "g", "all that is weighed of it");
+        return Term.sum(masses).as("all " + Labels.of(wanted.oil()), "g", "all that is weighed of it");
     }
 
     /** Points that a mole of alkali takes off. */

@@ -35,7 +35,7 @@ final class ExactMass {
 
     private Account oil(Line line) {
         Solved solved = new Solved(ledger);
-        Term all = Written.share(formula.formula(), line.line().place()).times(solved.oils());
+        Term all = Written.share(formula, line.line().place()).times(solved.oils());
         Term taken = Ledger.sum(ledger.where(other -> takenFrom(line, other)), Line::exact);
         boolean none = ledger.where(other -> takenFrom(line, other)).isEmpty();
         String less = none ? "" : ", less what other things are wetted out with";
@@ -143,7 +143,7 @@ final class ExactMass {
     static Term scaled(Ledger ledger, Term written, boolean fixed) {
         Formula formula = ledger.formula().formula();
         return formula.inMasses() && !fixed
-                ? written.times(ledger.exactOils()).over(Written.allOils(formula))
+                ? written.times(ledger.exactOils()).over(Written.allOils(ledger.formula()))
                 : written;
     }
 }

@@ -21,26 +21,43 @@ final class KeepingFigures {
     }
 
     void addTo(Figures figures) {
-        add(figures, "oxidisability", "Oxidisability", indices.oxidisability(), this::oxidisability, MEMORY);
+        add(
+                figures,
+                "oxidisability",
+                "Oxidisability",
+                "How readily air gets at the oils: linoleic acid counts once, linolenic twice, oleic next to nothing.",
+                indices.oxidisability(),
+                this::oxidisability,
+                MEMORY);
         add(
                 figures,
                 "cox",
-                "Calculated oxidisability, COX",
+                "Calculated oxidisability (COX)",
+                "The same with the weights of another paper: linoleic acid counts ten times as much as oleic, linolenic over twenty times.",
                 indices.cox(),
                 this::cox,
                 "Fatemi and Hammond 1980; formula from memory.");
-        add(figures, "pi", "Peroxidisability index, PI", indices.peroxidisability(), this::peroxidisability, MEMORY);
+        add(
+                figures,
+                "pi",
+                "Peroxidisability index (PI)",
+                "As oxidisability; acids of four and more double bonds count as well, as fish oils have them.",
+                indices.peroxidisability(),
+                this::peroxidisability,
+                MEMORY);
         add(
                 figures,
                 "ape",
-                "Allylic position equivalents, APE",
+                "Allylic position equivalents (APE)",
+                "How many places there are right beside a double bond, where air can begin.",
                 indices.allylic(),
                 this::allylic,
                 "Knothe 2002; formula from memory.");
         add(
                 figures,
                 "bape",
-                "Bis-allylic position equivalents, BAPE",
+                "Bis-allylic position equivalents (BAPE)",
+                "How many places there are between two double bonds, where air begins soonest.",
                 indices.bisAllylic(),
                 this::bisAllylic,
                 "Knothe 2002; formula from memory.");
@@ -50,6 +67,7 @@ final class KeepingFigures {
             Figures figures,
             String field,
             String title,
+            String sentence,
             double value,
             java.util.function.Supplier<Term> formula,
             String source) {
@@ -59,8 +77,10 @@ final class KeepingFigures {
                 "",
                 value,
                 () -> new Account(
-                                "Each unsaturated acid by how readily air gets at it. Antioxidants, light, warmth and metals are not in it.",
+                                sentence
+                                        + " More is sooner rancid. Antioxidants, light, warmth and metals are not in it.",
                                 formula.get())
+                        .note("More is sooner rancid. Antioxidants, light, warmth and metals are not in it.")
                         .note(source));
     }
 

@@ -4,6 +4,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import lyewright.formula.ResolvedFormula.OilPart;
+import lyewright.material.Additive;
+import lyewright.material.Names;
+import lyewright.material.Oil;
 
 /**
  * What things are called in one formula. A name begins with a letter and holds letters, digits, single spaces, hyphens, points
@@ -11,7 +15,7 @@ import java.util.Set;
  */
 final class Labels implements Term.Naming {
 
-    private static final int LONGEST = 30;
+    private static final int LONGEST = 40;
 
     private final Map<Term, String> names = new HashMap<>();
     private final Set<String> taken = new HashSet<>();
@@ -48,6 +52,33 @@ final class Labels implements Term.Naming {
             words = "item " + words;
         }
         int length = words.codePointCount(0, words.length());
-        return (length > LONGEST ? words.substring(0, words.offsetByCodePoints(0, LONGEST)) : words).strip();
+        return length > LONGEST ? cut(words) : words;
+    }
+
+    /** At the end of a word, where there is one. */
+    private static String cut(String words) {
+        String most = words.substring(0, words.offsetByCodePoints(0, LONGEST));
+        int word = most.lastIndexOf(' ');
+        return (word > LONGEST / 2 ? most.substring(0, word) : most).strip();
+    }
+
+    /** What an oil is called. */
+    static String of(Oil oil) {
+        return said(oil.name());
+    }
+
+    /** What a line of the oils is called. */
+    static String of(OilPart part) {
+        return said(part.name());
+    }
+
+    /** What an addition is called. */
+    static String of(Additive additive) {
+        return said(additive.name());
+    }
+
+    /** A material's name within a formula. */
+    static String said(String name) {
+        return Names.inSentence(name);
     }
 }

@@ -19,6 +19,11 @@ import lyewright.why.Term.Given;
 /** One sheet as its rules look at it: what is weighed, in the order of the formula, with where it stands on the sheet. */
 final class Ledger {
 
+    /** Between what wets something out and that. */
+    static final String FOR = " for ";
+
+    private static final String WATER = "water";
+
     private final MakingSheet sheet;
     private final List<Line> lines = new ArrayList<>();
 
@@ -44,10 +49,35 @@ final class Ledger {
 
     /** What a line is called in formulas. */
     String label(BatchLine line) {
-        return line.kind() == Kind.DISPERSING_LIQUID
-                ? line.key() + " for "
-                        + formula().additions().get(line.place()).written().of()
-                : line.key();
+        return switch (line.kind()) {
+            case OIL -> Labels.of(formula().oils().get(line.place()));
+            case WATER -> WATER;
+            case ALKALI ->
+                formula()
+                        .alkali()
+                        .stock()
+                        .map(stock -> Labels.said(stock.name()))
+                        .orElseGet(() -> Alkalis.name(formula().alkaliOf(line.key())));
+            case ADDITION -> addition(line);
+            case DISPERSING_LIQUID -> liquid(line) + FOR + addition(line);
+        };
+    }
+
+    private String addition(BatchLine line) {
+        return Labels.of(formula().additions().get(line.place()).material());
+    }
+
+    private String liquid(BatchLine line) {
+        return switch (batch().liquidFrom(line)) {
+            case WATER -> WATER;
+            case EXTRA -> Labels.of(glycerin());
+            case OILS ->
+                formula().oils().stream()
+                        .filter(part -> part.key().equals(line.key()))
+                        .map(Labels::of)
+                        .findFirst()
+                        .orElse(line.key());
+        };
     }
 
     MakingSheet sheet() {

@@ -29,7 +29,7 @@ record Line(BatchLine line, Weighing weighing, String path, String label) {
     /** What it is in words, with what and which portion it is for. */
     String words() {
         String portion = weighing.portion().isEmpty() ? "" : ", portion " + weighing.portion();
-        String solid = is(Kind.DISPERSING_LIQUID) ? label.substring(line.key().length()) : "";
+        String solid = is(Kind.DISPERSING_LIQUID) ? label.substring(label.indexOf(Ledger.FOR)) : "";
         return weighing.name() + solid + portion;
     }
 

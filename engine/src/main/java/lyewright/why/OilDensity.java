@@ -18,7 +18,7 @@ final class OilDensity {
         String at = "density at " + Digits.figure(celsius) + " °C: ";
         boolean alone = part.parts().size() == 1;
         return new Given(
-                "density of " + part.key(),
+                "density of " + Labels.of(part),
                 gramsPerMillilitre,
                 "g/ml",
                 at + (alone ? line(part.parts().get(0).oil()) : "volumes of the premix's oils added"),

@@ -28,7 +28,7 @@ final class OilPhaseValues {
 
     private static Given weightMeanAcid(Oil oil) {
         return new Given(
-                "mean acid of " + oil.key(),
+                "mean acid of " + Labels.of(oil),
                 oil.acids().weightAverageMolarMass(),
                 "g/mol",
                 "mean molar mass of its acids, by weight as AOCS Cd 3a-94 takes it",
@@ -95,7 +95,7 @@ final class OilPhaseValues {
         if (oil.kind() == OilKind.FATTY_ACID) {
             return Reacting.milligramsPerMole()
                     .over(meanAcid)
-                    .as("SV of " + oil.key() + " from acids", "mg KOH/g", "free acid");
+                    .as("SV of " + Labels.of(oil) + " from acids", "mg KOH/g", "free acid");
         }
         Term backbone = OilSubstances.glycerolMolarMass()
                 .minus(Term.number(3).times(OilSubstances.waterMolarMass()))
@@ -103,7 +103,7 @@ final class OilPhaseValues {
         return Term.number(3)
                 .times(Reacting.milligramsPerMole())
                 .over(Term.number(3).times(meanAcid).plus(backbone))
-                .as("SV of " + oil.key() + " from acids", "mg KOH/g", "triglyceride of its acids");
+                .as("SV of " + Labels.of(oil) + " from acids", "mg KOH/g", "triglyceride of its acids");
     }
 
     private static Term iodineValue(Oil oil) {
@@ -117,7 +117,7 @@ final class OilPhaseValues {
         return Term.number(100)
                 .times(Term.sum(unsaturated))
                 .over(AcidFigures.middles(oil))
-                .as("IV of " + oil.key(), "g/100 g", "iodine value of its acids, middles scaled to 100");
+                .as("IV of " + Labels.of(oil), "g/100 g", "iodine value of its acids, middles scaled to 100");
     }
 
     /** What a percent of an acid counts, asked of the engine for that acid alone. */

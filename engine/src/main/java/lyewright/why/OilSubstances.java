@@ -55,7 +55,7 @@ final class OilSubstances {
 
     private static Term unsaponifiable(Oil oil) {
         Given most = new Given(
-                "unsaponifiable in " + oil.key(),
+                "unsaponifiable in " + Labels.of(oil),
                 oil.unsaponifiableMax().orElseThrow().middle(),
                 "g/kg",
                 "most that its standard allows",
@@ -74,7 +74,7 @@ final class OilSubstances {
             acid(oil, of, reactive, moles(mass, Contents.freeAcid(oil)));
         } else if (oil.reckoned().acidPart() > 0) {
             Term acid = Term.call(Function.MIN, reactive, freeAcid(oil, mass))
-                    .as("free acid in " + oil.key(), "g", "free acid of " + oil.name());
+                    .as("free acid in " + Labels.of(oil), "g", "free acid of " + oil.name());
             acid(oil, of, acid, moles(mass, Contents.freeAcid(oil)));
             glycerides(oil, of, mass, reactive.minus(acid));
         } else {

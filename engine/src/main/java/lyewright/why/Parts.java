@@ -92,7 +92,7 @@ final class Parts {
         return Term.call(Function.MAX, nothing(), room())
                 .over(all)
                 .as(
-                        "fitting " + material.key(),
+                        "fitting " + Labels.of(material),
                         "",
                         "what its parts are lessened by, since they come to more than it is");
     }

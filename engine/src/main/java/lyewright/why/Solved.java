@@ -47,7 +47,7 @@ final class Solved {
             return new Given("oils", oils.grams(), "g", "oils asked for", Sources.ASKED);
         }
         if (fill.target() instanceof Fill.AsWritten) {
-            return Written.allOils(ledger.formula().formula());
+            return Written.allOils(ledger.formula());
         }
         return straight() ? fromBatch() : found();
     }

@@ -174,9 +174,7 @@ final class Sums {
                     "%",
                     100 * oil.fraction(),
                     () -> new Account(
-                            "As the formula asks.",
-                            Term.number(100)
-                                    .times(Written.share(ledger.formula().formula(), place))));
+                            "As the formula asks.", Term.number(100).times(Written.share(ledger.formula(), place))));
             addAllOf(
                     figures,
                     "sums.oils[" + i + "].weighedGrams",

@@ -28,7 +28,7 @@ final class Vessels {
             figures.called(path, "vessels." + vessel.name());
             figures.add(
                     path + ".vesselGrams",
-                    "Empty weight of the " + vessel.name(),
+                    "Empty weight of the " + vessel.words(),
                     "g",
                     vessel.emptyGrams(),
                     () -> new Account("What the vessel weighs by itself, where it is not tared.", empty(vessel)));
@@ -92,7 +92,7 @@ final class Vessels {
                 "empty vessel",
                 vessel.emptyGrams(),
                 "g",
-                "empty weight of the " + vessel.name(),
+                "empty weight of the " + vessel.words(),
                 vessel.emptyGrams() == 0 ? "the vessel is tared" : "given with the sheet");
     }
 
@@ -114,7 +114,7 @@ final class Vessels {
                         path + ".vesselGrams",
                         vessel.emptyGrams(),
                         "g",
-                        "empty weight of the " + vessel.name()),
+                        "empty weight of the " + vessel.words()),
                 Term.number(0.001));
     }
 

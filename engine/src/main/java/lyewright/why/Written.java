@@ -2,8 +2,9 @@ package lyewright.why;
 
 import java.util.ArrayList;
 import java.util.List;
-import lyewright.formula.Formula;
 import lyewright.formula.OilLine;
+import lyewright.formula.ResolvedFormula;
+import lyewright.formula.ResolvedFormula.OilPart;
 import lyewright.measure.WrittenMass;
 import lyewright.why.Term.Given;
 
@@ -24,43 +25,47 @@ final class Written {
     }
 
     /** An oil's share of all oils, as a fraction. */
-    static Term share(Formula formula, int oil) {
-        OilLine line = formula.oils().get(oil);
+    static Term share(ResolvedFormula formula, int oil) {
+        OilLine line = formula.formula().oils().get(oil);
+        OilPart part = formula.oils().get(oil);
         if (line.amount() instanceof OilLine.Weight) {
-            return mass(line).over(allOils(formula));
+            return mass(line, part).over(allOils(formula));
         }
         if (line.amount() instanceof OilLine.Rest) {
-            return rest(formula).over(Term.number(100)).as("share of " + line.key(), "", "what the others leave");
+            return rest(formula).over(Term.number(100)).as("share of " + Labels.of(part), "", "what the others leave");
         }
-        return percent(line).over(Term.number(100));
+        return percent(line, part).over(Term.number(100));
     }
 
-    private static Term rest(Formula formula) {
+    private static Term rest(ResolvedFormula formula) {
         Term rest = Term.number(100);
-        for (OilLine other : formula.oils()) {
-            rest = other.amount() instanceof OilLine.Rest ? rest : rest.minus(percent(other));
+        for (int i = 0; i < formula.oils().size(); i++) {
+            OilLine other = formula.formula().oils().get(i);
+            rest = other.amount() instanceof OilLine.Rest
+                    ? rest
+                    : rest.minus(percent(other, formula.oils().get(i)));
         }
         return rest;
     }
 
-    private static Given percent(OilLine line) {
+    private static Given percent(OilLine line, OilPart part) {
         OilLine.Percent percent = (OilLine.Percent) line.amount();
         return percent(
-                "share of " + line.key(),
+                "share of " + Labels.of(part),
                 percent.share().percent().doubleValue(),
-                "share of the oils that is " + line.key());
+                "share of the oils that is " + part.name());
     }
 
-    private static Given mass(OilLine line) {
+    private static Given mass(OilLine line, OilPart part) {
         OilLine.Weight weight = (OilLine.Weight) line.amount();
-        return mass("written " + line.key(), weight.mass(), line.key() + " as written");
+        return mass("written " + Labels.of(part), weight.mass(), part.name() + " as written");
     }
 
     /** All oils as written, of a formula in masses. */
-    static Term allOils(Formula formula) {
+    static Term allOils(ResolvedFormula formula) {
         List<Term> masses = new ArrayList<>();
-        for (OilLine line : formula.oils()) {
-            masses.add(mass(line));
+        for (int i = 0; i < formula.oils().size(); i++) {
+            masses.add(mass(formula.formula().oils().get(i), formula.oils().get(i)));
         }
         return Term.sum(masses).as("written oils", "g", "all oils as written");
     }

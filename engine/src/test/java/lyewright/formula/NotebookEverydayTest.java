@@ -274,6 +274,26 @@ class NotebookEverydayTest {
         assertThat(trouble.offers()).extracting(Offer::line).contains(line + " g", "recipe: " + line);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "olive oil (virgin) 5oo g",
+                "half kilo of olive",
+                "olive (virgin) 1e9 g",
+                "a pound of lard",
+                "coconut a quarter pound"
+            })
+    void an_oil_on_the_first_line_is_never_lost_for_a_name(String line) {
+        NotebookText.Read read = NotebookText.read(line + "\ncastor 350 g\nwater 120 g\nsuperfat 5 %", TABLES);
+
+        assertThat(read.nameLine()).isZero();
+        assertThat(read.troubles())
+                .filteredOn(trouble -> trouble.place().line() == 1)
+                .flatExtracting(Trouble::offers)
+                .extracting(Offer::line)
+                .contains("recipe: " + line);
+    }
+
     @Test
     void an_unfinished_line_alone_is_no_name_yet() {
         assertThat(NotebookText.read("Castor", TABLES).nameLine()).isZero();

@@ -43,6 +43,19 @@ class BarsTest {
     }
 
     @Test
+    void more_than_the_mould_holds_makes_no_bars_that_would_stand_higher_than_it() {
+        Mould tray = Moulds.of(new Shape.Cavities(12, 95));
+        MakingSheet fits =
+                bar().sheet(new Fill(new Fill.MouldMass(1140), tray, Optional.empty(), 0), Sheets.LABORATORY);
+        MakingSheet overfull =
+                bar().sheet(new Fill(new Fill.MouldMass(5000), tray, Optional.empty(), 0), Sheets.LABORATORY);
+
+        assertThat(fits.bars()).map(MakingSheet.Bars::count).contains(12);
+        assertThat(overfull.bars()).isEmpty();
+        assertThat(overfull.cautions()).extracting(Caution::id).contains("mould-overfull");
+    }
+
+    @Test
     void bars_and_offcuts_are_all_of_the_mould() {
         Random random = new Random(11);
         for (int i = 0; i < 300; i++) {

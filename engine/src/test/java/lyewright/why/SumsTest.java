@@ -92,7 +92,7 @@ class SumsTest {
         Reason lavender = reason("sums.additions.lavender-oil.grams");
 
         assertThat(lavender.inputs()).hasSize(2);
-        assertThat(lavender.steps().get(0).formula()).isEqualTo("lavender-oil + lavender-oil 2");
+        assertThat(lavender.steps().get(0).formula()).isEqualTo("lavender + lavender 2");
         assertThat(value("sums.additions.lavender-oil.percentOfOils")).isCloseTo(2, within(0.01));
     }
 

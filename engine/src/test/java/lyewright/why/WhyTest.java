@@ -48,7 +48,7 @@ class WhyTest {
         assertThat(reason.steps()).extracting(Reason.Step::name).contains("needed", "moles", "equivalents");
         assertThat(reason.inputs())
                 .extracting(Reason.Input::name)
-                .contains("coconut", "SV of coconut", "purity of naoh", "asked superfat", "step");
+                .contains("coconut oil", "SV of coconut oil", "purity of sodium hydroxide", "asked superfat", "step");
         assertThat(reason.text()).isEqualTo(Digits.figure(reason.value().orElseThrow()));
     }
 
@@ -108,15 +108,15 @@ class WhyTest {
         Reason reason = reason(
                 plain().purities("naoh=98 ± 0.4").own(HouseMaterials.oilOfFive("house-oil")), "superfat.sheetPercent");
 
-        Spread soda = spread(reason, "purity of naoh");
+        Spread soda = spread(reason, "purity of sodium hydroxide");
         assertThat(soda.kind()).isEqualTo(Spread.Kind.NORMAL);
         assertThat(soda.low()).isCloseTo(0.976, within(1e-12));
-        Spread coconut = spread(reason, "SV of coconut");
+        Spread coconut = spread(reason, "SV of coconut oil");
         assertThat(coconut.kind()).isEqualTo(Spread.Kind.RECTANGULAR);
         assertThat(coconut.low()).isEqualTo(248);
         assertThat(coconut.high()).isEqualTo(265);
         // 0.2 g of error in service from 500 to 2000 steps, and half a step of 0.1 g
-        Spread weighed = spread(reason, "naoh");
+        Spread weighed = spread(reason, "sodium hydroxide");
         assertThat(weighed.kind().word()).isEqualTo("trapezoidal");
         assertThat(weighed.high() - weighed.low()).isCloseTo(0.5, within(1e-9));
         assertThat(weighed.evenHigh() - weighed.evenLow()).isCloseTo(0.3, within(1e-9));

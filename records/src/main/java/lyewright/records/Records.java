@@ -2,6 +2,8 @@ package lyewright.records;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import lyewright.measure.Outcome;
 import lyewright.records.backup.Backups;
 import lyewright.records.equipment.EquipmentRegister;
@@ -18,6 +20,8 @@ import lyewright.records.store.Opening;
  * What a person may do something about is an {@link Outcome}; what lies outside, such as a full disk, is a {@link RecordsTrouble}.
  */
 public final class Records implements AutoCloseable {
+
+    private static final Logger LOG = Logger.getLogger(Records.class.getName());
 
     private final Database database;
     private final Place place;
@@ -36,7 +40,17 @@ public final class Records implements AutoCloseable {
      * @return the records, or why not, with what to do; nothing is touched then
      */
     public static Outcome<Records> open(Place place, Clock clock) {
-        return Opening.toWrite(place, clock).then(database -> Outcome.ok(new Records(place, database)));
+        return Opening.toWrite(place, clock).then(database -> Outcome.ok(new Records(place, database).tidied()));
+    }
+
+    private Records tidied() {
+        try {
+            photographs().sweep();
+        } catch (RecordsTrouble e) {
+            // what is left over harms nobody, and the next start tries again
+            LOG.log(Level.WARNING, e, () -> "photographs that nobody has any more are still there");
+        }
+        return this;
     }
 
     /**
@@ -49,6 +63,16 @@ public final class Records implements AutoCloseable {
      */
     public static Outcome<Records> openToRead(Place place, Clock clock) {
         return Opening.toRead(place, clock).then(database -> Outcome.ok(new Records(place, database)));
+    }
+
+    /**
+     * Whether there are records in a place, of whichever release. Nothing is made there.
+     *
+     * @param place where
+     * @return whether there are
+     */
+    public static boolean areIn(Place place) {
+        return Opening.isThere(place);
     }
 
     /** The recipes. */
@@ -78,7 +102,7 @@ public final class Records implements AutoCloseable {
 
     /** Photographs. */
     public Photographs photographs() {
-        return new Photographs(database, place.files());
+        return new Photographs(database, place.files(), place instanceof Place.Server);
     }
 
     /** Backups. */

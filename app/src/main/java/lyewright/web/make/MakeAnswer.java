@@ -10,6 +10,7 @@ import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.setting.Paper;
+import lyewright.web.WorkshopUnits;
 
 /**
  * What a choice comes to: the part of the page that changes as the choice does.
@@ -65,7 +66,9 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
-                swap.flatMap(MakeAnswer::value).map(swapped -> SwapShown.of(swapped, newest, bench.choice())),
+                swap.flatMap(MakeAnswer::value)
+                        .map(swapped ->
+                                SwapShown.of(swapped, newest, bench.choice(), WorkshopUnits.of(bench.workshop()))),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
                         .map(Problem::sentence)

@@ -22,6 +22,7 @@ import lyewright.web.Shop;
 import lyewright.web.WorkshopUnits;
 import lyewright.web.recipe.BarShown;
 import lyewright.web.recipe.BegunDraft;
+import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,6 +45,9 @@ public final class MakePages implements Feature {
 
     private static final int SHOWN = 30;
     private static final int LONGEST_QUERY = 200;
+
+    /** Sent by a page without scripts on which no mould was chosen yet. */
+    private static final String NO_MOULD_BEFORE = "no-mould-before";
 
     private final Shop shop;
     private final Workbench workbench;
@@ -73,6 +77,9 @@ public final class MakePages implements Feature {
         if (choice.text(MakeChoice.RECIPE).isEmpty()) {
             pick(ctx);
             return;
+        }
+        if (ctx.queryParam(NO_MOULD_BEFORE) != null) {
+            choice = choice.withItsFirstMould();
         }
         Bench bench = workbench.lay(choice);
         boolean inPlace = Answers.isInPlace(ctx);
@@ -169,11 +176,7 @@ public final class MakePages implements Feature {
     }
 
     private static Refused refused(String what, Problem problem) {
-        return new Refused(422, what + ": " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
-    }
-
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return new Refused(422, what + ": " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
 
     /** The recipe with the other oil, to be gone on with in the editor. */

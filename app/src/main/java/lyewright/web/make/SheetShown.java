@@ -18,6 +18,7 @@ import lyewright.words.ChemistryWords;
 import lyewright.words.Labelled;
 import lyewright.words.RoomLeft;
 import lyewright.words.Safety;
+import lyewright.words.Sentences;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetHead;
 import lyewright.words.UnitsShown;
@@ -113,8 +114,7 @@ public record SheetShown(
         List<LineShown> lines = new ArrayList<>();
         Labelled superfat = ChemistryWords.superfat(sheet);
         lines.add(new LineShown(superfat.label(), links.sentence(superfat.text(), figures.chemistry("Superfat"))));
-        lines.add(
-                new LineShown("How far off", links.sentence(upperFirst(band.inNumbers()) + ".", figures.howFarOff())));
+        lines.add(new LineShown("How far off", links.sentence(Sentences.whole(band.inNumbers()), figures.howFarOff())));
         band.hangsOn()
                 .ifPresent(text -> lines.add(new LineShown("It hangs on", links.sentence(text, figures.hangsOn()))));
         band.takenAsExact().ifPresent(text -> lines.add(new LineShown("Taken as exact", List.of(Piece.plain(text)))));
@@ -125,9 +125,5 @@ public record SheetShown(
             lines.add(new LineShown(line.label(), links.sentence(line.text(), figures.chemistry(line.label()))));
         }
         return lines;
-    }
-
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

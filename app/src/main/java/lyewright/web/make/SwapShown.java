@@ -14,7 +14,8 @@ import lyewright.picture.Picture;
 import lyewright.web.Piece;
 import lyewright.why.Why;
 import lyewright.words.CompareWords;
-import lyewright.words.Figures;
+import lyewright.words.ComparedShown;
+import lyewright.words.UnitsShown;
 
 /**
  * What another oil would do, as it stands on the page.
@@ -65,8 +66,10 @@ public record SwapShown(
      */
     public record Figure(String label, String unit, Piece from, Piece to, Piece by) {}
 
-    static SwapShown of(Swap swap, boolean newest, MakeChoice choice) {
+    static SwapShown of(Swap swap, boolean newest, MakeChoice choice, UnitsShown units) {
         Comparison comparison = swap.comparison();
+        ComparedShown shown = new ComparedShown(units);
+        CompareWords words = CompareWords.asWeighed(comparison, units);
         Why from = Why.of(comparison.a());
         Why to = Why.of(comparison.b());
         List<Figure> rows = new ArrayList<>();
@@ -78,26 +81,22 @@ public record SwapShown(
                 Group.KEEPING,
                 Group.CURED_BAR,
                 Group.BATCH)) {
-            comparison.of(group).stream()
+            words.shown(group).stream()
                     .filter(Row::differs)
                     .map(row -> new Figure(
-                            row.path().equals("superfat.exactPercent")
-                                    ? "Superfat before weights are rounded"
-                                    : row.label(),
-                            group == Group.ALKALI_AND_WATER ? row.unit() + " for a kilogram of oils" : row.unit(),
-                            shown(row, row.a(), from, choice::why),
-                            shown(row, row.b(), to, choice::whyOfSwap),
-                            row.shownDifference()
-                                    .map(change -> new Piece(
-                                            Figures.signed(change.doubleValue(), row.decimals()),
-                                            choice.whyOfChange(row.path())))
+                            row.label(),
+                            shown.unit(row),
+                            piece(shown, row, row.a(), from, choice::why),
+                            piece(shown, row, row.b(), to, choice::whyOfSwap),
+                            shown.change(row)
+                                    .map(change -> new Piece(change, choice.whyOfChange(row.path())))
                                     .orElse(Piece.plain(""))))
                     .forEach(rows::add);
         }
         return new SwapShown(
                 Names.inSentence(swap.out()),
                 swap.in(),
-                CompareWords.asWeighed(comparison).summary(),
+                words.summary(),
                 ComparePicture.superfats(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 ComparePicture.fattyAcids(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 comparison.cautions().stream()
@@ -121,9 +120,10 @@ public record SwapShown(
     }
 
     /** Nothing of what only the other has is no figure. */
-    private static Piece shown(Row row, Optional<Double> value, Why why, UnaryOperator<String> address) {
+    private static Piece piece(
+            ComparedShown shown, Row row, Optional<Double> value, Why why, UnaryOperator<String> address) {
         return value.flatMap(known -> why.ofComparison(row.path())
-                        .map(path -> new Piece(Figures.fixed(known, row.decimals()), address.apply(path))))
+                        .map(path -> new Piece(shown.value(row, known), address.apply(path))))
                 .orElse(Piece.plain("none"));
     }
 }

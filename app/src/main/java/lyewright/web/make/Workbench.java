@@ -9,7 +9,6 @@ import lyewright.fill.Fill;
 import lyewright.fill.FillText;
 import lyewright.fill.Mould;
 import lyewright.formula.Formula;
-import lyewright.formula.MaterialNames;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Equipment;
@@ -20,7 +19,6 @@ import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
 import lyewright.records.equipment.KeptMould;
-import lyewright.records.material.KeptMaterial;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
@@ -75,10 +73,7 @@ public final class Workbench {
                 formula,
                 moulds,
                 records.equipment().jugs(),
-                MaterialNames.of(Tables.bundled())
-                        .with(records.materials().list().stream()
-                                .map(KeptMaterial::material)
-                                .toList()),
+                shop.names(),
                 workshop,
                 purities,
                 equipment,

@@ -59,10 +59,11 @@ final class AcidsTold {
                         Figures.fixed(value, 1) + " mg KOH/g",
                         "oilPhase.saponificationValueFromAcids")));
         told.add(told("Oxidisability", Figures.fixed(indices.oxidisability(), 1), "keeping.oxidisability"));
-        told.add(told("COX", Figures.fixed(indices.cox(), 2), "keeping.cox"));
-        told.add(told("Peroxidisability index", Figures.fixed(indices.peroxidisability(), 1), "keeping.pi"));
-        told.add(told("Allylic positions (APE)", Figures.fixed(indices.allylic(), 1), "keeping.ape"));
-        told.add(told("Bis-allylic positions (BAPE)", Figures.fixed(indices.bisAllylic(), 1), "keeping.bape"));
+        told.add(told("Calculated oxidisability (COX)", Figures.fixed(indices.cox(), 2), "keeping.cox"));
+        told.add(told("Peroxidisability index (PI)", Figures.fixed(indices.peroxidisability(), 1), "keeping.pi"));
+        told.add(told("Allylic position equivalents (APE)", Figures.fixed(indices.allylic(), 1), "keeping.ape"));
+        told.add(told(
+                "Bis-allylic position equivalents (BAPE)", Figures.fixed(indices.bisAllylic(), 1), "keeping.bape"));
         return told;
     }
 

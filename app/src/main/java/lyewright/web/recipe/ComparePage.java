@@ -14,6 +14,7 @@ import lyewright.web.Piece;
  * @param troubles why there are none
  * @param summary what it comes to
  * @param pictures of both over one scale
+ * @param typed what was typed on either side
  * @param groups figures that differ
  * @param same what does not
  * @param cautions that come, go or stay
@@ -25,6 +26,7 @@ public record ComparePage(
         List<String> troubles,
         List<String> summary,
         List<Picture> pictures,
+        AsTyped typed,
         List<Group> groups,
         Optional<String> same,
         List<CautionLine> cautions,
@@ -39,6 +41,69 @@ public record ComparePage(
         groups = List.copyOf(groups);
         cautions = List.copyOf(cautions);
     }
+
+    /** Only which others may be compared, and why nothing is. */
+    static ComparePage of(Frame frame, List<String> troubles, Choice choice) {
+        return new ComparePage(
+                frame,
+                List.of(),
+                troubles,
+                List.of(),
+                List.of(),
+                new AsTyped(List.of(), List.of()),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                choice);
+    }
+
+    /**
+     * What was typed.
+     *
+     * @param rows what is not alike
+     * @param same what is, each with its amount
+     */
+    public record AsTyped(List<Typed> rows, List<String> same) {
+
+        /** Copies its lists. */
+        public AsTyped {
+            rows = List.copyOf(rows);
+            same = List.copyOf(same);
+        }
+    }
+
+    /**
+     * One thing that was typed.
+     *
+     * @param name what it is
+     * @param a in the first
+     * @param b in the second
+     * @param change in plain words, perhaps empty
+     */
+    public record Typed(String name, Cell a, Cell b, String change) {}
+
+    /**
+     * What one side has of it.
+     *
+     * @param written as typed; empty where the mass says as much
+     * @param how when and how it goes in; empty where that is plain
+     * @param masses what that weighs
+     */
+    public record Cell(String written, String how, List<Weighed> masses) {
+
+        /** Copies its list. */
+        public Cell {
+            masses = List.copyOf(masses);
+        }
+    }
+
+    /**
+     * A mass.
+     *
+     * @param where the portion, or what that part is for; empty where it is all
+     * @param mass as the balance shows it
+     */
+    public record Weighed(String where, Piece mass) {}
 
     /**
      * Figures that belong together.
@@ -59,11 +124,12 @@ public record ComparePage(
      *
      * @param label what it is
      * @param unit its unit, perhaps empty
+     * @param sentence what it stands for, where few know it; perhaps empty
      * @param a of the first
      * @param b of the second
      * @param change from the first to the second
      */
-    public record Row(String label, String unit, Piece a, Piece b, Piece change) {}
+    public record Row(String label, String unit, String sentence, Piece a, Piece b, Piece change) {}
 
     /**
      * A caution of either.

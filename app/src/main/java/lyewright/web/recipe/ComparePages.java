@@ -4,12 +4,9 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lyewright.fill.Fill;
 import lyewright.formula.Formula;
-import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.picture.ComparePicture;
 import lyewright.picture.Picture;
@@ -22,13 +19,13 @@ import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
 import lyewright.words.Dates;
 import lyewright.words.Sentences;
+import lyewright.words.UnitsShown;
 
-/** Two versions of a recipe, or two recipes, beside each other, each for a kilogram of oils. */
+/** Two versions of a recipe, or two recipes, beside each other, each with the sheet that its own page shows. */
 final class ComparePages {
-
-    private static final double KILOGRAM = 1000;
 
     private final Shop shop;
     private final ShowPages show;
@@ -50,6 +47,10 @@ final class ComparePages {
 
         String words() {
             return formula.recipe() + ", version " + version.number();
+        }
+
+        CompareTyped.Side typed(MakingSheet sheet, UnitsShown units) {
+            return new CompareTyped.Side(formula, sheet, new Ingredients.Address(recipe.id(), version.number(), units));
         }
 
         String address() {
@@ -124,15 +125,9 @@ final class ComparePages {
         Answers.page(
                 ctx,
                 "recipe/compare.jte",
-                new ComparePage(
+                ComparePage.of(
                         shop.frame(one.name() + " beside another", Section.RECIPES)
                                 .withStyle("recipe.css"),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        Optional.empty(),
                         List.of(),
                         choice));
     }
@@ -157,24 +152,25 @@ final class ComparePages {
     }
 
     private ComparePage page(String title, Pick a, Pick b, ComparePage.Choice choice) {
-        Outcome<MakingSheet> sheetA = sheet(a.formula());
-        Outcome<MakingSheet> sheetB = sheet(b.formula());
+        Outcome<MakingSheet> sheetA = RecipeSheet.of(a.formula(), shop);
+        Outcome<MakingSheet> sheetB = RecipeSheet.of(b.formula(), shop);
         Frame plain = shop.frame(title, Section.RECIPES);
-        Frame frame = plain.with(List.of("recipe.css", "why.css"), List.of("why.js"));
+        Frame frame = plain.with(List.of("recipe.css", "compare.css", "why.css"), List.of("why.js"));
         if (!(sheetA instanceof Outcome.Ok<MakingSheet> okA) || !(sheetB instanceof Outcome.Ok<MakingSheet> okB)) {
             List<String> troubles = new ArrayList<>();
             sheetA.problems().forEach(problem -> troubles.add(a.words() + ": " + Sentences.whole(problem)));
             sheetB.problems().forEach(problem -> troubles.add(b.words() + ": " + Sentences.whole(problem)));
-            return new ComparePage(
-                    frame, List.of(), troubles, List.of(), List.of(), List.of(), Optional.empty(), List.of(), choice);
+            return ComparePage.of(frame, troubles, choice);
         }
-        CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()), addresses(a, b));
+        UnitsShown units = WorkshopUnits.of(shop.workshop());
+        CompareTold told = new CompareTold(Comparison.of(okA.value(), okB.value()), addresses(a, b), units);
         return new ComparePage(
                 frame,
-                List.of(side("A", a, okA.value()), side("B", b, okB.value())),
+                List.of(side("A", a, okA.value(), units), side("B", b, okB.value(), units)),
                 List.of(),
                 told.summary(),
                 pictures(okA.value(), okB.value()),
+                CompareTyped.of(a.typed(okA.value(), units), b.typed(okB.value(), units)),
                 told.groups(),
                 told.same(),
                 told.cautions(),
@@ -185,7 +181,8 @@ final class ComparePages {
         return new CompareTold.Addresses() {
             @Override
             public String side(boolean first, String figure) {
-                return RecipeSheet.whyOfAKilogram((first ? a : b).of(), figure);
+                RecipeSheet.Version of = (first ? a : b).of();
+                return RecipeSheet.why(of.recipeId(), of.number(), figure);
             }
 
             @Override
@@ -195,15 +192,7 @@ final class ComparePages {
         };
     }
 
-    private Outcome<MakingSheet> sheet(Formula formula) {
-        return ResolvedFormula.of(formula, Tables.bundled(), RecipeSheet.purities(shop.workshop()))
-                .then(resolved -> MakingSheet.of(
-                        resolved,
-                        Fill.oilMass(KILOGRAM),
-                        shop.records().equipment().equipment()));
-    }
-
-    private static CompareSide side(String letter, Pick pick, MakingSheet sheet) {
+    private static CompareSide side(String letter, Pick pick, MakingSheet sheet, UnitsShown units) {
         return new CompareSide(
                 letter,
                 pick.formula().recipe(),
@@ -211,6 +200,7 @@ final class ComparePages {
                 pick.address(),
                 WrittenWords.use(pick.formula().use()),
                 WrittenWords.oils(pick.formula()),
+                RecipeSheet.basis(sheet, units),
                 RecipeMark.of(pick.formula()),
                 sheet.stopped());
     }

@@ -11,6 +11,7 @@ import lyewright.picture.Drawing;
  * @param address of its page
  * @param use what it is for
  * @param oils on a line
+ * @param basis for how much its figures are
  * @param mark drawn of its oils
  * @param stopped whether it is not to be made as it stands
  */
@@ -21,5 +22,6 @@ public record CompareSide(
         String address,
         String use,
         String oils,
+        String basis,
         Drawing mark,
         boolean stopped) {}

@@ -1,6 +1,5 @@
 package lyewright.web.recipe;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,10 +8,13 @@ import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.CautionChange.Change;
 import lyewright.makingsheet.Comparison;
+import lyewright.measure.Outcome;
 import lyewright.web.Piece;
+import lyewright.why.Reason;
 import lyewright.why.Why;
 import lyewright.words.CompareWords;
-import lyewright.words.Figures;
+import lyewright.words.ComparedShown;
+import lyewright.words.UnitsShown;
 
 /** A comparison as the rows of a page. */
 final class CompareTold {
@@ -22,6 +24,7 @@ final class CompareTold {
     private final Comparison comparison;
     private final CompareWords words;
     private final Addresses addresses;
+    private final ComparedShown shown;
 
     /** Where a row's figures say why. */
     interface Addresses {
@@ -33,10 +36,11 @@ final class CompareTold {
         String change(String row);
     }
 
-    CompareTold(Comparison comparison, Addresses addresses) {
+    CompareTold(Comparison comparison, Addresses addresses, UnitsShown units) {
         this.comparison = comparison;
         this.addresses = addresses;
-        this.words = new CompareWords(comparison);
+        this.words = CompareWords.asWeighed(comparison, units);
+        this.shown = new ComparedShown(units);
     }
 
     List<String> summary() {
@@ -58,7 +62,7 @@ final class CompareTold {
         return Arrays.stream(Comparison.Group.values())
                 .map(group -> new ComparePage.Group(
                         title(group),
-                        comparison.of(group).stream()
+                        words.shown(group).stream()
                                 .filter(Comparison.Row::differs)
                                 .map(row -> row(row, a, b))
                                 .toList()))
@@ -68,13 +72,13 @@ final class CompareTold {
 
     private static String title(Comparison.Group group) {
         return switch (group) {
-            case OILS -> "Oils";
-            case ADDITIONS -> "Additions, for 1 kg of oils";
-            case ALKALI_AND_WATER -> "Alkali and water, for 1 kg of oils";
+            case OILS -> "Shares of the oils, since the one makes more than the other";
+            case ADDITIONS -> "Additions for as much of the oils, before weights are rounded";
+            case ALKALI_AND_WATER -> "Alkali and water for as much of the oils, before weights are rounded";
             case SUPERFAT_AND_LYE -> "Superfat and lye";
             case FATTY_ACIDS -> "Fatty acids";
             case OIL_VALUES -> "What the oils take";
-            case KEEPING -> "Keeping";
+            case KEEPING -> "Keeping: more is sooner rancid";
             case CURED_BAR -> "The cured bar";
             case BATCH -> "What comes out";
         };
@@ -83,24 +87,35 @@ final class CompareTold {
     private ComparePage.Row row(Comparison.Row row, Why a, Why b) {
         return new ComparePage.Row(
                 row.label(),
-                row.unit(),
+                shown.unit(row),
+                isIndex(row) ? sentence(row, a, b) : "",
                 side(row, row.a(), true, a),
                 side(row, row.b(), false, b),
-                row.shownDifference()
-                        .map(change -> new Piece(signed(change), addresses.change(row.path())))
+                shown.change(row)
+                        .map(change -> new Piece(change, addresses.change(row.path())))
                         .orElse(Piece.plain(NOTHING)));
     }
 
     /** Nothing of what only the other has is no figure. */
     private Piece side(Comparison.Row row, Optional<Double> value, boolean first, Why why) {
         Optional<String> figure = value.flatMap(known -> why.ofComparison(row.path()));
-        return figure.map(path ->
-                        new Piece(Figures.fixed(value.orElseThrow(), row.decimals()), addresses.side(first, path)))
+        return figure.map(path -> new Piece(shown.value(row, value.orElseThrow()), addresses.side(first, path)))
                 .orElse(Piece.plain(NOTHING));
     }
 
-    private static String signed(BigDecimal change) {
-        return (change.signum() > 0 ? "+" : "") + change.toPlainString();
+    /** Few know what it counts. */
+    private static boolean isIndex(Comparison.Row row) {
+        return row.group() == Comparison.Group.KEEPING && !row.path().equals("keeping.iodineValue");
+    }
+
+    /** What it stands for, as its why says. */
+    private static String sentence(Comparison.Row row, Why a, Why b) {
+        Why why = row.a().isPresent() ? a : b;
+        return why.ofComparison(row.path())
+                .flatMap(path -> why.reason(path) instanceof Outcome.Ok<Reason> known
+                        ? Optional.of(known.value().sentence())
+                        : Optional.empty())
+                .orElse("");
     }
 
     /** Notes that stay are not told: they are on either's page. */

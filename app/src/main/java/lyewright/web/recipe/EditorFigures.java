@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lyewright.chemistry.BatchLine;
+import lyewright.formula.ResolvedFormula.DispersingLiquid;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Weighing;
 import lyewright.material.Names;
-import lyewright.measure.MassUnit;
 import lyewright.picture.FattyAcidsPicture;
 import lyewright.picture.Picture;
 import lyewright.picture.SuperfatPicture;
@@ -20,6 +20,7 @@ import lyewright.web.Piece;
 import lyewright.words.Figures;
 import lyewright.words.SheetCautions;
 import lyewright.words.SheetView;
+import lyewright.words.UnitsShown;
 
 /**
  * What a formula comes to, as the editor shows it while somebody types.
@@ -197,10 +198,16 @@ public record EditorFigures(
                 String key = sheet.formula().oils().get(i).key();
                 String share =
                         Figures.percent(100 * sheet.formula().oils().get(i).fraction(), 1);
+                List<Weighing> weighed = view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place
+                        || wetsOut(line) && line.key().equals(key));
                 List<Piece> told = new ArrayList<>();
-                for (Weighing weighing :
-                        view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place)) {
-                    told.add(weighed(weighing));
+                if (!weighed.isEmpty()) {
+                    told.add(Piece.plain(weighed.get(0).name() + ": "));
+                    // what wets something out is weighed apart from the rest of it
+                    told.add(
+                            weighed.size() == 1
+                                    ? weighed(weighed.get(0))
+                                    : mass(grams(weighed), "sums.oils[" + i + "].weighedGrams"));
                     told.add(Piece.plain(", "));
                 }
                 told.add(new Piece(share, "sums.oils[" + i + "].percent"));
@@ -215,17 +222,28 @@ public record EditorFigures(
                         view.where(line -> line.kind() == BatchLine.Kind.ADDITION && line.place() == place);
                 double percent =
                         weighed.stream().mapToDouble(Weighing::percentOfOils).sum();
-                double grams =
-                        weighed.stream().mapToDouble(w -> w.weigh().grams()).sum();
                 String path = "sums.additions[" + i + "]";
                 says.put(
                         row(places.getOrDefault("additions." + i + ".of", "")),
                         List.of(
-                                mass(grams, path + ".grams"),
+                                Piece.plain(weighed.stream()
+                                        .map(w -> w.name() + ": ")
+                                        .findFirst()
+                                        .orElse("")),
+                                mass(grams(weighed), path + ".grams"),
                                 Piece.plain(", "),
                                 new Piece(Figures.percent(percent, 1), path + ".percentOfOils"),
                                 Piece.plain(" of oils")));
             }
+        }
+
+        private boolean wetsOut(BatchLine line) {
+            return line.kind() == BatchLine.Kind.DISPERSING_LIQUID
+                    && sheet.batch().liquidFrom(line) == DispersingLiquid.From.OILS;
+        }
+
+        private static double grams(List<Weighing> weighed) {
+            return weighed.stream().mapToDouble(w -> w.weigh().grams()).sum();
         }
 
         /** A field's row: {@code oils.2} of {@code oils.2.amount}. */
@@ -240,7 +258,7 @@ public record EditorFigures(
 
         private String mass(double grams) {
             return ounces
-                    ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 2) + " oz"
+                    ? UnitsShown.inOunces(grams)
                     : grams < 100 ? Figures.upTo(grams, 1) + " g" : Figures.grams(grams, 0);
         }
     }

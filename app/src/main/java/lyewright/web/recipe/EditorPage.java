@@ -1,10 +1,8 @@
 package lyewright.web.recipe;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.MaterialNames.Place;
@@ -108,18 +106,17 @@ public record EditorPage(
             "strength", "of a lye: 50 % sodium",
             "source", "certificate L-204");
 
-    private static final List<String> GROUPS = List.of("oils", "additions", "portions", "materials");
-
     /**
      * What is being changed.
      *
      * @param name the recipe's name when this began; empty for a new one
      * @param basedOn its newest version then; 0 for a new one
      * @param made whether a batch was made from that, so that it cannot be written over
+     * @param why the reason that its newest version has; empty without one
      */
-    public record Of(String name, int basedOn, boolean made) {
+    public record Of(String name, int basedOn, boolean made, String why) {
 
-        static final Of NEW = new Of("", 0, false);
+        static final Of NEW = new Of("", 0, false, "");
 
         /** Whether it is saved for the first time. */
         public boolean isNew() {
@@ -136,10 +133,8 @@ public record EditorPage(
      * @param serial what it sent so far
      * @param why why it will be saved
      * @param asNext whether the next version is asked for
-     * @param workshop which of the two it is in
      */
-    public record Kept(
-            String id, int revision, String window, long serial, String why, boolean asNext, String workshop) {}
+    public record Kept(String id, int revision, String window, long serial, String why, boolean asNext) {}
 
     /**
      * Something about the draft that the maker must decide.
@@ -204,70 +199,28 @@ public record EditorPage(
         return fields.getOrDefault(field, "");
     }
 
-    /** What is wrong in a field, on one line; that it is still empty is no fault of somebody who is still typing. */
-    public String trouble(String field) {
-        return strict || !isStillEmpty(field) ? sentences(read.at(field)) : "";
+    private EditorTroubles wrong() {
+        return new EditorTroubles(fields, file.isPresent(), read, strict);
     }
 
-    private boolean isStillEmpty(String field) {
-        return GROUPS.contains(field)
-                ? fields.entrySet().stream()
-                        .noneMatch(entry -> entry.getKey().startsWith(field + ".")
-                                && !entry.getValue().isBlank())
-                : fields.getOrDefault(field, "").isBlank()
-                        && (fields.containsKey(field) || field.startsWith("materials."));
+    /** What is wrong in a field, on one line; that it is still empty is no fault of somebody who is still typing. */
+    public String trouble(String field) {
+        return wrong().trouble(field);
     }
 
     /** What is still missing before it can be reckoned, in a sentence; empty where something else is wrong. */
     public String missing() {
-        List<String> missing = read.problems().entrySet().stream()
-                .filter(entry -> !entry.getKey().equals("recipe"))
-                .flatMap(entry -> entry.getValue().stream().map(problem -> missing(entry.getKey(), problem)))
-                .distinct()
-                .limit(2)
-                .toList();
-        return missing.isEmpty() ? "" : "Before it can be reckoned: " + String.join("; ", missing) + ".";
-    }
-
-    private String missing(String field, Problem problem) {
-        if (!isStillEmpty(field) || GROUPS.contains(field)) {
-            return problem.what();
-        }
-        int end = field.lastIndexOf('.');
-        String row = end < 0 ? "" : fields.getOrDefault(field.substring(0, end) + ".name", "");
-        String of = end < 0 ? "" : fields.getOrDefault(field.substring(0, end) + ".of", row);
-        return of.isBlank() ? problem.what() : of.strip() + ": " + problem.what();
-    }
-
-    private static String sentences(List<Problem> problems) {
-        return problems.stream().map(Problem::sentence).collect(Collectors.joining(". "));
+        return wrong().missing();
     }
 
     /** What is wrong, by the field that can show it; the empty name for what none can. */
     public Map<String, String> troubles() {
-        Map<String, String> shown = new LinkedHashMap<>();
-        read.problems().forEach((field, some) -> {
-            if (!strict && isStillEmpty(field)) {
-                return;
-            }
-            String slot = hasSlot(field) ? field : "";
-            shown.merge(slot, sentences(some), (a, b) -> a + ". " + b);
-        });
-        return shown;
+        return wrong().troubles();
     }
 
     /** What is wrong and has no field of its own. */
     public String troubleOfAll() {
-        return troubles().getOrDefault("", "");
-    }
-
-    private boolean hasSlot(String field) {
-        return file.isEmpty()
-                ? fields.containsKey(field)
-                        || GROUPS.contains(field)
-                        || field.startsWith("materials.")
-                        || field.equals("why")
-                : field.equals(FormFields.FILE);
+        return wrong().troubleOfAll();
     }
 
     /** An input's id. */

@@ -75,12 +75,6 @@ public final class RecipeSheet {
      */
     record Version(String recipeId, int number) {}
 
-    /** Where it says why a figure is what it is where the recipe is made for a kilogram of oils, all of which reaches the mould. */
-    static String whyOfAKilogram(Version of, String figure) {
-        return "/why?recipe=" + encoded(of.recipeId()) + "&version=" + of.number()
-                + "&much=oils&amount=1+kg&hold-back=&figure=" + encoded(figure);
-    }
-
     /** Where it says why a row of a comparison changes as it does. */
     static String whyItChanges(Version a, Version b, String row) {
         return "/why/change?a=" + encoded(a.recipeId()) + "&of-a=" + a.number() + "&b=" + encoded(b.recipeId())

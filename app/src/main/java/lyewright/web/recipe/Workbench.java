@@ -1,7 +1,5 @@
 package lyewright.web.recipe;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,14 +7,11 @@ import java.util.Set;
 import lyewright.fill.Fill;
 import lyewright.formula.Formula;
 import lyewright.formula.MaterialNames;
-import lyewright.formula.OwnMaterial;
 import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
-import lyewright.records.Records;
-import lyewright.records.material.KeptMaterial;
 import lyewright.records.setting.Units;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Shop;
@@ -24,21 +19,13 @@ import lyewright.web.Shop;
 /** What the editor reckons with: the names that may be typed, the balances and the alkali at hand. Safe for several threads. */
 final class Workbench {
 
-    /** Between two keystrokes nobody adds a material. */
-    private static final Duration FRESH = Duration.ofSeconds(2);
-
     private static final double ONE_KILOGRAM = 1000;
 
     private final Shop shop;
-    private volatile Looked looked;
 
     Workbench(Shop shop) {
         this.shop = shop;
-        this.looked = look();
     }
-
-    /** The names as they were when last looked at. */
-    private record Looked(Records records, Instant at, MaterialNames names) {}
 
     /**
      * What a form comes to.
@@ -50,25 +37,7 @@ final class Workbench {
 
     /** The names that may be typed. */
     MaterialNames names() {
-        Looked last = looked;
-        Duration age = Duration.between(last.at(), shop.clock().instant());
-        if (last.records() != shop.records() || age.compareTo(FRESH) > 0 || age.isNegative()) {
-            last = look();
-            looked = last;
-        }
-        return last.names();
-    }
-
-    private Looked look() {
-        Records records = shop.records();
-        List<OwnMaterial> own = new ArrayList<>();
-        for (KeptMaterial kept : records.materials().list()) {
-            own.add(kept.material());
-        }
-        return new Looked(
-                records,
-                shop.clock().instant(),
-                MaterialNames.of(Tables.bundled()).with(own));
+        return shop.names();
     }
 
     /** What a form comes to; a recipe that has no name yet is reckoned all the same. */

@@ -41,17 +41,11 @@ record BalanceForm(String name, String capacity, String step, String accuracyCla
         if (most.isEmpty() || least.isEmpty() || !problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
-        // the engine's own reader judges; it has the name between colons
-        String plain = called.replace(':', ' ') + ":" + most.get() + ":" + least.get()
-                + (accuracyClass.isEmpty() ? "" : ":" + accuracyClass);
-        Outcome<Balance> judged = Balance.parse(plain);
-        if (!(judged instanceof Outcome.Ok<Balance> ok)) {
-            String field = judged.problems().get(0).what().contains("class") ? "class" : "step";
-            return new Outcome.Refused<>(
-                    judged.problems().stream().map(p -> p.within(field)).toList());
-        }
-        return Outcome.ok(
-                new Balance(called, most.get(), least.get(), ok.value().accuracyClass()));
+        return Balance.of(
+                called,
+                most.get(),
+                least.get(),
+                accuracyClass.isBlank() ? Optional.empty() : Optional.of(accuracyClass));
     }
 
     private static Optional<WrittenMass> mass(

@@ -13,6 +13,7 @@ import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
 import lyewright.picture.MouldPicture;
 import lyewright.picture.Picture;
+import lyewright.picture.UnmeasuredView;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.equipment.MouldMeasures.Inside;
 import lyewright.records.setting.Units;
@@ -39,8 +40,15 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
         kept.shape().ifPresent(shape -> holds(sentences, shape, kept.cutPlan(), units));
         kept.measures().waterFill().ifPresent(water -> sentences.add(water(water, units)));
         kept.measures().usual().ifPresent(usual -> sentences.add(usual(usual.mass(), usualOf, units)));
+        Optional<String> holds = kept.measures()
+                .waterFill()
+                .map(water -> brimful(water, units))
+                .or(() -> kept.measures().usual().map(usual -> InUnits.mass(usual.mass(), units)));
         return new MouldShown(
-                picture(kept.shape(), kept.cutPlan(), unit(kept.measures().inside(), units)), sentences, "");
+                picture(kept.shape(), kept.cutPlan(), unit(kept.measures().inside(), units))
+                        .or(() -> holds.map(UnmeasuredView::of)),
+                sentences,
+                "");
     }
 
     /** Of one that is being typed: what reads of it. */
@@ -52,7 +60,12 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
                 .filter(p -> p.path().equals("size") || p.path().equals("bar"))
                 .findFirst();
         return new MouldShown(
-                picture(read.shape(), read.plan(), unit(read.inside(), units)), sentences, wanting(form, read, first));
+                picture(read.shape(), read.plan(), unit(read.inside(), units))
+                        .or(() -> read.water()
+                                .filter(water -> form.kind() == MouldKind.UNMEASURED)
+                                .map(water -> UnmeasuredView.of(brimful(water, units)))),
+                sentences,
+                wanting(form, read, first));
     }
 
     private static String wanting(MouldForm form, MouldReading.Read read, Optional<Problem> first) {
@@ -83,8 +96,16 @@ public record MouldShown(Optional<Picture> picture, List<String> sentences, Stri
     }
 
     private static String water(WrittenMass water, Units units) {
-        return "Filled by " + InUnits.mass(water, units) + " of water, which is "
-                + InUnits.volume(water.grams() / BatterVolume.WATER_DENSITY, Units.GRAMS) + ".";
+        return "Filled by " + InUnits.mass(water, units) + " of water, which is " + millilitres(water) + ".";
+    }
+
+    /** What the water that fills a mould says of it, in the measure its maker knows it by. */
+    private static String brimful(WrittenMass water, Units units) {
+        return units == Units.GRAMS ? millilitres(water) : InUnits.mass(water, units) + " of water";
+    }
+
+    private static String millilitres(WrittenMass water) {
+        return InUnits.volume(water.grams() / BatterVolume.WATER_DENSITY, Units.GRAMS);
     }
 
     private static String usual(WrittenMass mass, String usualOf, Units units) {

@@ -14,6 +14,7 @@ import lyewright.records.equipment.JugUse;
 import lyewright.records.equipment.KeptBalance;
 import lyewright.records.equipment.KeptJug;
 import lyewright.records.equipment.KeptMould;
+import lyewright.records.equipment.MouldMeasures.UsualMass;
 import lyewright.records.setting.Units;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -43,13 +44,15 @@ final class Overview implements Feature {
         Units units = shop.workshop().units();
         List<KeptBalance> balances = register.balances();
         List<KeptJug> jugs = register.jugs();
-        RecipesByName recipes = new RecipesByName(shop.records().recipes());
+        List<KeptMould> moulds = register.moulds();
+        Map<UsualMass, String> usual = new RecipesByName(shop.records().recipes())
+                .namesOf(moulds.stream()
+                        .flatMap(mould -> mould.measures().usual().stream())
+                        .toList());
         Frame frame = shop.frame("Stores", Section.STORES).withStyle("stores.css");
         StoresPage page = new StoresPage(
                 notice(ctx).map(frame::telling).orElse(frame),
-                register.moulds().stream()
-                        .map(mould -> tile(mould, units, recipes))
-                        .toList(),
+                moulds.stream().map(mould -> tile(mould, units, usual)).toList(),
                 balances.isEmpty()
                         ? register.usualBalances().stream()
                                 .map(b -> row("", b, units))
@@ -83,8 +86,8 @@ final class Overview implements Feature {
         return Optional.ofNullable(ctx.queryParam(name));
     }
 
-    private static StoresPage.MouldTile tile(KeptMould mould, Units units, RecipesByName recipes) {
-        String usualOf = mould.measures().usual().map(recipes::nameOf).orElse("");
+    private static StoresPage.MouldTile tile(KeptMould mould, Units units, Map<UsualMass, String> usual) {
+        String usualOf = mould.measures().usual().map(usual::get).orElse("");
         MouldShown shown = MouldShown.of(mould, units, usualOf);
         List<String> bars = shown.picture().map(Picture::sentence).filter(s -> !s.isEmpty()).stream()
                 .toList();

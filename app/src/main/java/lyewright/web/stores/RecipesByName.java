@@ -1,8 +1,10 @@
 package lyewright.web.stores;
 
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lyewright.measure.Outcome;
 import lyewright.records.equipment.MouldMeasures.UsualMass;
 import lyewright.records.recipe.RecipeBook;
@@ -73,8 +75,19 @@ final class RecipesByName {
 
     /** What a version is called. */
     String nameOf(UsualMass usual) {
-        return recipes.find(usual.recipeId()).map(recipe -> recipe.name()).orElse("A recipe that is gone")
-                + ", version " + usual.version();
+        return namesOf(List.of(usual)).getOrDefault(usual, "");
+    }
+
+    /** What versions are called, all asked for at once. */
+    Map<UsualMass, String> namesOf(List<UsualMass> usuals) {
+        Map<String, String> names =
+                recipes.names(usuals.stream().map(UsualMass::recipeId).toList());
+        return usuals.stream()
+                .distinct()
+                .collect(Collectors.toMap(
+                        usual -> usual,
+                        usual -> names.getOrDefault(usual.recipeId(), "A recipe that is gone") + ", version "
+                                + usual.version()));
     }
 
     /** Names to choose from while typing. */

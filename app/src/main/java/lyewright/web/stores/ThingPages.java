@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
@@ -105,23 +106,8 @@ abstract class ThingPages<K, F> implements Feature {
         String name = nameTyped(form).strip();
         return all().stream()
                 .filter(kept -> !id.equals(Optional.of(idOf(kept))))
-                .filter(kept -> !name.isEmpty() && nameOf(kept).strip().equalsIgnoreCase(name))
+                .filter(kept -> !name.isEmpty() && NameRules.areSame(nameOf(kept), name))
                 .findFirst();
-    }
-
-    /** Two of one name could not be told apart where one is chosen; such as are there already may still be changed. */
-    private Outcome<K> saved(Optional<String> id, F form) {
-        boolean same = id.flatMap(this::find)
-                .filter(kept ->
-                        nameOf(kept).strip().equalsIgnoreCase(nameTyped(form).strip()))
-                .isPresent();
-        Optional<K> other = same ? Optional.empty() : namesake(id, form);
-        return other.isPresent()
-                ? Outcome.refused(new Problem(
-                        nameField(),
-                        "there is a " + thing.word() + " '" + nameOf(other.get()) + "' already",
-                        "give this one another name, or change that one"))
-                : save(id, form);
     }
 
     /** What every form has; where its name is taken, with the way to whose it is. */
@@ -172,7 +158,7 @@ abstract class ThingPages<K, F> implements Feature {
 
     private Outcome<K> kept(Optional<String> id, F form) {
         try {
-            return saved(id, form);
+            return save(id, form);
         } catch (RecordsTrouble e) {
             // a full disk must not cost what was typed
             return Outcome.refused(e.problem());

@@ -138,7 +138,7 @@ public record FigureList(MakeChoice choice, String query, String part, List<Grou
     private static Line line(Reason reason, MakeChoice choice) {
         String value = reason.value().isEmpty()
                 ? "none"
-                : reason.unit().isEmpty() ? reason.text() : reason.text() + " " + reason.unit();
+                : WhyUnits.with(new WhyDigits(reason).figure(reason.value().get(), reason.unit()), reason.unit());
         return new Line(reason.title(), value, choice.why(reason.path()));
     }
 

@@ -15,6 +15,7 @@ import lyewright.web.Answers;
 import lyewright.web.Frame;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
 import lyewright.web.make.MakeChoice;
 import lyewright.web.recipe.DraftSheets;
 import lyewright.web.start.NotebookSheets;
@@ -95,8 +96,9 @@ final class TypedWhy {
         Answers.page(ctx, Answers.isInPlace(ctx) ? "why/typedPanel.jte" : "why/typed.jte", page);
     }
 
-    private static ReasonShown reason(Reason known, Form form, MakingSheet sheet) {
-        return ReasonShown.posted(known, new ReasonShown.Posted(form.id(), form.action()), WhyPicture.of(known, sheet));
+    private ReasonShown reason(Reason known, Form form, MakingSheet sheet) {
+        return ReasonShown.posted(
+                known, new ReasonShown.Posted(form.id(), form.action()), sheet, WorkshopUnits.of(shop.workshop()));
     }
 
     private static Map<String, List<String>> fields(Context ctx) {

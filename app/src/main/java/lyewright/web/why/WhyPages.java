@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import lyewright.makingsheet.Comparison;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
@@ -17,11 +18,15 @@ import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
 import lyewright.web.make.Bench;
 import lyewright.web.make.MakeChoice;
 import lyewright.web.make.Workbench;
 import lyewright.why.Reason;
 import lyewright.why.Why;
+import lyewright.words.ComparedShown;
+import lyewright.words.Sentences;
+import lyewright.words.UnitsShown;
 
 /** Why a figure is what it is: the same parameters as Make, and the figure's path. */
 public final class WhyPages implements Feature {
@@ -61,7 +66,7 @@ public final class WhyPages implements Feature {
         }
         Outcome<Reason> reason = why.reason(figure);
         if (reason instanceof Outcome.Ok<Reason> known) {
-            reason(ctx, asked, ReasonShown.of(known.value(), asked.why(), WhyPicture.of(known.value(), asked.sheet())));
+            reason(ctx, asked, ReasonShown.of(known.value(), asked.why(), asked.sheet(), units()));
         } else {
             unknown(ctx, asked, why, reason.problems().get(0));
         }
@@ -70,26 +75,31 @@ public final class WhyPages implements Feature {
     /** The sheet with the other oil that is tried. */
     private WhyAsked swapped(MakeChoice choice) {
         Bench bench = workbench.layEvenDeleted(choice);
+        return ofBench(bench, bench.swapped(), bench.choice()::whyOfSwap);
+    }
+
+    private static WhyAsked ofBench(Bench bench, Outcome<MakingSheet> sheet, UnaryOperator<String> why) {
         return new WhyAsked(
                 bench.recipe().name(),
                 bench.version().number(),
                 bench.choice(),
                 "/make?" + bench.choice().query(),
-                sheet(bench.swapped()),
-                bench.choice()::whyOfSwap);
+                sheet(sheet),
+                why);
     }
 
-    /** Both sides of a comparison, a kilogram of oils each; or a sheet without and with the other oil that is tried. */
+    /** Both sides of a comparison, each as its own page has it; or a sheet without and with the other oil that is tried. */
     private void change(Context ctx) {
         MakeChoice choice = MakeChoice.of(ctx.queryParamMap());
         boolean swap = !choice.text("recipe").isEmpty();
-        WhyAsked a = asked(swap ? choice : ofAKilogram(text(ctx, "a"), text(ctx, "of-a")));
-        WhyAsked b = swap ? swapped(choice) : asked(ofAKilogram(text(ctx, "b"), text(ctx, "of-b")));
+        WhyAsked a = asked(swap ? choice : ofRecipe(text(ctx, "a"), text(ctx, "of-a")));
+        WhyAsked b = swap ? swapped(choice) : asked(ofRecipe(text(ctx, "b"), text(ctx, "of-b")));
         String row = text(ctx, "figure");
         ReasonShown reason = Comparison.of(a.sheet(), b.sheet())
                 .row(row)
                 .flatMap(known -> new ChangeShown(
                                 known,
+                                new ComparedShown(units()),
                                 new ChangeShown.Side("A", named(a), a),
                                 new ChangeShown.Side("B", swap ? "with the other oil" : named(b), b))
                         .reason())
@@ -105,13 +115,8 @@ public final class WhyPages implements Feature {
         }
     }
 
-    private static MakeChoice ofAKilogram(String recipe, String version) {
-        return MakeChoice.of(Map.of(
-                "recipe", List.of(recipe),
-                "version", List.of(version),
-                "much", List.of("oils"),
-                "amount", List.of("1 kg"),
-                "hold-back", List.of("")));
+    private static MakeChoice ofRecipe(String recipe, String version) {
+        return MakeChoice.of(Map.of("recipe", List.of(recipe), "version", List.of(version)));
     }
 
     private static String named(WhyAsked asked) {
@@ -129,13 +134,7 @@ public final class WhyPages implements Feature {
     private WhyAsked asked(MakeChoice choice) {
         if (choice.asksForASheet()) {
             Bench bench = workbench.layEvenDeleted(choice);
-            return new WhyAsked(
-                    bench.recipe().name(),
-                    bench.version().number(),
-                    bench.choice(),
-                    "/make?" + bench.choice().query(),
-                    sheet(bench.sheet()),
-                    bench.choice()::why);
+            return ofBench(bench, bench.sheet(), bench.choice()::why);
         }
         Workbench.OfRecipe recipe = workbench.recipe(choice);
         return new WhyAsked(
@@ -153,7 +152,7 @@ public final class WhyPages implements Feature {
             return ok.value();
         }
         Problem problem = sheet.problems().get(0);
-        throw new Refused(422, "There is no such sheet: " + problem.what() + ".", upperFirst(problem.remedy()) + ".");
+        throw new Refused(422, "There is no such sheet: " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
 
     private static String text(Context ctx, String name) {
@@ -188,7 +187,7 @@ public final class WhyPages implements Feature {
                 new UnknownPage(
                         frame("No such figure"),
                         asked.choice(),
-                        upperFirst(problem.what()) + ".",
+                        Sentences.whole(problem.what()),
                         near(why, problem, asked.choice())));
     }
 
@@ -212,7 +211,7 @@ public final class WhyPages implements Feature {
         return frame.withScript("why.js");
     }
 
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    private UnitsShown units() {
+        return WorkshopUnits.of(shop.workshop());
     }
 }

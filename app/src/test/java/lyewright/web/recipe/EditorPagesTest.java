@@ -325,7 +325,7 @@ class EditorPagesTest {
             page.keyboard().press("Enter");
             page.keyboard().type("rest");
             assertThat(strip(page)).hasText("5.0 %");
-            assertThat(page.locator("[data-says='oils.1']")).hasText("600 g, 60.0 %");
+            assertThat(page.locator("[data-says='oils.1']")).hasText("Castor oil: 600 g, 60.0 %");
             page.keyboard().press("Enter");
             page.keyboard().type("lard");
             page.keyboard().press("Enter");

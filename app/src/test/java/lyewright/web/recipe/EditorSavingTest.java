@@ -80,15 +80,23 @@ class EditorSavingTest {
     @Test
     void its_reason_stays_unless_it_is_altered() throws Exception {
         HttpResponse<String> page = workshop.get(edit());
-        assertThat(page.body()).contains("name=\"why\" value=\"harder for summer\"");
-        save(page, "harder for summer", false);
+        assertThat(page.body())
+                .contains("left empty, version 2 keeps the one it has: “harder for summer”")
+                .contains("name=\"why\" value=\"\"");
+        save(page, "", false);
         assertThat(book().find(recipe).orElseThrow().newest().number()).isEqualTo(2);
         assertThat(book().find(recipe).orElseThrow().newest().why()).isEqualTo("harder for summer");
     }
 
     @Test
+    void another_reason_takes_its_place_whole() throws Exception {
+        save(workshop.get(edit()), "more lather", false);
+        assertThat(book().find(recipe).orElseThrow().newest().why()).isEqualTo("more lather");
+    }
+
+    @Test
     void a_next_version_does_not_take_the_reason_of_the_one_before() throws Exception {
-        save(workshop.get(edit()), "harder for summer", true);
+        save(workshop.get(edit()), "", true);
         assertThat(book().find(recipe).orElseThrow().newest().number()).isEqualTo(3);
         assertThat(book().find(recipe).orElseThrow().newest().why()).isEmpty();
         assertThat(book().version(recipe, 2).orElseThrow().why()).isEqualTo("harder for summer");
@@ -102,5 +110,23 @@ class EditorSavingTest {
                 .contains("<span class=\"next\">Save as version 3</span>")
                 .doesNotContain("Save over")
                 .contains("name=\"why\" value=\"\"");
+    }
+
+    @Test
+    void the_row_of_an_oil_that_wets_out_a_powder_tells_all_of_it() throws Exception {
+        String charcoal = book().add(RecipeShop.formula("""
+                        recipe: Charcoal
+                        use: own
+                        oils: {olive-pomace: 42 %, coconut: 58 %}
+                        alkali: sodium
+                        superfat: 6 %
+                        water: 32 % lye
+                        additions:
+                          - {of: activated-charcoal, amount: 8 g per kg oils, stage: trace, disperse: {in: olive-pomace, ratio: 4 to 1}}
+                        """)).orThrow().recipeId();
+
+        assertThat(workshop.get("/recipes/" + charcoal + "/edit").body())
+                .containsPattern("Olive pomace oil: <[^>]*>420[^<]*</button>, <[^>]*>42\\.0 %")
+                .containsPattern("Coconut oil: <[^>]*>580[^<]*</button>, <[^>]*>58\\.0 %");
     }
 }

@@ -335,7 +335,6 @@ class NotebookPagesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "\u0000",
                 "coconut\u0001 350 g",
                 "\ud83d\ude00 350 g",
                 "\u202egnp.exe 5 g",
@@ -346,6 +345,13 @@ class NotebookPagesTest {
     void signs_that_belong_in_no_recipe_are_answered(String text) throws Exception {
         assertThat(server.post("/notebook/answer", "text", text).statusCode()).isEqualTo(200);
         assertThat(server.post("/notebook", "text", text).statusCode()).isIn(200, 422);
+    }
+
+    @Test
+    void a_nul_is_no_sign_at_all_and_is_refused_with_what_was_typed_beside_it() throws Exception {
+        HttpResponse<String> page = server.post("/notebook", "text", "coconut\u0000 350 g");
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.body()).contains("coconut 350 g");
     }
 
     // As whole pages

@@ -53,10 +53,8 @@ class WhyPagesTest {
         // what comes from other figures alone leads on to them, all else names who says so; but a fade's first layer is
         // all colour, and what there is none of needs no source
         answers.values()
-                .forEach(
-                        reason -> assertThat(reason)
-                                .containsPattern(
-                                        "class=\"sources\"|a class=\"why\"|<strong>colourPercent</strong> = 100<|reason-value\">0 "));
+                .forEach(reason -> assertThat(reason)
+                        .containsPattern("class=\"sources\"|a class=\"why\"|formula-line\">= 100<|reason-value\">0 "));
     }
 
     @ParameterizedTest
@@ -82,7 +80,7 @@ class WhyPagesTest {
         leadToTheirOwn(page, 100);
         String change = reason(MakeShop.whys(page).stream()
                 .filter(link -> link.address().startsWith("/why/change")
-                        && link.address().contains("perKgOils.waterGrams"))
+                        && link.address().contains("lye.pureStrengthPercent"))
                 .findFirst()
                 .orElseThrow()
                 .address());
@@ -122,10 +120,19 @@ class WhyPagesTest {
         return answer.body();
     }
 
+    /** With all its digits, which a change has not. */
     private static String value(String reason) {
         Matcher value = Pattern.compile("class=\"reason-value\">([^<]+)<").matcher(reason);
         assertThat(value.find()).isTrue();
-        return value.group(1);
+        Matcher exact = Pattern.compile("(?s)exact-figures.*?<td class=\"number\">([^<]+)<")
+                .matcher(reason);
+        if (!exact.find()) {
+            return value.group(1);
+        }
+        assertThat(shows(value.group(1), exact.group(1)))
+                .as("%s at the head, exactly %s", value.group(1), exact.group(1))
+                .isTrue();
+        return exact.group(1);
     }
 
     private static boolean shows(String shown, String exact) {
@@ -170,7 +177,8 @@ class WhyPagesTest {
                         + "&figure=alkali.naohGrams")
                 .body();
 
-        assertThat(page).contains("Sodium hydroxide to weigh", "purity of naoh", "anywhere between", "Who says so");
+        assertThat(page)
+                .contains("Sodium hydroxide to weigh", "purity of sodium hydroxide", "anywhere between", "Who says so");
         assertThat(page).contains("/make?recipe=" + shop.recipe("tideline"), "amount=1500g");
     }
 

@@ -42,16 +42,12 @@ public final class EquipmentRegister {
 
     /** Adds a mould. */
     public Outcome<KeptMould> addMould(String name, MouldMeasures measures) {
-        return checked(
-                MouldRules.check(name, measures),
-                handle -> new MouldRows(handle).put(database.newId(), name, measures, database.now(), true));
+        return checked(MouldRules.check(name, measures), handle -> put(handle, database.newId(), name, measures, true));
     }
 
     /** Changes a mould. */
     public Outcome<KeptMould> changeMould(String id, String name, MouldMeasures measures) {
-        return checked(
-                MouldRules.check(name, measures),
-                handle -> new MouldRows(handle).put(id, name, measures, database.now(), false));
+        return checked(MouldRules.check(name, measures), handle -> put(handle, id, name, measures, false));
     }
 
     /** Takes a mould out of the list. */
@@ -81,15 +77,12 @@ public final class EquipmentRegister {
 
     /** Adds a balance. */
     public Outcome<KeptBalance> addBalance(Balance balance) {
-        return checked(
-                BalanceRows.check(balance),
-                handle -> new BalanceRows(handle).put(database.newId(), balance, database.now(), true));
+        return checked(BalanceRows.check(balance), handle -> put(handle, database.newId(), balance, true));
     }
 
     /** Changes a balance. */
     public Outcome<KeptBalance> changeBalance(String id, Balance balance) {
-        return checked(
-                BalanceRows.check(balance), handle -> new BalanceRows(handle).put(id, balance, database.now(), false));
+        return checked(BalanceRows.check(balance), handle -> put(handle, id, balance, false));
     }
 
     /** Takes a balance out of the list. */
@@ -121,15 +114,14 @@ public final class EquipmentRegister {
     public Outcome<KeptJug> addJug(String name, WrittenMass emptyWeight, JugUse use) {
         return checked(
                 JugRows.check(name, emptyWeight),
-                handle -> new JugRows(handle)
-                        .put(new KeptJug(database.newId(), name, emptyWeight, use), database.now(), true));
+                handle -> put(handle, new KeptJug(database.newId(), name, emptyWeight, use), true));
     }
 
     /** Changes a jug. */
     public Outcome<KeptJug> changeJug(String id, String name, WrittenMass emptyWeight, JugUse use) {
         return checked(
                 JugRows.check(name, emptyWeight),
-                handle -> new JugRows(handle).put(new KeptJug(id, name, emptyWeight, use), database.now(), false));
+                handle -> put(handle, new KeptJug(id, name, emptyWeight, use), false));
     }
 
     /** Takes a jug out of the list. */
@@ -194,6 +186,24 @@ public final class EquipmentRegister {
                 .filter(jug -> jug.id().equals(id))
                 .forEach(jug -> vessels.put(vessel, jug.emptyWeight().grams())));
         return vessels;
+    }
+
+    private Outcome<KeptMould> put(Handle handle, String id, String name, MouldMeasures measures, boolean isNew) {
+        return Shelf.MOULD
+                .free(handle, name, id)
+                .then(free -> new MouldRows(handle).put(id, name, measures, database.now(), isNew));
+    }
+
+    private Outcome<KeptBalance> put(Handle handle, String id, Balance balance, boolean isNew) {
+        return Shelf.BALANCE
+                .free(handle, balance.name(), id)
+                .then(free -> new BalanceRows(handle).put(id, balance, database.now(), isNew));
+    }
+
+    private Outcome<KeptJug> put(Handle handle, KeptJug jug, boolean isNew) {
+        return Shelf.JUG
+                .free(handle, jug.name(), jug.id())
+                .then(free -> new JugRows(handle).put(jug, database.now(), isNew));
     }
 
     private <T> Outcome<T> checked(List<Problem> problems, Function<Handle, Outcome<T>> work) {

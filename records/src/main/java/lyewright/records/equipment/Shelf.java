@@ -2,6 +2,7 @@ package lyewright.records.equipment;
 
 import java.util.Optional;
 import lyewright.measure.Outcome;
+import lyewright.records.store.Namesakes;
 import org.jdbi.v3.core.Handle;
 
 /** Taking away and putting back, which is the same for everything in the register. */
@@ -24,9 +25,23 @@ enum Shelf {
     }
 
     Outcome<Boolean> putBack(Handle handle, String id) {
-        return done(handle.createUpdate("UPDATE " + table + " SET removed_epoch_ms = NULL WHERE id = :id")
+        Optional<String> name = handle.createQuery("SELECT name FROM " + table + " WHERE id = :id")
                 .bind("id", id)
-                .execute());
+                .mapTo(String.class)
+                .findOne();
+        return name.map(called -> free(handle, called, id))
+                .orElseGet(this::none)
+                .then(free ->
+                        done(handle.createUpdate("UPDATE " + table + " SET removed_epoch_ms = NULL WHERE id = :id")
+                                .bind("id", id)
+                                .execute()));
+    }
+
+    /** Whether one of them may be called so. */
+    Outcome<Boolean> free(Handle handle, String name, String id) {
+        return Namesakes.of(handle, table, "name", name, id)
+                .<Outcome<Boolean>>map(Outcome::refused)
+                .orElseGet(() -> Outcome.ok(true));
     }
 
     /** What was written, or that there was nothing to write to. */

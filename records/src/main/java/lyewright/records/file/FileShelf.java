@@ -2,6 +2,7 @@ package lyewright.records.file;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -10,8 +11,12 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 public final class FileShelf {
 
     private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
+
+    private static final String SHARED = "used-by-a-server.txt";
 
     private final Path folder;
 
@@ -54,6 +61,46 @@ public final class FileShelf {
             throw new IllegalArgumentException("not the name of a kept file");
         }
         return folder.resolve(name.substring(0, 2)).resolve(name);
+    }
+
+    /** The names of all files that have been there since before a moment. */
+    List<String> namesBefore(Instant moment) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        List<String> names = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(folder, 2)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                String name = String.valueOf(file.getFileName());
+                if (isName(name)
+                        && file.equals(at(name))
+                        && Files.getLastModifiedTime(file).toInstant().isBefore(moment)) {
+                    names.add(name);
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return names;
+    }
+
+    /** Whether another database than the one beside it has used it. */
+    boolean isShared() {
+        return Files.exists(folder.resolve(SHARED));
+    }
+
+    /** Notes that another does, where there is anything at all. */
+    void share() throws IOException {
+        if (Files.isDirectory(folder) && !isShared()) {
+            Files.writeString(
+                    folder.resolve(SHARED),
+                    "A database server's records have photographs here: none is taken away by itself.\n");
+        }
+    }
+
+    /** Takes a file away; where it is gone already, nothing is. */
+    void remove(String name) throws IOException {
+        Files.deleteIfExists(at(name));
     }
 
     /** Whether it is there. */

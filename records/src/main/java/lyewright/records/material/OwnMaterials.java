@@ -3,6 +3,7 @@ package lyewright.records.material;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.store.Database;
 import lyewright.records.store.NameOrder;
+import lyewright.records.store.Namesakes;
+import lyewright.records.store.Typed;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -117,7 +120,10 @@ public final class OwnMaterials {
     }
 
     private Outcome<KeptMaterial> checked(OwnMaterial material, Function<Handle, Outcome<KeptMaterial>> work) {
-        List<Problem> problems = MaterialText.check(material);
+        List<Problem> problems = new ArrayList<>(MaterialText.check(material));
+        if (problems.isEmpty()) {
+            Typed.name("key", "its name", material.key()).ifPresent(problems::add);
+        }
         return problems.isEmpty() ? database.decide(work) : new Outcome.Refused<>(problems);
     }
 
@@ -125,13 +131,9 @@ public final class OwnMaterials {
         return problem.isPresent() ? Outcome.refused(problem.get()) : work.get();
     }
 
+    /** The index forbids a second one of the very key; one that only looks the same is found here, unless it was there before. */
     private static Optional<Problem> keyTaken(Handle handle, String key, String byOtherThan) {
-        return byKey(handle, key)
-                .filter(kept -> !kept.id().equals(byOtherThan))
-                .map(kept -> new Problem(
-                        "key",
-                        "there is a material '" + key + "' already",
-                        "give this one another key, or change that one"));
+        return Namesakes.of(handle, "material", "key", key, byOtherThan);
     }
 
     private static Optional<KeptMaterial> byId(Handle handle, String id) {

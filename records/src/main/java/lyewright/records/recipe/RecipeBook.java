@@ -1,9 +1,13 @@
 package lyewright.records.recipe;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaRules;
+import lyewright.formula.NameRules;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -43,6 +47,11 @@ public final class RecipeBook {
     /** A recipe, deleted or not. */
     public Optional<Recipe> find(String id) {
         return database.read(handle -> new RecipeRows(handle).find(id));
+    }
+
+    /** What some recipes are called, deleted or not, by their ids; those that are not there are left out. */
+    public Map<String, String> names(Collection<String> ids) {
+        return ids.isEmpty() ? Map.of() : database.read(handle -> new RecipeRows(handle).names(ids));
     }
 
     /** One version of a recipe. */
@@ -144,9 +153,10 @@ public final class RecipeBook {
         Outcome<T> act();
     }
 
-    /** A formula that breaks the rules would not read back; it is refused as its file would be. */
+    /** A formula that breaks the rules would not read back, and one with a name that nobody sees would not be found again. */
     private static <T> Outcome<T> kept(Formula formula, Action<T> action) {
-        List<Problem> problems = FormulaRules.check(formula, Tables.bundled());
+        List<Problem> problems = new ArrayList<>(FormulaRules.check(formula, Tables.bundled()));
+        problems.addAll(NameRules.check(formula));
         return problems.isEmpty() ? action.act() : new Outcome.Refused<>(problems);
     }
 

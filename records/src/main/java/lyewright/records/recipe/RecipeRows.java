@@ -3,8 +3,12 @@ package lyewright.records.recipe;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lyewright.formula.Use;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -130,6 +134,13 @@ final class RecipeRows {
                         Instant.ofEpochMilli(row.getLong("saved_epoch_ms")),
                         moment(row, "made_epoch_ms")))
                 .list();
+    }
+
+    Map<String, String> names(Collection<String> ids) {
+        return handle.createQuery("SELECT id, name FROM recipe WHERE id IN (<ids>)")
+                .bindList("ids", List.copyOf(Set.copyOf(ids)))
+                .map((row, context) -> Map.entry(row.getString("id"), row.getString("name")))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     /** Living recipes of exactly this name, the one changed last first. */

@@ -38,6 +38,19 @@ public final class Opening {
         return database(folder, clock, null, false);
     }
 
+    /** Whether a place has a workshop's records, of whichever release. */
+    public static boolean isThere(Place place) {
+        if (place instanceof Place.Folder folder) {
+            return Files.isRegularFile(folder.database());
+        }
+        Dialect dialect = new PostgresDialect((Place.Server) place);
+        try {
+            return version(dialect) > Schema.NONE;
+        } catch (SQLException e) {
+            throw Troubles.of(dialect, e);
+        }
+    }
+
     private static Outcome<Database> folder(Place.Folder place, Clock clock) {
         Path home = place.home();
         HomeLock lock;

@@ -1,32 +1,17 @@
 package lyewright.records.store;
 
 import java.util.Optional;
+import lyewright.formula.NameRules;
 import lyewright.measure.Problem;
 
 /** What may be kept of a text that a person typed. Both databases and every page can hold what passes. */
 public final class Typed {
 
-    /** The longest name, in UTF-16 units. */
-    public static final int LONGEST_NAME = 200;
-
     private Typed() {}
 
     /** What is wrong with a name of one line, if anything. */
     public static Optional<Problem> name(String path, String whose, String name) {
-        if (name.isBlank()) {
-            return Optional.of(new Problem(path, whose + " is empty", "write a name"));
-        }
-        if (name.length() > LONGEST_NAME) {
-            return Optional.of(new Problem(
-                    path, whose + " is longer than " + LONGEST_NAME + " characters", "write a shorter one"));
-        }
-        if (!name.equals(name.strip())) {
-            return Optional.of(new Problem(path, whose + " begins or ends with a space", "take it out"));
-        }
-        return name.codePoints().allMatch(c -> isText(c) && c != 0x2028 && c != 0x2029)
-                ? Optional.empty()
-                : Optional.of(new Problem(
-                        path, whose + " has a line break or a control character in it", "write a name of one line"));
+        return NameRules.check(path, whose, name);
     }
 
     /** What is wrong with a text of several lines, if anything. */

@@ -56,7 +56,8 @@ class EquipmentRegisterTest extends Workbench {
     }
 
     private KeptMould kept(MouldMeasures measures) {
-        KeptMould added = register().addMould("Mould", measures).orThrow();
+        String name = "Mould " + register().moulds().size();
+        KeptMould added = register().addMould(name, measures).orThrow();
         restart();
         return register().mould(added.id()).orElseThrow();
     }

@@ -57,10 +57,13 @@ class StatementsTest extends Workbench {
             records.drafts().create(Optional.of(id), 2, "{}");
             UsualMass usual = new UsualMass(WrittenMass.ofGrams("1500"), id, 1);
             register.addMould(
-                            "Mould",
+                            "Mould " + register.moulds().size(),
                             new MouldMeasures(Optional.empty(), Optional.empty(), Optional.of(usual), Optional.empty()))
                     .orThrow();
-            register.addBalance(Balance.parse("kitchen:5kg:1g").orThrow()).orThrow();
+            register.addBalance(Balance.parse("kitchen %d:5kg:1g"
+                                    .formatted(register.balances().size()))
+                            .orThrow())
+                    .orThrow();
         }
     }
 

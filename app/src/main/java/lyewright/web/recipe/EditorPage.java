@@ -8,6 +8,7 @@ import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.MaterialNames.Place;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
+import lyewright.web.Hints;
 import lyewright.web.Piece;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
@@ -30,6 +31,7 @@ import lyewright.words.Sentences;
  * @param focus the field to go on in
  * @param strict whether what is missing is said too, as when somebody wants to save
  * @param unfinished other recipes that were begun and not saved
+ * @param hints in the units of the workshop
  */
 public record EditorPage(
         Frame frame,
@@ -46,7 +48,8 @@ public record EditorPage(
         MaterialNames names,
         String focus,
         boolean strict,
-        List<Unfinished> unfinished) {
+        List<Unfinished> unfinished,
+        Hints hints) {
 
     /** What the bars are for. */
     public static final List<Labelled> USES = List.of(new Labelled("own", "Own use"), new Labelled("sale", "For sale"));
@@ -177,7 +180,8 @@ public record EditorPage(
                 names,
                 goOn,
                 all,
-                unfinished);
+                unfinished,
+                hints);
     }
 
     /** A word with its first letter large. */

@@ -35,6 +35,7 @@ class TypedFiguresTest {
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]+(?:\\.[0-9]+)?");
 
     private static final String RECIPE = form(
+            "opened-in", "demo",
             "recipe", "Trial",
             "use", "own",
             "oils.0.name", "coconut",

@@ -202,7 +202,7 @@ public record EditorFigures(
                         || (wetsOut(line) && line.key().equals(key)));
                 List<Piece> told = new ArrayList<>();
                 if (!weighed.isEmpty()) {
-                    told.add(Piece.plain(weighed.get(0).name() + ": "));
+                    told.add(Piece.plain(called(weighed)));
                     // what wets something out is weighed apart from the rest of it
                     told.add(
                             weighed.size() == 1
@@ -226,10 +226,7 @@ public record EditorFigures(
                 says.put(
                         row(places.getOrDefault("additions." + i + ".of", "")),
                         List.of(
-                                Piece.plain(weighed.stream()
-                                        .map(w -> w.name() + ": ")
-                                        .findFirst()
-                                        .orElse("")),
+                                Piece.plain(called(weighed)),
                                 mass(grams(weighed), path + ".grams"),
                                 Piece.plain(", "),
                                 new Piece(Figures.percent(percent, 1), path + ".percentOfOils"),
@@ -240,6 +237,14 @@ public record EditorFigures(
         private boolean wetsOut(BatchLine line) {
             return line.kind() == BatchLine.Kind.DISPERSING_LIQUID
                     && sheet.batch().liquidFrom(line) == DispersingLiquid.From.OILS;
+        }
+
+        /** What it is called, without its strength, which is no figure of this recipe; empty where nothing is weighed. */
+        private static String called(List<Weighing> weighed) {
+            return weighed.stream()
+                    .map(w -> w.name().split(", (?=[0-9])", 2)[0] + ": ")
+                    .findFirst()
+                    .orElse("");
         }
 
         private static double grams(List<Weighing> weighed) {

@@ -13,6 +13,7 @@ enum Done {
     SAVED(Answers.SAVED, "%s is saved."),
     BACK("back", "%s is back."),
     AGAIN("again", "The old version is the newest again, as version %2$d; all others stay."),
+    TAKEN("own-figures", "Version %2$d of %1$s has the workshop's own figures now."),
     NOTEBOOK("notebook", "Kept."),
     PHOTOGRAPH("photograph", "The photograph is kept."),
     NO_PHOTOGRAPH("no-photograph", "The photograph was taken off. Give it again to have it back.");

@@ -60,6 +60,7 @@ final class EditorActs {
             case "theirs" -> Answers.seeOther(ctx, theirs(recipe, typed));
             case "mine" -> answer(ctx, recipe, typed, keeper(recipe).keepOver(typed), "");
             case "as-file" -> asFile(ctx, recipe, typed);
+            case "own-figures" -> takeFiguresOver(ctx, recipe, typed);
             case "as-form" -> asForm(ctx, recipe, typed);
             default -> {
                 Optional<FormRows.Moved> moved =
@@ -175,6 +176,20 @@ final class EditorActs {
             return;
         }
         keepAndShow(ctx, recipe, typed.withFile(FormulaFile.write(read.formula().get())), FormFields.FILE);
+    }
+
+    /** The workshop's own figures become rows of the form, or entries of the file. */
+    private void takeFiguresOver(Context ctx, Optional<Recipe> recipe, Typed typed) {
+        Drafted drafted = typed.drafted();
+        Optional<Formula> formula = workbench.read(drafted).formula();
+        Typed taken = formula.map(read -> {
+                    Formula with = NewerFigures.taken(read, workbench.names());
+                    return drafted.isFile()
+                            ? typed.withFile(FormulaFile.write(with))
+                            : typed.with(drafted.form().taking(with.materials(), read.materials()));
+                })
+                .orElse(typed);
+        keepAndShow(ctx, recipe, taken, "");
     }
 
     private void asForm(Context ctx, Optional<Recipe> recipe, Typed typed) {

@@ -75,6 +75,14 @@ final class FormNames {
         return key;
     }
 
+    /** Whether a name that was typed may stand for an addition that is named now. */
+    boolean mayBeOne(String typed, String now) {
+        List<MaterialNames.Named> meant = all.meant(typed);
+        return meant.isEmpty()
+                || !(all.key(now, Place.ADDITIONS) instanceof Outcome.Ok<String> key)
+                || meant.stream().anyMatch(named -> named.key().equals(key.value()));
+    }
+
     boolean isLye(String key) {
         return lyes.contains(key)
                 || workshop.own(key)

@@ -149,7 +149,7 @@ final class EditorActs {
                                 reason(recipe.get(), kept),
                                 draft);
         if (saved instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, saved(ok.value().recipeId()));
+            Answers.seeOther(ctx, Done.SAVED.address(ok.value().recipeId()));
         } else {
             Answers.form(ctx, EditorView.PAGE, page.refused(saved.problems()));
         }
@@ -160,11 +160,6 @@ final class EditorActs {
         String why = typed.drafted().why();
         boolean writesOver = !typed.asNext() && !EditorView.isMade(recipe);
         return why.isBlank() && writesOver ? recipe.newest().why() : why;
-    }
-
-    /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */
-    private String saved(String recipeId) {
-        return shop.isShown() ? "/recipes/" + recipeId : Done.SAVED.address(recipeId);
     }
 
     // Fields or file

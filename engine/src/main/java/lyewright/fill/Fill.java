@@ -53,6 +53,9 @@ public record Fill(Target target, Mould mould, Optional<CutPlan> cut, double hol
      */
     public record Bars(int count, double grams, boolean cured) implements Target {}
 
+    /** What usually stays in jugs and on tools, where nothing else is said; common practice. */
+    public static final double USUAL_HOLD_BACK = 0.01;
+
     /** A formula in masses, as it stands, nothing held back. */
     public static final Fill AS_WRITTEN = new Fill(new AsWritten(), Mould.UNKNOWN, Optional.empty(), 0);
 

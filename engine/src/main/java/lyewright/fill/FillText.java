@@ -135,7 +135,7 @@ public final class FillText {
         Optional<Double> water =
                 read(Part.WATER_FILL, FillText::mass).map(WrittenMass::grams).or(known::waterFillGrams);
         Optional<Mould.Usual> usual = read(Part.USUAL, readUsual).or(known::usual);
-        double holdBack = read(Part.HOLD_BACK, FillText::holdBack).orElse(0.0);
+        double holdBack = read(Part.HOLD_BACK, FillText::holdBack).orElse(Fill.USUAL_HOLD_BACK);
         checkCut(cut, shape, target);
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);

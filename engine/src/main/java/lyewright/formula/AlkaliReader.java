@@ -8,6 +8,8 @@ import lyewright.formula.AlkaliChoice.As;
 import lyewright.formula.AlkaliChoice.Basis;
 import lyewright.formula.YamlTree.Entries;
 import lyewright.material.Alkali;
+import lyewright.measure.Decimal;
+import lyewright.measure.Outcome;
 import lyewright.measure.Share;
 import lyewright.measure.WrittenMass;
 import org.jspecify.annotations.Nullable;
@@ -56,7 +58,15 @@ final class AlkaliReader {
         return null;
     }
 
-    private static AlkaliChoice word(String word) {
+    private @Nullable AlkaliChoice word(String word) {
+        if (Decimal.leading(word) instanceof Outcome.Ok) {
+            findings.add(
+                    ALKALI,
+                    Wording.quote(word) + " does not say which alkali it is of",
+                    "write alkali: {sodium: " + word + "}, or potassium in its place");
+            findings.expect("superfat");
+            return null;
+        }
         for (Alkali alkali : Alkali.values()) {
             if (alkali.word().equals(word)) {
                 return new AlkaliChoice.Single(alkali);

@@ -76,10 +76,7 @@ final class KeepingFigures {
                 title,
                 "",
                 value,
-                () -> new Account(
-                                sentence
-                                        + " More is sooner rancid. Antioxidants, light, warmth and metals are not in it.",
-                                formula.get())
+                () -> new Account(sentence, formula.get())
                         .note("More is sooner rancid. Antioxidants, light, warmth and metals are not in it.")
                         .note(source));
     }

@@ -124,7 +124,7 @@ class FillTextTest {
     void a_known_mould_is_filled_and_cut_as_planned_unless_told_otherwise() {
         Fill fill = read(Map.of(), LOAF, Optional.of(PLAN)).orThrow();
 
-        assertThat(fill).isEqualTo(new Fill(new Fill.FullMould(), LOAF, Optional.of(PLAN), 0));
+        assertThat(fill).isEqualTo(new Fill(new Fill.FullMould(), LOAF, Optional.of(PLAN), Fill.USUAL_HOLD_BACK));
     }
 
     @Test

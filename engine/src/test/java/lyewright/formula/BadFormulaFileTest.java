@@ -1529,4 +1529,17 @@ class BadFormulaFileTest {
         }
         assertThat(read).as("texts that still are formulas").isGreaterThan(500);
     }
+
+    @Test
+    void a_mass_that_does_not_say_of_which_alkali_is_told_how_to_be_written() {
+        String text = "recipe: T\noils:\n  coconut: 1000 g\nalkali: 140 g\nwater: 300 g\n";
+        List<String> told = FormulaFile.read(text).problems().stream()
+                .map(problem -> problem.what() + "; " + problem.remedy())
+                .toList();
+        assertThat(told)
+                .containsExactly(
+                        "'140 g' does not say which alkali it is of; write alkali: {sodium: 140 g}, or potassium in its place");
+        String mended = text.replace("alkali: 140 g", "alkali: {sodium: 140 g}");
+        assertThat(FormulaFile.read(mended).formula()).isPresent();
+    }
 }

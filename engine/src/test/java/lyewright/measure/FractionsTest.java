@@ -81,8 +81,8 @@ class FractionsTest {
 
     private static String spelling(Random random, int whole, int part, int of) {
         String fraction = part + "/" + of;
-        String sign = SIGNS.get(fraction);
-        boolean asSign = sign != null && random.nextBoolean();
+        String sign = SIGNS.getOrDefault(fraction, "");
+        boolean asSign = !sign.isEmpty() && random.nextBoolean();
         String written = asSign ? sign : random.nextInt(4) == 0 ? part + " / " + of : fraction;
         if (whole == 0) {
             return written;

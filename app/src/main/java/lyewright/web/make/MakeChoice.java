@@ -164,6 +164,13 @@ public record MakeChoice(Map<String, String> texts) {
         return new MakeChoice(changed);
     }
 
+    /** The same, in which a mould that is chosen after none was is meant to be full. */
+    MakeChoice withItsFirstMould() {
+        boolean chosen =
+                !text(MOULD).isEmpty() && much().filter(Much.WRITTEN::equals).isPresent();
+        return chosen ? with(MUCH, Much.FULL.word) : this;
+    }
+
     /** The same without some texts. */
     MakeChoice without(String... names) {
         Map<String, String> changed = new LinkedHashMap<>(texts);

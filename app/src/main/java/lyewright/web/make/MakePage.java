@@ -9,6 +9,7 @@ import lyewright.formula.OilLine;
 import lyewright.records.equipment.JugUse;
 import lyewright.records.equipment.KeptJug;
 import lyewright.web.Frame;
+import lyewright.web.Hints;
 import lyewright.web.make.MakeChoice.Much;
 import lyewright.words.Figures;
 
@@ -24,6 +25,7 @@ import lyewright.words.Figures;
  * @param jugs which jug stands for which vessel, where the workshop has any
  * @param oils of the recipe
  * @param others every oil that may come in place of one
+ * @param hints in the units of the workshop
  */
 public record MakePage(
         Frame frame,
@@ -34,7 +36,8 @@ public record MakePage(
         String planned,
         List<JugChoice> jugs,
         List<Option> oils,
-        List<String> others) {
+        List<String> others,
+        Hints hints) {
 
     /** Copies its lists. */
     public MakePage {
@@ -90,7 +93,8 @@ public record MakePage(
                         .toList(),
                 bench.names().all(MaterialNames.Place.OILS).stream()
                         .map(named -> Swap.name(bench.names(), named.key()))
-                        .toList());
+                        .toList(),
+                Hints.of(bench.workshop().units()));
     }
 
     private static List<Option> moulds(Bench bench) {

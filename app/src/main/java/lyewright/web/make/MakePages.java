@@ -47,6 +47,9 @@ public final class MakePages implements Feature {
     private static final int SHOWN = 30;
     private static final int LONGEST_QUERY = 200;
 
+    /** Sent by a page without scripts on which no mould was chosen yet. */
+    private static final String NO_MOULD_BEFORE = "no-mould-before";
+
     private final Shop shop;
     private final Workbench workbench;
 
@@ -76,6 +79,9 @@ public final class MakePages implements Feature {
         if (choice.text(MakeChoice.RECIPE).isEmpty()) {
             pick(ctx);
             return;
+        }
+        if (ctx.queryParam(NO_MOULD_BEFORE) != null) {
+            choice = choice.withItsFirstMould();
         }
         Bench bench = workbench.lay(choice);
         boolean inPlace = Answers.isInPlace(ctx);

@@ -86,7 +86,7 @@ final class CompareTold {
             case SUPERFAT_AND_LYE -> "Superfat and lye";
             case FATTY_ACIDS -> "Fatty acids";
             case OIL_VALUES -> "What the oils take";
-            case KEEPING -> "Keeping: more is sooner rancid";
+            case KEEPING -> "Keeping: more is sooner rancid; antioxidants, light, warmth and metals are not in it";
             case CURED_BAR -> "The cured bar";
             case BATCH -> "What comes out";
         };

@@ -8,6 +8,7 @@ import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.MaterialNames.Place;
 import lyewright.measure.Problem;
 import lyewright.web.Frame;
+import lyewright.web.Hints;
 import lyewright.web.Piece;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
@@ -31,6 +32,7 @@ import lyewright.words.Sentences;
  * @param focus the field to go on in
  * @param strict whether what is missing is said too, as when somebody wants to save
  * @param unfinished other recipes that were begun and not saved
+ * @param hints in the units of the workshop
  */
 public record EditorPage(
         Frame frame,
@@ -48,7 +50,8 @@ public record EditorPage(
         MaterialNames names,
         String focus,
         boolean strict,
-        List<Unfinished> unfinished) {
+        List<Unfinished> unfinished,
+        Hints hints) {
 
     /** What the bars are for. */
     public static final List<Labelled> USES = List.of(new Labelled("own", "Own use"), new Labelled("sale", "For sale"));
@@ -180,7 +183,8 @@ public record EditorPage(
                 names,
                 goOn,
                 all,
-                unfinished);
+                unfinished,
+                hints);
     }
 
     /** A word with its first letter large. */

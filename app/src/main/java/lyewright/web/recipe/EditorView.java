@@ -7,6 +7,7 @@ import lyewright.formula.MaterialNames;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.Recipe;
 import lyewright.web.Frame;
+import lyewright.web.Hints;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.recipe.DraftKeeper.Result;
@@ -98,7 +99,8 @@ final class EditorView {
                 workshop,
                 focus,
                 false,
-                recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of());
+                recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of(),
+                Hints.of(shop.workshop().units()));
     }
 
     private Frame frame(Of of, Typed typed) {

@@ -13,6 +13,7 @@ import lyewright.formula.MaterialNames.Place;
 import lyewright.formula.OwnMaterial;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.web.Hints;
 import lyewright.words.Sentences;
 
 /**
@@ -262,7 +263,12 @@ public record NotebookView(
     }
 
     public String mouldExamples() {
-        return MouldText.EXAMPLES;
+        return hints().moulds();
+    }
+
+    /** Examples in the units that it is typed in. */
+    public Hints hints() {
+        return new Hints(bench.units().ounces());
     }
 
     /** Whether the example stands in the text instead of what was typed. */

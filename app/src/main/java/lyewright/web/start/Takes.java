@@ -9,6 +9,9 @@ final class Takes {
 
     private static final double RIGHT_FROM = 0.97;
     private static final double RIGHT_TO = 1.03;
+    /** Under this a tenth is too coarse. */
+    private static final double CLOSE_TO = 1.25;
+
     private static final double PLAIN_FROM = 1.05;
     private static final double WHOLE_FROM = 9.95;
 
@@ -59,6 +62,10 @@ final class Takes {
     private static String multiple(double ratio) {
         if (ratio < PLAIN_FROM) {
             return "a little more than this recipe";
+        }
+        if (ratio < CLOSE_TO) {
+            // a tenth of a recipe more than it takes runs over
+            return Figures.upTo(ratio, 2) + " times this recipe";
         }
         String times = Figures.fixed(ratio, ratio < WHOLE_FROM ? 1 : 0);
         return switch (times) {

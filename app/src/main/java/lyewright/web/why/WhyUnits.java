@@ -7,7 +7,7 @@ import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.words.UnitsShown;
 
-/** Numbers of a reason with their unit; masses also as a workshop that weighs in ounces reads them. */
+/** Numbers of a reason with their unit: what is weighed as its balance shows it, any mass also as a workshop in ounces reads it. */
 final class WhyUnits {
 
     private static final Pattern WEIGHED = Pattern.compile("vessels\\[([0-9]+)]\\.items\\[([0-9]+)]\\.weighGrams");
@@ -35,10 +35,9 @@ final class WhyUnits {
      */
     String said(String figure, double value, String text, String unit) {
         String plain = with(text, unit);
-        if (!unit.equals(MASS) || !units.ounces()) {
-            return plain;
-        }
-        return balance(figure).map(balance -> units.on(balance, value)).orElseGet(() -> units.beside(value, plain));
+        return unit.equals(MASS)
+                ? balance(figure).map(balance -> units.on(balance, value)).orElseGet(() -> units.beside(value, plain))
+                : plain;
     }
 
     private Optional<Balance> balance(String figure) {

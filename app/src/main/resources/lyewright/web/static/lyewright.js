@@ -16,7 +16,8 @@
   });
 
   // An answer that comes while a button is pressed would take it from under the finger, and the click would be lost. It is
-  // dropped, and asked for again once the press is over. What was asked for by a click itself is never held.
+  // dropped, and asked for again once the press is over. What was asked for by a click itself is never held, nor
+  // is what a form that keeps drafts sends: its buttons are not replaced.
   const PRESS = 50;
   const PRESSED = "button, a, summary, label, input[type=checkbox], input[type=radio]";
   let presses = 0;
@@ -66,7 +67,7 @@
 
   document.addEventListener("htmx:beforeSwap", function (event) {
     const by = event.detail.requestConfig && event.detail.requestConfig.triggeringEvent;
-    if (pressed && by && ["input", "change", "search"].includes(by.type)) {
+    if (pressed && by && ["input", "change", "search"].includes(by.type) && !typing(event)) {
       event.detail.shouldSwap = false;
       held.add(event.detail.requestConfig.elt);
       return;

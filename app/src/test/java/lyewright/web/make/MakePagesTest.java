@@ -61,6 +61,18 @@ class MakePagesTest {
     }
 
     @Test
+    void without_scripts_the_first_mould_that_is_chosen_is_filled_too() {
+        assertThat(sheet(shop.make("notebook")))
+                .contains("<noscript><input type=\"hidden\" name=\"no-mould-before\" value=\"yes\">");
+
+        String chosen = shop.make("notebook", "mould", "loaf", "much", "written");
+        assertThat(sheet(chosen + "&no-mould-before=yes"))
+                .contains("the mould takes")
+                .doesNotContain("no-mould-before");
+        assertThat(sheet(chosen)).doesNotContain("the mould takes");
+    }
+
+    @Test
     void a_recipe_in_percent_first_fills_the_first_mould() {
         assertThat(sheet(shop.make("plain"))).contains("the mould takes");
     }

@@ -17,6 +17,7 @@ class TakesTest {
                 "1.00 | It fills your loaf: 1567 g.",
                 "0.98 | It fills your loaf: 1567 g.",
                 "1.04 | Your loaf takes a little more than this recipe.",
+                "1.067 | Your loaf takes 1.07 times this recipe.",
                 "1.38 | Your loaf takes 1.4 times this recipe.",
                 "1.50 | Your loaf takes one and a half times this recipe.",
                 "2.01 | Your loaf takes twice this recipe.",

@@ -1,6 +1,9 @@
 package lyewright.records.setting;
 
+import java.math.BigDecimal;
 import java.util.Optional;
+import lyewright.fill.Fill;
+import lyewright.measure.Share;
 
 /**
  * What a workshop is set to.
@@ -27,5 +30,6 @@ public record Workshop(
         String holdBack) {
 
     /** The share that stays in jugs where nothing is set; common practice. */
-    public static final String USUAL_HOLD_BACK = "1 %";
+    public static final String USUAL_HOLD_BACK =
+            new Share(BigDecimal.valueOf(Fill.USUAL_HOLD_BACK).movePointRight(2)).toString();
 }

@@ -25,7 +25,7 @@ final class BackupCommand implements Command {
                 "The file is read back before this says that it is written. Keep a copy on another disk.",
                 "",
                 "Example:",
-                "  lyewright backup workshop.lyewright");
+                "  lyewright backup workshop.zip");
         return spec;
     }
 

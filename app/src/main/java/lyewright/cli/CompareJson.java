@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
+import lyewright.formula.MaterialChange;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.Comparison;
@@ -36,11 +37,34 @@ final class CompareJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("materials");
+        for (MaterialChange change : comparison.materials()) {
+            json.writeStartObject();
+            json.writeStringField("key", change.key());
+            json.writeStringField("name", change.name());
+            json.writeStringField("figure", change.figure());
+            writeSaid("a", change.a(), json);
+            writeSaid("b", change.b(), json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("cautions");
         for (CautionChange change : comparison.cautions()) {
             writeCaution(change, json);
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void writeSaid(String field, Optional<MaterialChange.Said> said, JsonGenerator json)
+            throws IOException {
+        if (said.isEmpty()) {
+            json.writeNullField(field);
+            return;
+        }
+        json.writeObjectFieldStart(field);
+        json.writeStringField("value", said.get().value());
+        json.writeStringField("source", said.get().source());
         json.writeEndObject();
     }
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lyewright.formula.MaterialChange;
 import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.CautionChange;
 import lyewright.makingsheet.CautionChange.Change;
@@ -13,6 +14,7 @@ import lyewright.makingsheet.Comparison.Row;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.words.CompareWords;
 import lyewright.words.Figures;
+import lyewright.words.MaterialChangeWords;
 
 /** A comparison as a page of text: the change in a sentence, the figures that differ, the cautions that come or go. */
 final class CompareText {
@@ -59,11 +61,21 @@ final class CompareText {
         } else {
             page.paragraph(words.nothing(), 0);
         }
+        materials();
         cautions();
         page.blank();
         page.rule();
         page.ends("Lyewright", "tables of " + comparison.b().formula().tables().edition());
         return page.toString();
+    }
+
+    /** Why the same oils may take another alkali: whose figures they have. */
+    private void materials() {
+        List<MaterialChange> changes = comparison.materials();
+        if (!changes.isEmpty()) {
+            page.heading("Figures of the materials");
+            changes.forEach(change -> page.hanging(" ", MaterialChangeWords.fromTo(change)));
+        }
     }
 
     private String howMuch() {

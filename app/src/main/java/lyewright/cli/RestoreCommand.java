@@ -28,7 +28,7 @@ final class RestoreCommand implements Command {
                 "written to a backup of its own beside the workshop, and said. While the pages are open, restore there.",
                 "",
                 "Example:",
-                "  lyewright restore workshop.lyewright");
+                "  lyewright restore workshop.zip");
         return spec;
     }
 

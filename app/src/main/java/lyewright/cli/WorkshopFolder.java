@@ -3,6 +3,8 @@ package lyewright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Home;
@@ -14,6 +16,9 @@ import picocli.CommandLine.ParseResult;
 
 /** What the commands that keep a whole workshop have in common: which workshop, and which file. */
 final class WorkshopFolder {
+
+    /** What a database's pool has to say is of no use on a terminal; held here, since a logger that nobody holds forgets it. */
+    private static final Logger POOL = Logger.getLogger("com.zaxxer.hikari");
 
     private WorkshopFolder() {}
 
@@ -36,6 +41,7 @@ final class WorkshopFolder {
 
     /** The workshop: of the folder that was named, before the command or after it. */
     static Outcome<Place> place(ParseResult typed, Path folder) {
+        POOL.setLevel(Level.WARNING);
         ParseResult before = typed.commandSpec().parent().commandLine().getParseResult();
         Optional<String> named = Optional.ofNullable(typed.<String>matchedOptionValue(PagesCommand.HOME, null))
                 .or(() -> Optional.ofNullable(before.<String>matchedOptionValue(PagesCommand.HOME, null)));

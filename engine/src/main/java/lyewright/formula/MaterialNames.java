@@ -2,6 +2,7 @@ package lyewright.formula;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,6 +135,32 @@ public final class MaterialNames {
             tables.additives().forEach(add -> all.putIfAbsent(add.key(), new Named(add.key(), add.name())));
         }
         return List.copyOf(all.values());
+    }
+
+    /**
+     * What a name may mean of the tables, wherever it stands.
+     *
+     * @param typed what was typed
+     * @return the one that is meant, or those to choose from; none where it is not known
+     */
+    public List<Named> meant(String typed) {
+        if (tables.has(typed)) {
+            return named(List.of(typed));
+        }
+        Set<String> sure = new LinkedHashSet<>();
+        for (Place place : Place.values()) {
+            if (names.key(typed, key -> belongs(key, place)) instanceof Outcome.Ok<String> ok) {
+                sure.add(ok.value());
+            }
+        }
+        return named(sure.isEmpty() ? names.find(typed, any -> true).keys() : sure);
+    }
+
+    private List<Named> named(Collection<String> keys) {
+        return keys.stream()
+                .filter(tables::has)
+                .map(key -> new Named(key, name(key).orElse(key)))
+                .toList();
     }
 
     /**

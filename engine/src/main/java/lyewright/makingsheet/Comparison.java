@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lyewright.formula.MaterialChange;
 import lyewright.formula.ResolvedFormula.OilPart;
 
 /**
@@ -151,6 +152,16 @@ public record Comparison(MakingSheet a, MakingSheet b, List<Row> rows, List<Caut
                 .map(OilPart::name)
                 .distinct()
                 .toList();
+    }
+
+    /**
+     * Figures of materials that the two do not have alike, since one carries the maker's own.
+     *
+     * @return of materials that both name
+     */
+    public List<MaterialChange> materials() {
+        return MaterialChange.between(
+                a.formula().formula(), b.formula().formula(), b.formula().tables());
     }
 
     /**

@@ -11,6 +11,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.setting.Paper;
 import lyewright.web.WorkshopUnits;
+import lyewright.web.recipe.NewerFigures;
 
 /**
  * What a choice comes to: the part of the page that changes as the choice does.
@@ -21,6 +22,9 @@ import lyewright.web.WorkshopUnits;
  * @param made whether something was made from that version already
  * @param paper the paper in the workshop's printer
  * @param sheet the sheet; empty while something is wrong
+ * @param newer where the workshop's own figures are others than the version's
+ * @param newest whether there is no version after this one
+ * @param draft whether changes to the recipe are not saved yet
  * @param swap what another oil would do, if that was asked
  * @param troubles what is wrong in no field of the form: in the recipe itself
  * @param fields every field with what is wrong in it
@@ -33,6 +37,9 @@ public record MakeAnswer(
         boolean made,
         Paper paper,
         Optional<SheetShown> sheet,
+        NewerFigures newer,
+        boolean newest,
+        boolean draft,
         Optional<SwapShown> swap,
         List<String> troubles,
         Map<String, FieldShown> fields,
@@ -66,6 +73,9 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
+                NewerFigures.of(bench.formula(), bench.names()),
+                newest,
+                bench.recipe().draftId().isPresent(),
                 swap.flatMap(MakeAnswer::value)
                         .map(swapped ->
                                 SwapShown.of(swapped, newest, bench.choice(), WorkshopUnits.of(bench.workshop()))),

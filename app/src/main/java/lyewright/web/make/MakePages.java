@@ -22,6 +22,7 @@ import lyewright.web.Shop;
 import lyewright.web.WorkshopUnits;
 import lyewright.web.recipe.BarShown;
 import lyewright.web.recipe.BegunDraft;
+import lyewright.web.recipe.NewerFigures;
 import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
 
@@ -69,6 +70,7 @@ public final class MakePages implements Feature {
         routes.get(PDF, this::paper);
         routes.post(PDF, this::printPaper);
         routes.post(ADDRESS + "/printed", this::printed);
+        routes.post(ADDRESS + "/own-figures", this::takeFiguresOver);
         routes.post(ADDRESS + "/draft", this::draft);
     }
 
@@ -193,6 +195,23 @@ public final class MakePages implements Feature {
         } else {
             throw refused("Nothing was kept", editor.problems().get(0));
         }
+    }
+
+    /** The newest version with the workshop's own figures; what was chosen stays chosen. */
+    private void takeFiguresOver(Context ctx) {
+        Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()));
+        if (bench.version().number() != bench.recipe().newest().number()) {
+            throw new Refused(
+                    409,
+                    "A newer version was saved since this page was shown.",
+                    "Choose it, and take the figures over there.");
+        }
+        Outcome<RecipeVersion> taken = NewerFigures.takeOver(shop, bench.recipe());
+        if (!taken.problems().isEmpty()) {
+            throw refused("Nothing was kept", taken.problems().get(0));
+        }
+        Answers.seeOther(
+                ctx, ADDRESS + "?" + bench.choice().without(MakeChoice.VERSION).query());
     }
 
     /** The page itself goes to the printer: the browser is told to print once the version is kept. */

@@ -15,6 +15,7 @@ import lyewright.web.Piece;
  * @param summary what it comes to
  * @param pictures of both over one scale
  * @param typed what was typed on either side
+ * @param materials figures of the materials that differ, as sentences
  * @param groups figures that differ
  * @param same what does not
  * @param cautions that come, go or stay
@@ -27,6 +28,7 @@ public record ComparePage(
         List<String> summary,
         List<Picture> pictures,
         AsTyped typed,
+        List<String> materials,
         List<Group> groups,
         Optional<String> same,
         List<CautionLine> cautions,
@@ -38,6 +40,7 @@ public record ComparePage(
         troubles = List.copyOf(troubles);
         summary = List.copyOf(summary);
         pictures = List.copyOf(pictures);
+        materials = List.copyOf(materials);
         groups = List.copyOf(groups);
         cautions = List.copyOf(cautions);
     }
@@ -51,6 +54,7 @@ public record ComparePage(
                 List.of(),
                 List.of(),
                 new AsTyped(List.of(), List.of()),
+                List.of(),
                 List.of(),
                 Optional.empty(),
                 List.of(),

@@ -171,6 +171,7 @@ final class ComparePages {
                 told.summary(),
                 pictures(okA.value(), okB.value()),
                 CompareTyped.of(a.typed(okA.value(), units), b.typed(okB.value(), units)),
+                told.materials(),
                 told.groups(),
                 told.same(),
                 told.cautions(),

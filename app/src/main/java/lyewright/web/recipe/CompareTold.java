@@ -14,6 +14,7 @@ import lyewright.why.Reason;
 import lyewright.why.Why;
 import lyewright.words.CompareWords;
 import lyewright.words.ComparedShown;
+import lyewright.words.MaterialChangeWords;
 import lyewright.words.UnitsShown;
 
 /** A comparison as the rows of a page. */
@@ -50,6 +51,13 @@ final class CompareTold {
                     "Of a premix each oil counts with the others: " + String.join(", ", comparison.premixes()) + ".");
         }
         return summary;
+    }
+
+    /** Whose figures the same materials have, which no formula's lines tell. */
+    List<String> materials() {
+        return comparison.materials().stream()
+                .map(change -> MaterialChangeWords.fromTo(change) + ".")
+                .toList();
     }
 
     Optional<String> same() {

@@ -10,9 +10,10 @@ enum Done {
     NEXT("next", "The file is kept as version %2$d of %1$s; the versions before it stay as they were."),
     KEPT("kept", "Nothing was written: version %2$d of %1$s holds just this already."),
     COPIED("copied", "This is the copy. Give it a name of its own in the editor."),
-    SAVED(Answers.SAVED, "%s is saved."),
+    SAVED(Answers.SAVED, "%1$s is saved, as version %2$d."),
     BACK("back", "%s is back."),
     AGAIN("again", "The old version is the newest again, as version %2$d; all others stay."),
+    TAKEN("own-figures", "Version %2$d of %1$s has the workshop's own figures now."),
     NOTEBOOK("notebook", "Kept."),
     PHOTOGRAPH("photograph", "The photograph is kept."),
     NO_PHOTOGRAPH("no-photograph", "The photograph was taken off. Give it again to have it back.");

@@ -60,6 +60,7 @@ final class EditorActs {
             case "theirs" -> Answers.seeOther(ctx, theirs(recipe, typed));
             case "mine" -> answer(ctx, recipe, typed, keeper(recipe).keepOver(typed), "");
             case "as-file" -> asFile(ctx, recipe, typed);
+            case "own-figures" -> takeFiguresOver(ctx, recipe, typed);
             case "as-form" -> asForm(ctx, recipe, typed);
             default -> {
                 Optional<FormRows.Moved> moved =
@@ -148,7 +149,7 @@ final class EditorActs {
                                 reason(recipe.get(), kept),
                                 draft);
         if (saved instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, saved(ok.value().recipeId()));
+            Answers.seeOther(ctx, Done.SAVED.address(ok.value().recipeId()));
         } else {
             Answers.form(ctx, EditorView.PAGE, page.refused(saved.problems()));
         }
@@ -161,11 +162,6 @@ final class EditorActs {
         return why.isBlank() && writesOver ? recipe.newest().why() : why;
     }
 
-    /** In the other workshop its page is not shown at once, so that the address carries on that it is saved. */
-    private String saved(String recipeId) {
-        return shop.isShown() ? "/recipes/" + recipeId : Done.SAVED.address(recipeId);
-    }
-
     // Fields or file
 
     private void asFile(Context ctx, Optional<Recipe> recipe, Typed typed) {
@@ -175,6 +171,20 @@ final class EditorActs {
             return;
         }
         keepAndShow(ctx, recipe, typed.withFile(FormulaFile.write(read.formula().get())), FormFields.FILE);
+    }
+
+    /** The workshop's own figures become rows of the form, or entries of the file. */
+    private void takeFiguresOver(Context ctx, Optional<Recipe> recipe, Typed typed) {
+        Drafted drafted = typed.drafted();
+        Optional<Formula> formula = workbench.read(drafted).formula();
+        Typed taken = formula.map(read -> {
+                    Formula with = NewerFigures.taken(read, workbench.names());
+                    return drafted.isFile()
+                            ? typed.withFile(FormulaFile.write(with))
+                            : typed.with(drafted.form().taking(with.materials(), read.materials()));
+                })
+                .orElse(typed);
+        keepAndShow(ctx, recipe, taken, "");
     }
 
     private void asForm(Context ctx, Optional<Recipe> recipe, Typed typed) {

@@ -25,6 +25,7 @@ import lyewright.words.Sentences;
  * @param file the formula as a file, where that is shown instead of the fields
  * @param read what the form comes to
  * @param figures what that comes to, if it can be reckoned
+ * @param newer where the workshop's own figures are others than those it is reckoned with
  * @param draft where it is kept
  * @param note what another window did, if it did anything
  * @param names what may be typed
@@ -43,6 +44,7 @@ public record EditorPage(
         Optional<String> file,
         FormRead read,
         Optional<EditorFigures> figures,
+        NewerFigures newer,
         Kept draft,
         Optional<Note> note,
         MaterialNames names,
@@ -175,6 +177,7 @@ public record EditorPage(
                 file,
                 other,
                 figures,
+                newer,
                 draft,
                 note,
                 names,

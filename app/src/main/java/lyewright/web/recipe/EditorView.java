@@ -3,6 +3,7 @@ package lyewright.web.recipe;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lyewright.formula.MaterialNames;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.Recipe;
 import lyewright.web.Frame;
@@ -71,6 +72,7 @@ final class EditorView {
         Of of = recipe.map(r ->
                         new Of(r.name(), typed.basedOn(), isMade(r), r.newest().why()))
                 .orElse(Of.NEW);
+        MaterialNames workshop = workbench.names();
         Map<String, String> fields = drafted.form().fields();
         return new EditorPage(
                 frame(of, typed),
@@ -82,6 +84,10 @@ final class EditorView {
                 drafted.isFile() ? Optional.of(drafted.file()) : Optional.empty(),
                 reckoned.read(),
                 reckoned.figures(),
+                reckoned.read()
+                        .formula()
+                        .map(formula -> NewerFigures.of(formula, workshop))
+                        .orElse(NewerFigures.NONE),
                 new EditorPage.Kept(
                         typed.draftId(),
                         typed.revision(),
@@ -90,7 +96,7 @@ final class EditorView {
                         drafted.why(),
                         typed.asNext()),
                 note,
-                workbench.names(),
+                workshop,
                 focus,
                 false,
                 recipe.isEmpty() && typed.draftId().isEmpty() ? unfinished() : List.of(),

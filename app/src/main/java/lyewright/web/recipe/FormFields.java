@@ -1,6 +1,7 @@
 package lyewright.web.recipe;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,6 +31,9 @@ final class FormFields {
     private static final int MOST_ROWS_SHOWN = 5 * FormulaForm.MOST_ROWS;
 
     static final String REMARKS = "remarks";
+
+    /** Keys of what stays as the tables have it, which nobody types either. */
+    static final String AS_TABLES = "as-tables";
 
     /** The whole formula as a file, where somebody types that instead. */
     static final String FILE = "file";
@@ -61,7 +65,7 @@ final class FormFields {
     }
 
     private static int longest(String name) {
-        if (name.equals(REMARKS) || name.equals(FILE)) {
+        if (name.equals(REMARKS) || name.equals(FILE) || name.equals(AS_TABLES)) {
             return LONGEST_REMARKS;
         }
         boolean text = name.equals("notes") || (name.endsWith("." + MaterialRow.OILS) && name.startsWith("materials."));
@@ -93,6 +97,9 @@ final class FormFields {
                 list(rows, "additions", row -> addition(line, row)),
                 list(rows, "portions", row -> new PortionRow(line.apply(row + "name"), line.apply(row + "share"))),
                 list(rows, "materials", row -> material(line, text, row)),
+                Arrays.stream(line.apply(AS_TABLES).split(" "))
+                        .filter(key -> !key.isEmpty())
+                        .toList(),
                 FormRemarks.read(whole(sent.apply(REMARKS))));
     }
 
@@ -175,6 +182,9 @@ final class FormFields {
         put(fields, "additions", form.additions(), FormFields::texts);
         put(fields, "portions", form.portions(), row -> List.of("name", row.name(), "share", row.share()));
         put(fields, "materials", form.materials(), FormFields::texts);
+        if (!form.asTables().isEmpty()) {
+            fields.put(AS_TABLES, String.join(" ", form.asTables()));
+        }
         String remarks = FormRemarks.write(form.remarks());
         if (!remarks.isEmpty()) {
             fields.put(REMARKS, remarks);

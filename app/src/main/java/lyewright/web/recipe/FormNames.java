@@ -22,6 +22,9 @@ final class FormNames {
     private final MaterialNames workshop;
     private final MaterialNames all;
     private final Set<String> lyes = new HashSet<>();
+    /** What stays as the tables have it. */
+    private final Set<String> asTables;
+
     /** Each key that is named, and the field it is named in first. */
     private final Map<String, String> used = new LinkedHashMap<>();
 
@@ -37,6 +40,7 @@ final class FormNames {
             }
         }
         this.workshop = workshop;
+        this.asTables = Set.copyOf(new HashSet<>(form.asTables()));
         this.all = workshop.with(own);
     }
 
@@ -71,6 +75,14 @@ final class FormNames {
         return key;
     }
 
+    /** Whether a name that was typed may stand for an addition that is named now. */
+    boolean mayBeOne(String typed, String now) {
+        List<MaterialNames.Named> meant = all.meant(typed);
+        return meant.isEmpty()
+                || !(all.key(now, Place.ADDITIONS) instanceof Outcome.Ok<String> key)
+                || meant.stream().anyMatch(named -> named.key().equals(key.value()));
+    }
+
     boolean isLye(String key) {
         return lyes.contains(key)
                 || workshop.own(key)
@@ -95,10 +107,12 @@ final class FormNames {
         return all.key(typed, Place.OILS) instanceof Outcome.Ok<String> key ? key.value() : typed;
     }
 
-    /** A material of the workshop that is named and that the formula does not have yet. */
+    /** A material of the workshop that is named, that the formula does not have yet and that is not to stay the tables'. */
     Optional<String> toCopy(Set<String> had) {
         return used.keySet().stream()
-                .filter(key -> !had.contains(key) && workshop.own(key).isPresent())
+                .filter(key -> !had.contains(key)
+                        && !asTables.contains(key)
+                        && workshop.own(key).isPresent())
                 .findFirst();
     }
 

@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import lyewright.formula.Comments;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
+import lyewright.formula.OwnFigures;
 import lyewright.formula.OwnMaterial;
+import lyewright.material.Tables;
 
 /** The form of a formula: the texts of its file, each in its field. */
 final class FormOfFile {
@@ -23,7 +27,7 @@ final class FormOfFile {
     }
 
     static FormulaForm read(Formula formula) {
-        return new FormOfFile(YamlTexts.read(FormulaFile.write(formula))).form(formula.comments());
+        return new FormOfFile(YamlTexts.read(FormulaFile.write(formula))).form(asTables(formula), formula.comments());
     }
 
     /** The row of one of the maker's own materials. */
@@ -31,7 +35,15 @@ final class FormOfFile {
         return read(own.alone()).materials().get(0);
     }
 
-    private FormulaForm form(Comments remarks) {
+    /** What the formula names of the tables and does not carry. */
+    private static List<String> asTables(Formula formula) {
+        Set<String> carried = formula.materials().stream().map(OwnMaterial::key).collect(Collectors.toSet());
+        return OwnFigures.named(formula).stream()
+                .filter(key -> !carried.contains(key) && Tables.bundled().has(key))
+                .toList();
+    }
+
+    private FormulaForm form(List<String> asTables, Comments remarks) {
         Map<String, Object> process = map(file.get("process"));
         return new FormulaForm(
                 text(file, "recipe"),
@@ -53,6 +65,7 @@ final class FormOfFile {
                 additions(),
                 rows("portions", PortionRow::new),
                 materials(),
+                asTables,
                 remarks);
     }
 

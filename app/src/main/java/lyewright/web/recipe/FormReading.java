@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import lyewright.formula.Comments;
 import lyewright.formula.FormulaFile;
@@ -212,6 +213,20 @@ final class FormReading {
                 place++;
             }
         }
-        return FormRemarks.moved(form.remarks(), moved);
+        return FormRemarks.moved(FormRemarks.kept(form.remarks(), this::isNamedSo), moved);
+    }
+
+    /** Whether a row still names what was typed for it in a notebook; what no name was ever found for stays as it is. */
+    private boolean isNamedSo(String path, String typed) {
+        if (path.startsWith("oils.")) {
+            return YamlTexts.map(file.get("oils")).containsKey(path.substring("oils.".length()));
+        }
+        Optional<AdditionRow> row = form.additions().stream()
+                .filter(addition -> path.equals("additions." + addition.was().strip() + ".of"))
+                .findFirst();
+        return !path.startsWith("additions.")
+                || row.filter(addition ->
+                                notes.names().mayBeOne(typed, addition.of().strip()))
+                        .isPresent();
     }
 }

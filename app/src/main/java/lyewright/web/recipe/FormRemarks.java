@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.formula.Comments;
@@ -19,6 +20,9 @@ final class FormRemarks {
     private static final String ADDITIONS = "additions";
 
     private static final Pattern ADDITION = Pattern.compile("(additions\\.[0-9]+)(.*)");
+
+    /** How the remark begins that a notebook's line leaves. */
+    private static final String TYPED = "typed:";
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -60,6 +64,25 @@ final class FormRemarks {
         List<String> list = new ArrayList<>();
         array.forEach(item -> list.add(item.asText("")));
         return list;
+    }
+
+    /**
+     * The remarks but for those that say what was typed in a notebook for a line that is gone or names something else now.
+     *
+     * @param remarks as they were
+     * @param stands whether the entry at a path still names what was typed
+     */
+    static Comments kept(Comments remarks, BiPredicate<String, String> stands) {
+        Map<String, String> beside = new HashMap<>(remarks.beside());
+        beside.entrySet()
+                .removeIf(entry -> entry.getValue().strip().startsWith(TYPED)
+                        && !stands.test(
+                                entry.getKey(),
+                                entry.getValue()
+                                        .strip()
+                                        .substring(TYPED.length())
+                                        .strip()));
+        return new Comments(remarks.before(), beside, remarks.after());
     }
 
     /** The remarks at their new places; those of an addition that is gone stand above all additions. */

@@ -1,10 +1,14 @@
 package lyewright.web.recipe;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lyewright.formula.Comments;
 import lyewright.formula.Formula;
 import lyewright.formula.MaterialNames;
+import lyewright.formula.OwnMaterial;
 
 /**
  * A formula as the texts of the editor's fields: everything that the file can say, as typed, right or wrong. Immutable.
@@ -23,6 +27,8 @@ import lyewright.formula.MaterialNames;
  * @param additions everything else, in the order of making
  * @param portions how the batter is shared
  * @param materials what the tables lack
+ * @param asTables keys of materials that stay as the tables have them, though the workshop has figures of its own: a formula that
+ *     was written without those keeps what it was reckoned with
  * @param remarks the remarks of the file it was read from; an addition's stand at the place that its row {@code was} at
  */
 public record FormulaForm(
@@ -40,6 +46,7 @@ public record FormulaForm(
         List<AdditionRow> additions,
         List<PortionRow> portions,
         List<MaterialRow> materials,
+        List<String> asTables,
         Comments remarks) {
 
     /** The most rows of a kind; the rest of a longer formula is edited as a file. */
@@ -51,6 +58,7 @@ public record FormulaForm(
         additions = List.copyOf(additions);
         portions = List.copyOf(portions);
         materials = List.copyOf(materials);
+        asTables = List.copyOf(asTables);
     }
 
     /** The form of a recipe that is not written yet: the usual superfat and lye, and room for some oils. */
@@ -67,6 +75,7 @@ public record FormulaForm(
                 "",
                 "",
                 ProcessFields.EMPTY,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -123,6 +132,19 @@ public record FormulaForm(
         return with(recipe, oils, additions, portions, rows);
     }
 
+    /** The same with those materials in rows that another reading of it did not have so. */
+    FormulaForm taking(List<OwnMaterial> others, List<OwnMaterial> had) {
+        Map<String, MaterialRow> taken = new LinkedHashMap<>();
+        others.stream()
+                .filter(material -> !had.contains(material))
+                .forEach(material -> taken.put(material.key(), FormOfFile.material(material)));
+        List<MaterialRow> rows = new ArrayList<>();
+        materials.forEach(row ->
+                rows.add(Optional.ofNullable(taken.remove(row.key().strip())).orElse(row)));
+        rows.addAll(taken.values());
+        return withMaterials(rows);
+    }
+
     private FormulaForm with(
             String otherRecipe,
             List<OilRow> otherOils,
@@ -144,6 +166,7 @@ public record FormulaForm(
                 otherAdditions,
                 otherPortions,
                 otherMaterials,
+                asTables,
                 remarks);
     }
 }

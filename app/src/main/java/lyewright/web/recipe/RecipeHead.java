@@ -25,6 +25,7 @@ import lyewright.words.Sentences;
  * @param why why it was saved, perhaps empty
  * @param photograph its name, if there is one
  * @param mark drawn of its oils
+ * @param overwritten whether saving writes over it, since nothing was made from it
  * @param draft whether changes to it are not saved yet
  * @param deleted when it was deleted, as a date, if it was
  */
@@ -41,6 +42,7 @@ public record RecipeHead(
         String why,
         Optional<String> photograph,
         Drawing mark,
+        boolean overwritten,
         boolean draft,
         Optional<String> deleted) {
 
@@ -58,6 +60,7 @@ public record RecipeHead(
                 version.why(),
                 recipe.photograph(),
                 RecipeMark.of(formula),
+                version.number() == recipe.newest().number() && version.madeAt().isEmpty(),
                 recipe.draftId().isPresent(),
                 recipe.deletedAt().map(at -> Dates.day(at, clock)));
     }

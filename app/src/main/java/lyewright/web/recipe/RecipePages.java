@@ -34,6 +34,7 @@ public final class RecipePages implements Feature {
         routes.get("/recipes/{id}/compare", compare::versions);
         routes.get("/recipes/{id}/versions/{n}", show::version);
         routes.post("/recipes/{id}/versions/{n}/again", writes::again);
+        routes.post("/recipes/{id}/versions/{n}/own-figures", writes::takeFiguresOver);
         routes.post("/recipes/{id}/duplicate", writes::duplicate);
         routes.post("/recipes/{id}/delete", writes::delete);
         routes.post("/recipes/{id}/undelete", writes::undelete);

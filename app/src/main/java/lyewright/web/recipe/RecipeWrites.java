@@ -75,6 +75,19 @@ final class RecipeWrites {
         Answers.seeOther(ctx, Done.AGAIN.address(recipe.id()));
     }
 
+    /** Takes the workshop's own figures over into the version that was looked at. */
+    void takeFiguresOver(Context ctx) {
+        Recipe recipe = recipe(ctx);
+        if (!String.valueOf(recipe.newest().number()).equals(ctx.pathParam("n"))) {
+            throw new Refused(
+                    409,
+                    "A newer version was saved since this page was shown.",
+                    "Look at the recipe again, and take the figures over there.");
+        }
+        done(NewerFigures.takeOver(shop, recipe));
+        Answers.seeOther(ctx, Done.TAKEN.address(recipe.id()));
+    }
+
     private static <T> T done(Outcome<T> outcome) {
         if (outcome instanceof Outcome.Ok<T> ok) {
             return ok.value();

@@ -11,6 +11,7 @@ import lyewright.web.Frame;
  * @param head which recipe
  * @param look what it comes to; empty where no sheet can be made of it
  * @param troubles why none can, as sentences
+ * @param newer where the workshop's own figures are others than its own
  * @param in what is in it
  * @param versions all of them, the newest first
  * @param photographTroubles what is wrong with a photograph that was just given
@@ -20,6 +21,7 @@ public record ShowPage(
         RecipeHead head,
         Optional<Look> look,
         List<String> troubles,
+        NewerFigures newer,
         Ingredients in,
         List<VersionLine> versions,
         List<String> photographTroubles) {

@@ -62,6 +62,7 @@ public final class ShowPages {
                 page.head(),
                 page.look(),
                 page.troubles(),
+                page.newer(),
                 page.in(),
                 page.versions(),
                 page.photographTroubles());
@@ -105,6 +106,7 @@ public final class ShowPages {
                 head,
                 sheet.map(s -> Look.of(s, address)),
                 made.problems().stream().map(Sentences::whole).toList(),
+                NewerFigures.of(formula, shop.names()),
                 Ingredients.of(formula, sheet, address),
                 VersionLine.all(book().versions(recipe.id()), shop.clock()),
                 photographTroubles);

@@ -143,6 +143,13 @@ final class BackupPages implements Feature {
                         + (contents.missingPhotographs() > 0
                                 ? "; " + contents.missingPhotographs() + " had gone when it was made"
                                 : "")));
+        said.add(new About(
+                "Stores",
+                SettingView.count(contents.moulds(), "mould") + ", "
+                        + SettingView.count(contents.balances(), "balance") + ", "
+                        + SettingView.count(contents.jugs(), "jug") + ", "
+                        + SettingView.count(contents.materials(), "material")
+                        + " of its own, those that were removed among them"));
         return said;
     }
 

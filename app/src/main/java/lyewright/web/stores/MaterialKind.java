@@ -119,6 +119,48 @@ enum MaterialKind {
         return word;
     }
 
+    /** What one may be called; invented. */
+    String example() {
+        return "as in "
+                + switch (this) {
+                    case OF_TABLES -> "olive-virgin";
+                    case OIL -> "house-olive";
+                    case WAX -> "berry-wax-north";
+                    case FATTY_ACID -> "house-stearic";
+                    case OILS_MIXED -> "winter-mix";
+                    case LYE -> "lye-50";
+                    case SALT_KIND -> "grey-salt";
+                    case LIQUID -> "nettle-tea";
+                    case MILK -> "ewe-milk";
+                    case SUGAR_KIND -> "heather-honey";
+                    case ACID_KIND -> "lactic-80";
+                    case FRAGRANCE -> "north-wind";
+                    case CLAY -> "red-clay-north";
+                    case COLOURANT -> "brick-red";
+                    case EXFOLIANT -> "ground-oats";
+                    case BOTANICAL -> "garden-marigold";
+                    case PROTEIN -> "silk-powder";
+                    case HUMECTANT -> "house-glycerin";
+                    case ALKALI_SALT -> "house-borax";
+                    case CHELATOR -> "citrate-mix";
+                    case ANTIOXIDANT -> "rosemary-5";
+                    case OTHER -> "loofah";
+                };
+    }
+
+    /** How heavy one may be, g/ml: common practice, after the commonest of each kind in the tables. */
+    String exampleOfDensity() {
+        return "as in "
+                + switch (this) {
+                    case SALT_KIND -> "2.17";
+                    case CLAY -> "2.6";
+                    case COLOURANT -> "3";
+                    case EXFOLIANT, BOTANICAL -> "1.4";
+                    case OF_TABLES, OIL, WAX, FATTY_ACID, OILS_MIXED -> "0.915";
+                    default -> "1.03";
+                };
+    }
+
     String label() {
         return label;
     }

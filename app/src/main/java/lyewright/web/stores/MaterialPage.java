@@ -16,6 +16,7 @@ import lyewright.web.TextField;
  * @param openFold whether their fold stands open
  * @param alkali of a stock lye, which is chosen; empty for all else
  * @param keys of the tables, to choose from; empty where the key is the maker's to choose
+ * @param chosen whether the key is one of the tables and stays
  * @param acids names of acids to choose from; empty where none is asked
  * @param shown what stands beside it
  */
@@ -30,6 +31,7 @@ public record MaterialPage(
         boolean openFold,
         String alkali,
         List<String> keys,
+        boolean chosen,
         List<String> acids,
         MaterialShown shown) {
 

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import lyewright.formula.MaterialNames;
 import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
@@ -56,11 +57,28 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
         Optional<MaterialKind> kind = word.map(w -> w.equals("tables") ? "" : w)
                 .flatMap(MaterialKind::of)
                 .or(() -> key.map(k -> MaterialKind.OF_TABLES));
-        if (kind.isPresent()) {
+        if (kind.equals(Optional.of(MaterialKind.OF_TABLES))
+                && !key.map(tables::has).orElse(false)) {
+            which(ctx, key.orElse("").strip());
+        } else if (kind.isPresent()) {
             show(ctx, MaterialForm.empty(kind.get(), key.orElse("")), Standing.NEW, List.of());
         } else {
             Answers.page(ctx, "stores/kinds.jte", kinds());
         }
+    }
+
+    /** Which of the tables' materials: a name that is one's leads on, one of several is asked about. */
+    private void which(Context ctx, String typed) {
+        MaterialNames names = MaterialNames.of(tables);
+        List<MaterialNames.Named> meant = typed.isEmpty() ? List.of() : names.meant(typed);
+        boolean sure = Arrays.stream(MaterialNames.Place.values())
+                .anyMatch(place -> names.key(typed, place) instanceof Outcome.Ok);
+        if (sure && meant.size() == 1) {
+            show(ctx, MaterialForm.empty(MaterialKind.OF_TABLES, meant.get(0).key()), Standing.NEW, List.of());
+            return;
+        }
+        Frame frame = shop().frame("Which material is it?", Section.STORES).withStyle("stores.css");
+        Answers.page(ctx, "stores/which.jte", WhichPage.of(frame, typed, meant, names));
     }
 
     private KindsPage kinds() {
@@ -158,9 +176,16 @@ final class MaterialPages extends ThingPages<KeptMaterial, MaterialForm> {
         return kept.key();
     }
 
+    private String title(MaterialForm form, Standing standing) {
+        if (form.kind() == MaterialKind.OF_TABLES && tables.has(form.key().strip())) {
+            return MaterialNames.of(tables).name(form.key().strip()).orElse(form.key());
+        }
+        return standing.isNew() || form.key().isBlank() ? form.kind().label() : form.key();
+    }
+
     @Override
     void show(Context ctx, MaterialForm form, Standing standing, List<Problem> problems) {
-        String title = standing.isNew() || form.key().isBlank() ? form.kind().label() : form.key();
+        String title = title(form, standing);
         Frame frame = shop().frame(title, Section.STORES).withStyle("stores.css");
         MaterialView view = new MaterialView(form, problems, tables);
         FormHead head = head(frame, title, form, standing, problems, view.fields());

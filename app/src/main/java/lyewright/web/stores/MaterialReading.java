@@ -3,6 +3,7 @@ package lyewright.web.stores;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
 import lyewright.formula.MaterialNames;
@@ -68,6 +69,9 @@ final class MaterialReading {
                     "the tables have no '" + key + "'",
                     near.isEmpty() ? "look it up in the tables" : "did you mean " + String.join(" or ", near) + "?"));
         }
+        if (form.kind() == MaterialKind.OF_TABLES && tables.has(key)) {
+            saysSomething();
+        }
         List<Problem> notText = notText();
         if (!notText.isEmpty()) {
             problems.addAll(notText);
@@ -91,6 +95,23 @@ final class MaterialReading {
                 sound ? Optional.of(own) : Optional.empty(),
                 sound && isOil() ? Optional.of(resolved.orThrow()) : Optional.empty(),
                 problems);
+    }
+
+    /** A certificate that gives no figure goes before nothing. */
+    private void saysSomething() {
+        MaterialKind kind = MaterialView.kindInTables(key, tables).orElse(MaterialKind.OTHER);
+        List<MaterialField> figures = Stream.concat(kind.asked().stream(), kind.folded().stream())
+                .filter(field -> field.isFigure()
+                        || field == MaterialField.ACID
+                        || kind.asked().contains(field))
+                .filter(field -> field != MaterialField.SOURCE)
+                .toList();
+        if (figures.stream().noneMatch(form::says)) {
+            problems.add(new Problem(
+                    figures.get(0).path(),
+                    "no figure of it is given",
+                    "write one at least; what is left empty stays as the tables have it"));
+        }
     }
 
     /** What no file can hold, told at its field before a file is made of it. */

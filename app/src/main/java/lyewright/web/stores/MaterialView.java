@@ -35,16 +35,20 @@ final class MaterialView {
         return fields;
     }
 
-    /** Of a material of the tables, what its own kind needs. */
-    private List<MaterialField> whatIsAsked() {
-        if (form.kind() != MaterialKind.OF_TABLES) {
-            return form.kind().asked();
-        }
-        return kindInTables().map(MaterialKind::asked).orElse(form.kind().asked());
+    /** The kind that a material of the tables is of, else that which was chosen. */
+    private MaterialKind kind() {
+        return form.kind() == MaterialKind.OF_TABLES
+                ? kindInTables(form.key().strip(), tables).orElse(form.kind())
+                : form.kind();
     }
 
-    private Optional<MaterialKind> kindInTables() {
-        String key = form.key().strip();
+    /** Of a material of the tables, what its own kind needs. */
+    private List<MaterialField> whatIsAsked() {
+        return kind().asked();
+    }
+
+    /** What a material of the tables is. */
+    static Optional<MaterialKind> kindInTables(String key, Tables tables) {
         return tables.oil(key)
                 .map(oil -> switch (oil.kind()) {
                     case TRIGLYCERIDE -> MaterialKind.OIL;
@@ -56,9 +60,7 @@ final class MaterialView {
     }
 
     private List<MaterialField> whatIsFolded() {
-        MaterialKind kind =
-                form.kind() == MaterialKind.OF_TABLES ? kindInTables().orElse(form.kind()) : form.kind();
-        List<MaterialField> rest = new ArrayList<>(kind.folded());
+        List<MaterialField> rest = new ArrayList<>(kind().folded());
         rest.removeAll(asked);
         for (MaterialField field : MaterialField.values()) {
             if (form.says(field) && !asked.contains(field) && !rest.contains(field)) {
@@ -76,7 +78,7 @@ final class MaterialView {
         TextField key = TextField.of(
                 "key",
                 ofTables ? "Its key in the tables" : "What recipes shall call it",
-                ofTables ? "as in olive-virgin" : "as in house-olive",
+                form.kind().example(),
                 form.key());
         List<TextField> foldedFields =
                 folded.stream().map(field -> textField(field)).toList();
@@ -88,10 +90,12 @@ final class MaterialView {
                 key.with(problems),
                 asked.stream().map(field -> textField(field)).toList(),
                 foldedFields,
-                folded.stream().anyMatch(form::says)
+                (ofTables && asked.stream().noneMatch(MaterialField::isFigure))
+                        || folded.stream().anyMatch(form::says)
                         || foldedFields.stream().anyMatch(f -> !f.troubles().isEmpty()),
                 lye ? form.alkali() : "",
-                ofTables ? keys() : List.of(),
+                ofTables && !tables.has(form.key().strip()) ? keys() : List.of(),
+                ofTables && tables.has(form.key().strip()),
                 acid ? List.copyOf(tables.acidNames()) : List.of(),
                 shown);
     }
@@ -104,7 +108,7 @@ final class MaterialView {
     }
 
     private TextField textField(MaterialField field) {
-        return TextField.of(field.path(), field.label(), field.hint(), form.text(field))
-                .with(problems);
+        String hint = field == MaterialField.DENSITY ? kind().exampleOfDensity() : field.hint();
+        return TextField.of(field.path(), field.label(), hint, form.text(field)).with(problems);
     }
 }

@@ -8,8 +8,10 @@
   }
   document.documentElement.classList.add("with-scripts");
   const text = form.elements.namedItem("text");
-  const KEPT = "lyewright-notebook";
-  const SENT = "lyewright-notebook-sent";
+  // What is typed while looking round the demo workshop does not turn up in one's own.
+  const DEMO = document.querySelector(".demo") ? "-demo" : "";
+  const KEPT = "lyewright-notebook" + DEMO;
+  const SENT = "lyewright-notebook-sent" + DEMO;
 
   function lineOf(place) {
     return text.value.slice(0, place).split("\n").length;

@@ -129,4 +129,11 @@ class EditorSavingTest {
                 .containsPattern("Olive pomace oil: <[^>]*>420[^<]*</button>, <[^>]*>42\\.0 %")
                 .containsPattern("Coconut oil: <[^>]*>580[^<]*</button>, <[^>]*>58\\.0 %");
     }
+
+    @Test
+    void what_was_saved_is_said_on_the_recipes_page() throws Exception {
+        HttpResponse<String> saved = save(workshop.get(edit()), "", true);
+
+        assertThat(workshop.get(RecipeShop.onwards(saved)).body()).contains("Plain is saved, as version 3.");
+    }
 }

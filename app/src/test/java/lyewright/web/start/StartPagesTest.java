@@ -110,6 +110,23 @@ class StartPagesTest {
     }
 
     @Test
+    void from_the_demo_one_press_leads_to_ones_own_workshop_or_to_begin_it() throws Exception {
+        server.post("/start/demo");
+        assertThat(server.get("/start").body())
+                .contains(
+                        "<form method=\"post\" action=\"/start/back\"><button class=\"button quiet\">To my own workshop");
+
+        server.post("/start/back");
+        assertThat(server.get("/recipes").headers().firstValue("Location")).contains("/start");
+        assertThat(server.get("/start").body()).doesNotContain("Demo workshop.").contains("action=\"/start/mine\"");
+
+        server.post("/start/mine", "workshop", "Quay Lane Soap");
+        server.post("/start/demo");
+        server.post("/start/back");
+        assertThat(server.get("/recipes").body()).contains("Quay Lane Soap").doesNotContain("Demo workshop.");
+    }
+
+    @Test
     void the_demo_workshop_is_looked_round_and_left_again() throws Exception {
         assertThat(server.post("/start/demo").headers().firstValue("Location")).contains("/recipes");
         assertThat(server.get("/recipes").body()).contains("Gannet Stair Soap");

@@ -62,7 +62,11 @@ class MaterialReadingTest {
         Map<MaterialField, String> texts = new EnumMap<>(MaterialField.class);
         kind.asked().forEach(field -> texts.put(field, example(field)));
         kind.folded().forEach(field -> texts.put(field, example(field)));
-        return new MaterialForm(kind, kind == MaterialKind.OF_TABLES ? "coconut" : "mine", "potassium", texts);
+        boolean ofTables = kind == MaterialKind.OF_TABLES;
+        if (ofTables) {
+            texts.put(MaterialField.SAPONIFICATION_VALUE, example(MaterialField.SAPONIFICATION_VALUE));
+        }
+        return new MaterialForm(kind, ofTables ? "coconut" : "mine", "potassium", texts);
     }
 
     private static String example(MaterialField field) {

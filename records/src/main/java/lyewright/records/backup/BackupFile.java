@@ -168,6 +168,10 @@ final class BackupFile implements AutoCloseable {
                     rows("recipe_version"),
                     rows("photograph"),
                     manifest.missing().size(),
+                    rows("mould"),
+                    rows("balance"),
+                    rows("jug"),
+                    rows("material"),
                     bytes));
         } catch (IOException e) {
             return damaged();

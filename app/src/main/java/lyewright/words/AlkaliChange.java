@@ -2,7 +2,6 @@ package lyewright.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -89,30 +88,20 @@ final class AlkaliChange {
     private List<String> needs(Function<Alkali, Optional<BigDecimal>> change) {
         boolean stock = comparison.a().formula().alkali().stock().isPresent()
                 || comparison.b().formula().alkali().stock().isPresent();
-        return Arrays.stream(Alkali.values())
+        return Alkali.ALL.stream()
                 .filter(alkali -> alkali.pure == stock)
                 .flatMap(alkali -> change.apply(alkali).map(by -> amount(by) + " " + alkali.words).stream())
                 .toList();
     }
 
     /** An alkali, as it is weighed or as much of it as is pure. */
-    private enum Alkali {
-        NAOH("naohGrams", "NaOH", false, LyeSheet::naohGrams),
-        KOH("kohGrams", "KOH", false, LyeSheet::kohGrams),
-        PURE_NAOH("naohPureGrams", "pure NaOH", true, LyeSheet::naohPureGrams),
-        PURE_KOH("kohPureGrams", "pure KOH", true, LyeSheet::kohPureGrams);
+    private record Alkali(String figure, String words, boolean pure, ToDoubleFunction<LyeSheet> mass) {
 
-        private final String figure;
-        private final String words;
-        private final boolean pure;
-        private final ToDoubleFunction<LyeSheet> mass;
-
-        Alkali(String figure, String words, boolean pure, ToDoubleFunction<LyeSheet> mass) {
-            this.figure = figure;
-            this.words = words;
-            this.pure = pure;
-            this.mass = mass;
-        }
+        private static final List<Alkali> ALL = List.of(
+                new Alkali("naohGrams", "NaOH", false, LyeSheet::naohGrams),
+                new Alkali("kohGrams", "KOH", false, LyeSheet::kohGrams),
+                new Alkali("naohPureGrams", "pure NaOH", true, LyeSheet::naohPureGrams),
+                new Alkali("kohPureGrams", "pure KOH", true, LyeSheet::kohPureGrams));
 
         private BigDecimal tenths(MakingSheet sheet) {
             return BigDecimal.valueOf(mass.applyAsDouble(sheet.lye())).setScale(1, RoundingMode.HALF_UP);

@@ -49,7 +49,7 @@ final class Labels implements Term.Naming {
                 .forEach(clean::appendCodePoint);
         String words = clean.toString().strip().replaceAll(" +", " ");
         if (words.isEmpty() || !Character.isLetter(words.codePointAt(0))) {
-            words = "item " + words;
+            words = ("item " + words).strip();
         }
         int length = words.codePointCount(0, words.length());
         return length > LONGEST ? cut(words) : words;

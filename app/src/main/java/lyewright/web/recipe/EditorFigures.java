@@ -204,8 +204,8 @@ public record EditorFigures(
                 String key = sheet.formula().oils().get(i).key();
                 String share =
                         Figures.percent(100 * sheet.formula().oils().get(i).fraction(), 1);
-                List<Weighing> weighed = view.where(line -> line.kind() == BatchLine.Kind.OIL && line.place() == place
-                        || wetsOut(line) && line.key().equals(key));
+                List<Weighing> weighed = view.where(line -> (line.kind() == BatchLine.Kind.OIL && line.place() == place)
+                        || (wetsOut(line) && line.key().equals(key)));
                 List<Piece> told = new ArrayList<>();
                 if (!weighed.isEmpty()) {
                     told.add(Piece.plain(weighed.get(0).name() + ": "));

@@ -148,9 +148,10 @@ class MouldReadingTest {
                 "CAVITIES | 12 x 95 ml | ``"
             })
     void what_is_kept_is_typed_again_as_it_was(MouldKind kind, String size, String bar) {
+        String name = "Mine, " + size;
         MouldForm typed = new MouldForm(
                 kind,
-                "Mine",
+                name,
                 size,
                 bar,
                 bar.isEmpty() ? "" : "1.5 mm",
@@ -162,7 +163,7 @@ class MouldReadingTest {
         MouldReading.Read read = read(typed);
         assertThat(read.problems()).isEmpty();
         KeptMould kept = records.equipment()
-                .addMould("Mine", read.measures().orElseThrow())
+                .addMould(name, read.measures().orElseThrow())
                 .orThrow();
         KeptMould again = records.equipment().mould(kept.id()).orElseThrow();
         assertThat(MouldForm.of(again, "")).isEqualTo(typed);

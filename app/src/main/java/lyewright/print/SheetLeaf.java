@@ -97,9 +97,10 @@ public record SheetLeaf(
                 Dates.day(order.printedOn()),
                 sheet.stopped(),
                 head,
-                face,
+                face.stream().map(order.units()::told).toList(),
                 sheet.cautions().stream()
                         .filter(caution -> !face.contains(caution))
+                        .map(order.units()::told)
                         .toList(),
                 SuperfatPicture.of(sheet).drawing(),
                 pictures(sheet, order.units()),

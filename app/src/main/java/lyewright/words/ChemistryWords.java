@@ -3,10 +3,13 @@ package lyewright.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import lyewright.chemistry.BatchLine;
 import lyewright.formula.ResolvedFormula;
 import lyewright.formula.ResolvedFormula.AdditionPart;
+import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.LyeSheet;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.makingsheet.Weighing;
 import lyewright.material.Alkali;
 
 /** Why a sheet asks for what it asks: alkali, lye, water, salt, density, each in a line. */
@@ -14,11 +17,13 @@ public final class ChemistryWords {
 
     private final MakingSheet sheet;
     private final LyeSheet lye;
+    private final UnitsShown units;
     private final List<Labelled> lines = new ArrayList<>();
 
-    private ChemistryWords(MakingSheet sheet) {
+    private ChemistryWords(MakingSheet sheet, UnitsShown units) {
         this.sheet = sheet;
         this.lye = sheet.lye();
+        this.units = units;
     }
 
     /** The superfat, asked and with these weights. */
@@ -32,7 +37,12 @@ public final class ChemistryWords {
 
     /** All but the superfat. */
     public static List<Labelled> of(MakingSheet sheet) {
-        return new ChemistryWords(sheet).all();
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /** The same in the units that are wanted. */
+    public static List<Labelled> of(MakingSheet sheet, UnitsShown units) {
+        return new ChemistryWords(sheet, units).all();
     }
 
     private List<Labelled> all() {
@@ -54,10 +64,10 @@ public final class ChemistryWords {
             var stock = formula.alkali().stock().get();
             pair(
                     "Alkali",
-                    Figures.about(lye.naohGrams() + lye.kohGrams()) + " of " + stock.name() + ", "
+                    units.about(under("stock"), lye.naohGrams() + lye.kohGrams()) + " of " + stock.name() + ", "
                             + Figures.upTo(stock.strength().middle(), 2) + " % "
                             + (stock.alkali() == Alkali.SODIUM ? "NaOH" : "KOH") + ": "
-                            + Figures.grams(lye.pureGrams(), 1) + " pure");
+                            + units.tenths(lye.pureGrams()) + " pure");
         } else {
             product(Alkali.SODIUM, lye.naohGrams(), lye.naohPureGrams());
             product(Alkali.POTASSIUM, lye.kohGrams(), lye.kohPureGrams());
@@ -79,8 +89,8 @@ public final class ChemistryWords {
         String assumed = sheet.formula().purities().assumed(alkali) ? " pure (assumed), so " : " pure (as given), so ";
         pair(
                 alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide",
-                Figures.grams(product, 1) + " as weighed; " + Figures.upTo(purity, 2) + " %" + assumed
-                        + Figures.grams(pure, 1) + " of it alkali");
+                units.tenths(under(alkali == Alkali.SODIUM ? "naoh" : "koh"), product) + " as weighed; "
+                        + Figures.upTo(purity, 2) + " %" + assumed + units.tenths(pure) + " of it alkali");
     }
 
     private void lye() {
@@ -94,16 +104,28 @@ public final class ChemistryWords {
                         + " (alkali ÷ alkali and all water by the rule)");
         pair(
                 "In its jug",
-                Figures.percent(lye.concentrationPercent(), 1) + ": " + Figures.fixed(lye.pureGrams(), 1)
-                        + " g of alkali in " + Figures.fixed(lye.waterInJugGrams(), 1) + " g of water"
+                Figures.percent(lye.concentrationPercent(), 1) + ": " + units.tenths(lye.pureGrams())
+                        + " of alkali in " + units.tenths(lye.waterInJugGrams()) + " of water"
                         + dissolvesIn());
         pair(
                 "Water to spare",
-                lye.waterLeftGrams() >= 0
-                        ? Figures.fixed(lye.waterLeftGrams(), 1)
-                                + " g more in the jug than just keeps the alkali dissolved at 20 °C"
-                        : "none: " + Figures.fixed(-lye.waterLeftGrams(), 1)
-                                + " g too little to keep the alkali dissolved at 20 °C");
+                units.warmth(
+                        lye.waterLeftGrams() >= 0
+                                ? units.tenths(lye.waterLeftGrams())
+                                        + " more in the jug than just keeps the alkali dissolved at 20 °C"
+                                : "none: " + units.tenths(-lye.waterLeftGrams())
+                                        + " too little to keep the alkali dissolved at 20 °C"));
+    }
+
+    /** The balance that an alkali is weighed on. */
+    private Balance under(String key) {
+        return sheet.vessels().stream()
+                .flatMap(vessel -> vessel.weighings().stream())
+                .filter(weighing -> weighing.line().kind() == BatchLine.Kind.ALKALI)
+                .filter(weighing -> key.equals("stock") || weighing.line().key().equals(key))
+                .map(Weighing::balance)
+                .findFirst()
+                .orElseGet(() -> sheet.equipment().balances().get(0));
     }
 
     private String dissolvesIn() {
@@ -123,12 +145,12 @@ public final class ChemistryWords {
     private void water() {
         MakingSheet.Totals totals = sheet.totals();
         String brought = totals.waterBrought() >= 0.05
-                ? "; beside it " + Figures.fixed(totals.waterBrought(), 1) + " g come with "
+                ? "; beside it " + units.tenths(totals.waterBrought()) + " come with "
                         + (lye.kohGrams() > 0 ? "potash and additions" : "additions")
                 : "";
         pair(
                 "Water by the rule",
-                Figures.grams(totals.water(), 1) + ", " + Figures.percent(100 * totals.water() / totals.oils(), 1)
+                units.tenths(totals.water()) + ", " + Figures.percent(100 * totals.water() / totals.oils(), 1)
                         + " of the oils" + brought);
     }
 
@@ -140,6 +162,10 @@ public final class ChemistryWords {
                 ? "so strong a lye keeps about " + Figures.fixed(lye.saltHeldPercent(), 1) + " dissolved, "
                         + Figures.fixed(lye.saltUndissolvedPercent(), 0) + " % stays as grains"
                 : "all of it dissolves";
-        pair("Salt", Figures.fixed(lye.saltPerWaterPercent(), 1) + " g to 100 g of water; " + held);
+        pair(
+                "Salt",
+                Figures.fixed(lye.saltPerWaterPercent(), 1)
+                        + (units.ounces() ? " parts to 100 of water, by weight; " : " g to 100 g of water; ")
+                        + held);
     }
 }

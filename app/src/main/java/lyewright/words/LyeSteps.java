@@ -18,6 +18,9 @@ final class LyeSteps {
 
     private static final double NEAR = 5;
 
+    /** What the cooling time of common practice is of, grams. */
+    private static final double HALF_A_KILOGRAM = 500;
+
     private final SheetView view;
     private final UnitsShown units;
     private final Practices practices;
@@ -80,7 +83,10 @@ final class LyeSteps {
         if (milkInJug()) {
             return "Keep the lye in its ice until it is used.";
         }
-        String takes = toForty() ? "; half a kilogram takes " + practices.text("lye-cooling") : "";
+        String takes = toForty()
+                ? "; " + (units.ounces() ? units.about(HALF_A_KILOGRAM) : "half a kilogram") + " takes "
+                        + practices.text("lye-cooling")
+                : "";
         return "Let the lye cool to " + to + takes + ".";
     }
 

@@ -225,18 +225,12 @@ public final class MakingSteps {
 
     private void warm() {
         if (process.oven().isPresent()) {
-            step("Put the mould into the oven: " + oven(process.oven().get()) + ".");
+            step("Put the mould into the oven: " + units.oven(process.oven().get()) + ".");
         } else if (process.make() == Process.Make.OVEN) {
             step("Put the mould into an oven at " + practices.text("oven") + ", switched off as it goes in.");
         } else {
             step("Leave the mould level and undisturbed at room temperature.");
         }
-    }
-
-    private String oven(Process.Oven oven) {
-        return units.degrees(oven.at())
-                + oven.hold().map(time -> " for " + time).orElse("")
-                + (oven.thenOff() ? ", then off" : "");
     }
 
     private void cut() {

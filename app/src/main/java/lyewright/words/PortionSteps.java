@@ -36,8 +36,8 @@ final class PortionSteps {
                         StepTable.words(""),
                         StepTable.figures("add"),
                         StepTable.figures("reads"),
-                        StepTable.figures("g/kg oils"),
-                        StepTable.figures("g/kg own oils")),
+                        StepTable.figures(units.ounces() ? "oz/lb oils" : "g/kg oils"),
+                        StepTable.figures(units.ounces() ? "oz/lb own oils" : "g/kg own oils")),
                 groups);
     }
 
@@ -54,8 +54,8 @@ final class PortionSteps {
                     nameOf(addition, place),
                     units.tenths(under, addition.grams() + addition.liquidGrams()),
                     units.on(under, addition.readingGrams()),
-                    Figures.fixed(addition.gramsPerKilogramOils(), 1),
-                    Figures.fixed(addition.gramsPerKilogramPortionOils(), 1)));
+                    units.forOils(addition.gramsPerKilogramOils()),
+                    units.forOils(addition.gramsPerKilogramPortionOils())));
         }
         return rows;
     }

@@ -25,7 +25,12 @@ public record SheetCautions(boolean stopped, List<Caution> face, List<Caution> m
 
     /** The cautions of a sheet. */
     public static SheetCautions of(MakingSheet sheet) {
-        List<Caution> all = sheet.cautions();
+        return of(sheet, UnitsShown.METRIC);
+    }
+
+    /** The same in the units that are wanted. */
+    public static SheetCautions of(MakingSheet sheet, UnitsShown units) {
+        List<Caution> all = sheet.cautions().stream().map(units::told).toList();
         return new SheetCautions(
                 sheet.stopped(),
                 all.stream().limit(MOST_ON_FACE).toList(),

@@ -3,7 +3,9 @@ package lyewright.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import lyewright.formula.Process;
 import lyewright.makingsheet.Balance;
+import lyewright.makingsheet.Caution;
 import lyewright.makingsheet.Weighing;
 import lyewright.measure.Mass;
 import lyewright.measure.MassUnit;
@@ -22,6 +24,8 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
     public static final UnitsShown METRIC = new UnitsShown(false, false);
 
     private static final double MANY_OUNCES = 100;
+    private static final double OUNCES_IN_A_POUND = 16;
+    private static final double GRAMS_IN_KILOGRAM = 1000;
 
     /** The unit of masses, as pictures ask for it. */
     public MassUnit mass() {
@@ -69,9 +73,33 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         return weighings.stream().mapToDouble(w -> w.weigh().grams()).sum();
     }
 
+    /** A caution with its masses and temperatures in the units that are wanted. */
+    public Caution told(Caution caution) {
+        Caution told = ounces ? caution.in(this::beside) : caution;
+        return fahrenheit
+                ? new Caution(
+                        told.id(),
+                        told.level(),
+                        "{}",
+                        FahrenheitText.of(told.remedy()),
+                        told.source(),
+                        List.of(FahrenheitText.of(told.text())))
+                : told;
+    }
+
+    /** A sentence that speaks of degrees Celsius, in the degrees that are wanted. */
+    String warmth(String sentence) {
+        return fahrenheit ? FahrenheitText.of(sentence) : sentence;
+    }
+
     /** A mass that nobody weighs as such. */
     public String about(double grams) {
         return wanted(grams, Figures.about(grams)).text();
+    }
+
+    /** A mass in whole grams. */
+    String whole(double grams) {
+        return wanted(grams, Figures.fixed(grams, 0) + " g").text();
     }
 
     /** A mass to the tenth of a gram. */
@@ -82,6 +110,14 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
     /** The same where it is read from a balance. */
     String about(Balance under, double grams) {
         return read(under, grams, Figures.about(grams));
+    }
+
+    /** So little that hundredths of an ounce would say nothing. */
+    public String traces(double grams) {
+        String inGrams = Figures.fixed(grams, 3) + " g";
+        return ounces
+                ? Figures.fixed(grams / MassUnit.OUNCE.grams().doubleValue(), 5) + " oz (" + inGrams + ")"
+                : inGrams;
     }
 
     /** A mass of which it is known already how it reads in grams. */
@@ -124,6 +160,21 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         return ounces ? gramsPerKilogram.multiply(MassUnit.POUND.grams()).movePointLeft(3) : gramsPerKilogram;
     }
 
+    /** Grams for a kilogram of oils as a plain number: as it is, or as ounces for a pound of them. */
+    public String forOils(double gramsPerKilogram) {
+        return ounces ? Figures.fixed(ouncesForAPound(gramsPerKilogram), 3) : Figures.fixed(gramsPerKilogram, 1);
+    }
+
+    /** The same ratio in ounces for a pound. */
+    public static double ouncesForAPound(double gramsPerKilogram) {
+        return gramsPerKilogram * OUNCES_IN_A_POUND / GRAMS_IN_KILOGRAM;
+    }
+
+    /** A kilogram, as what figures are for is said. */
+    public String kilogram() {
+        return ounces ? about(GRAMS_IN_KILOGRAM) : "1 kg";
+    }
+
     /** A temperature as typed, with its degree sign; what was typed stands in brackets where other degrees are wanted. */
     public String degrees(Temperature typed) {
         String asTyped = Practices.degrees(typed);
@@ -132,6 +183,13 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         }
         BigDecimal converted = BigDecimal.valueOf(toFahrenheit(typed.celsius())).setScale(0, RoundingMode.HALF_UP);
         return converted.toPlainString() + " °F (" + asTyped + ")";
+    }
+
+    /** How an oven is used, in words. */
+    public String oven(Process.Oven oven) {
+        return degrees(oven.at())
+                + oven.hold().map(time -> " for " + time).orElse("")
+                + (oven.thenOff() ? ", then off" : "");
     }
 
     static double toFahrenheit(double celsius) {

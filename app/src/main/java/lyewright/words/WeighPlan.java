@@ -42,10 +42,10 @@ public record WeighPlan(
         return new WeighPlan(
                 !sheet.formula().portions().isEmpty(),
                 vessels(sheet, units),
-                taring(sheet),
+                taring(sheet, units),
                 balances(sheet),
                 sheet.vessels().stream()
-                        .flatMap(vessel -> roomLeft(sheet, vessel).stream())
+                        .flatMap(vessel -> roomLeft(sheet, units, vessel).stream())
                         .toList());
     }
 
@@ -146,25 +146,29 @@ public record WeighPlan(
         return (typed ? new UnitsShown(true, units.fahrenheit()) : units).shown(balance, grams);
     }
 
-    private static String taring(MakingSheet sheet) {
+    private static String taring(MakingSheet sheet, UnitsShown units) {
         return (sheet.equipment().vesselGrams().isEmpty()
                         ? "Tare each vessel empty."
                         : "Tare each vessel empty, except where its weight is given.")
-                + " A vessel's own weight counts towards what its balance carries, tared or not" + usual(sheet)
+                + " A vessel's own weight counts towards what its balance carries, tared or not" + usual(sheet, units)
                 + ". While weighing: oils rather over than under, alkali never over; it comes last and is rounded down.";
     }
 
-    private static String usual(MakingSheet sheet) {
+    private static String usual(MakingSheet sheet, UnitsShown units) {
         String usual = sheet.vessels().stream()
                 .filter(vessel -> vessel.emptyGrams() == 0)
                 .map(Vessel::kind)
                 .distinct()
                 .sorted()
                 .map(kind -> kind.word() + " "
-                        + Figures.fixed(kind.usualGrams(sheet.formula().tables()), 0) + " g")
+                        + units.whole(kind.usualGrams(sheet.formula().tables())))
                 .collect(Collectors.joining(", "));
-        return usual.isEmpty()
-                ? ""
+        if (usual.isEmpty()) {
+            return "";
+        }
+        // brackets are taken where masses are said twice
+        return units.ounces()
+                ? "; where nobody gave it, the usual one of common practice is reckoned: " + usual
                 : "; where nobody gave it, the usual one is reckoned (" + usual + "; common practice)";
     }
 
@@ -179,7 +183,7 @@ public record WeighPlan(
     }
 
     /** Only where the balance carries what is in the vessel, but not the vessel as it usually is. */
-    private static Optional<RoomLeft> roomLeft(MakingSheet sheet, Vessel vessel) {
+    private static Optional<RoomLeft> roomLeft(MakingSheet sheet, UnitsShown units, Vessel vessel) {
         Weighing last = vessel.weighings().get(vessel.weighings().size() - 1);
         double room = last.balance().capacity().grams() - last.reading().grams();
         double usual = vessel.kind().usualGrams(sheet.formula().tables());
@@ -187,8 +191,6 @@ public record WeighPlan(
             return Optional.empty();
         }
         return Optional.of(new RoomLeft(
-                vessel.name(),
-                Figures.fixed(Math.floor(room), 0) + " g",
-                last.balance().name()));
+                vessel.name(), units.whole(Math.floor(room)), last.balance().name()));
     }
 }

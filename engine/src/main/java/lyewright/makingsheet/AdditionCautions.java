@@ -17,10 +17,10 @@ final class AdditionCautions {
     /** Something wet that waits longer than this spoils, hours, even chilled; common practice for clay. */
     private static final double TOO_OLD_HOURS = 24;
 
-    /** Sugar of all kinds that heats a batter noticeably, grams for each kilogram of oils; common practice. */
-    private static final double SUGAR_HEATS_FROM = 5;
+    /** Sugar of all kinds that heats a batter noticeably, percent of the oils; common practice. */
+    private static final double SUGAR_HEATS_FROM = 0.5;
 
-    private static final double SUGAR_HEATS_MUCH_FROM = 30;
+    private static final double SUGAR_HEATS_MUCH_FROM = 3;
 
     private AdditionCautions() {}
 
@@ -189,22 +189,22 @@ final class AdditionCautions {
     }
 
     static void sugar(SheetFacts facts, List<Caution> found) {
-        double perKilogram = 1000 * facts.sugarGrams / facts.totals.oils();
-        if (perKilogram < SUGAR_HEATS_FROM) {
+        double percent = facts.sugarPercent();
+        if (percent < SUGAR_HEATS_FROM) {
             return;
         }
-        boolean hot = perKilogram > SUGAR_HEATS_MUCH_FROM || (oven(facts) && !facts.milk);
+        boolean hot = percent > SUGAR_HEATS_MUCH_FROM || (oven(facts) && !facts.milk);
         found.add(new Caution(
                 "sugar-heats",
                 hot ? Level.CARE : Level.NOTE,
-                "There are {} g of sugar for each kilogram of oils: the batter heats up by itself.",
+                "Sugar is {} % of the oils: the batter heats up by itself.",
                 "Keep the mould cool and uncovered, out of the oven; dissolve sugar in water first.",
                 Caution.COMMON_PRACTICE,
-                List.of(Caution.tenths(perKilogram))));
+                List.of(Caution.hundredths(percent))));
     }
 
     static void fragrance(SheetFacts facts, List<Caution> found) {
-        double percent = 100 * facts.fragranceGrams / facts.totals.oils();
+        double percent = facts.fragrancePercent();
         double usual = facts.formula.tables().practice("fragrance").high();
         // a single one is judged by its own usual dose
         if (facts.fragrances > 1 && percent > usual + 0.05) {

@@ -12,7 +12,7 @@ import java.util.List;
  * @param sentence what is so, with {@code {}} where the figures go
  * @param remedy what to do about it
  * @param source who says so, or common practice
- * @param figures what goes into the sentence, in order: text or {@link Shown} numbers
+ * @param figures what goes into the sentence, in order: text, {@link Shown} numbers or {@link Weight} masses
  */
 public record Caution(String id, Level level, String sentence, String remedy, String source, List<Object> figures) {
 
@@ -56,6 +56,32 @@ public record Caution(String id, Level level, String sentence, String remedy, St
         }
     }
 
+    /**
+     * A mass in a sentence.
+     *
+     * @param grams the mass
+     * @param inGrams how it reads in grams
+     */
+    record Weight(double grams, String inGrams) {
+        @Override
+        public String toString() {
+            return inGrams;
+        }
+    }
+
+    /** Says a mass in the units that a reader wants. */
+    public interface MassWords {
+
+        /**
+         * In words.
+         *
+         * @param grams the mass
+         * @param inGrams how it reads in grams
+         * @return how it is to read
+         */
+        String say(double grams, String inGrams);
+    }
+
     /** A number to one decimal. */
     static Shown tenths(double value) {
         return new Shown(value, 1);
@@ -67,13 +93,42 @@ public record Caution(String id, Level level, String sentence, String remedy, St
     }
 
     /** A mass in whole grams; from 10 kg on in kilograms with as many digits. */
-    static String mass(double grams) {
-        return grams < LARGE ? whole(grams) + " g" : new Shown(grams / KILOGRAM, 3) + " kg";
+    static Weight mass(double grams) {
+        return grams < LARGE ? gram(grams) : new Weight(grams, new Shown(grams / KILOGRAM, 3) + " kg");
+    }
+
+    /** A mass in whole grams. */
+    static Weight gram(double grams) {
+        return new Weight(grams, whole(grams) + " g");
+    }
+
+    /** A mass to the tenth of a gram. */
+    static Weight tenthsOfGram(double grams) {
+        return new Weight(grams, tenths(grams) + " g");
     }
 
     /** A whole number. */
     static Shown whole(double value) {
         return new Shown(value, 0);
+    }
+
+    /**
+     * The same caution with its masses said otherwise.
+     *
+     * @param words how a mass is said
+     * @return a caution of the same id, level and remedy
+     */
+    public Caution in(MassWords words) {
+        return new Caution(
+                id,
+                level,
+                sentence,
+                remedy,
+                source,
+                figures.stream()
+                        .map(figure ->
+                                figure instanceof Weight weight ? words.say(weight.grams(), weight.inGrams()) : figure)
+                        .toList());
     }
 
     /**

@@ -34,11 +34,11 @@ final class LyeCautions {
             found.add(new Caution(
                     "less-water-than-alkali",
                     Level.STOP,
-                    "The lye jug has {} g of water for {} g of alkali: it will not dissolve, and boils and spits.",
+                    "The lye jug has {} of water for {} of alkali: it will not dissolve, and boils and spits.",
                     "Bring the water in the jug to at least the alkali's mass: move water out of dispersions, or raise the"
                             + " water rule.",
                     "CRC Handbook, 98th edition, solubility of NaOH (docs/sources.md)",
-                    List.of(Caution.tenths(lye.waterInJugGrams()), Caution.tenths(lye.pureGrams()))));
+                    List.of(Caution.tenthsOfGram(lye.waterInJugGrams()), Caution.tenthsOfGram(lye.pureGrams()))));
         } else if (lye.concentrationPercent() > STRONG) {
             double holds = Solutions.of(facts.formula.tables())
                     .solubilityPercent(lye.potassiumMolesPercent() > 50 ? "KOH" : "NaOH", 20);
@@ -132,10 +132,10 @@ final class LyeCautions {
                 found.add(new Caution(
                         "jug-undissolved",
                         Level.CARE,
-                        "The jug has {} g of {}, but its water at 20 °C dissolves only {} g, before any alkali.",
+                        "The jug has {} of {}, but its water at 20 °C dissolves only {}, before any alkali.",
                         "Put less of it in, or put more of the water into the jug.",
                         addition.material().sources(),
-                        List.of(Caution.tenths(grams), addition.nameInSentence(), Caution.tenths(holds))));
+                        List.of(Caution.tenthsOfGram(grams), addition.nameInSentence(), Caution.tenthsOfGram(holds))));
             }
         }
     }

@@ -1,6 +1,7 @@
 package lyewright.makingsheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lyewright.chemistry.BatchLine;
@@ -101,24 +102,22 @@ final class MakingCautions {
         }
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
-        StringBuilder figures = new StringBuilder();
+        List<Object> figures = new ArrayList<>();
         for (MouldSays one : says) {
             least = Math.min(least, one.grams());
             most = Math.max(most, one.grams());
-            figures.append(figures.isEmpty() ? "" : ", ")
-                    .append(one.figure())
-                    .append(' ')
-                    .append(Math.round(one.grams()))
-                    .append(" g");
+            figures.add(one.figure());
+            figures.add(Caution.gram(one.grams()));
         }
         if (most > least * (1 + APART)) {
             found.add(new Caution(
                     "mould-data-disagree",
                     Level.CARE,
-                    "What is known of the mould disagrees by more than 3 %: {}.",
+                    "What is known of the mould disagrees by more than 3 %: "
+                            + String.join(", ", Collections.nCopies(says.size(), "{} {}")) + ".",
                     "Measure it again; a full mould of water on the balance is the surest.",
                     "this project's own rule",
-                    List.of(figures.toString())));
+                    figures));
         }
     }
 

@@ -103,10 +103,10 @@ final class SaltCautions {
             found.add(new Caution(
                     "salt-undissolved",
                     Level.CARE,
-                    "The lye jug holds {} g of salt, but so strong a lye keeps only about {} g dissolved.",
+                    "The lye jug holds {} of salt, but so strong a lye keeps only about {} dissolved.",
                     "Put the salt in at trace, or expect to pour it in as grains.",
                     "ACS Omega 2020, PMC7081322, Table 8, at 90 °C (docs/sources.md)",
-                    List.of(Caution.tenths(saltInJug), Caution.tenths(held))));
+                    List.of(Caution.tenthsOfGram(saltInJug), Caution.tenthsOfGram(held))));
         } else if (facts.saltBar() && lye.saltUndissolvedPercent() > 0) {
             found.add(new Caution(
                     "salt-undissolved",

@@ -24,6 +24,8 @@ import lyewright.measure.Outcome;
 final class SheetFacts {
 
     /** Salts that are mostly sodium chloride count whole; of other things only the salt in them. */
+    private static final double BILLION = 1e9;
+
     private static final double MOSTLY_SALT = 0.5;
 
     /** Fatty acids up to this iodine value are solid; oleic has 90, stearic under 4. */
@@ -49,9 +51,12 @@ final class SheetFacts {
     /** Grams of each addition over all portions, by its place in the formula. */
     final double[] additionGrams;
 
-    double saltGrams;
-    double sugarGrams;
-    double fragranceGrams;
+    /** Of additions as the list tells them: before rounding, of all oils. */
+    private final double[] percentOfOils;
+
+    private double saltPercent;
+    private double sugarPercent;
+    private double fragrancePercent;
     int fragrances;
     boolean milk;
     boolean milkInJug;
@@ -89,30 +94,33 @@ final class SheetFacts {
         this.portions = portions;
         this.fade = fade;
         this.additionGrams = new double[formula.additions().size()];
+        this.percentOfOils = new double[formula.additions().size()];
         sumAdditions();
         sumOils();
     }
 
     private void sumAdditions() {
+        double oils = batch.oilsIn(exact);
         for (int i = 0; i < weighed.length; i++) {
             BatchLine line = batch.lines().get(i);
             if (line.kind() == Kind.ADDITION) {
                 additionGrams[line.place()] += weighed[i];
+                percentOfOils[line.place()] += 100 * exact[i] / oils;
             }
         }
         for (AdditionPart addition : formula.additions()) {
             if (addition.stage() != Stage.Kind.TOP) {
-                look(addition, additionGrams[addition.place()]);
+                look(addition, percentOfOils[addition.place()]);
             }
         }
     }
 
-    private void look(AdditionPart addition, double grams) {
+    private void look(AdditionPart addition, double percent) {
         Additive material = addition.material();
         Additive.Makeup makeup = material.makeup();
-        saltGrams += makeup.salt() >= MOSTLY_SALT ? grams : grams * makeup.salt();
-        sugarGrams += material.kind() == AdditiveKind.SUGAR ? grams * (1 - makeup.water()) : grams * makeup.sugar();
-        fragranceGrams += material.kind() == AdditiveKind.FRAGRANCE ? grams : 0;
+        saltPercent += makeup.salt() >= MOSTLY_SALT ? percent : percent * makeup.salt();
+        sugarPercent += percent * (material.kind() == AdditiveKind.SUGAR ? 1 - makeup.water() : makeup.sugar());
+        fragrancePercent += material.kind() == AdditiveKind.FRAGRANCE ? percent : 0;
         fragrances += material.kind() == AdditiveKind.FRAGRANCE ? 1 : 0;
         if (material.kind() == AdditiveKind.MILK) {
             milk = true;
@@ -143,20 +151,35 @@ final class SheetFacts {
                 && (oil.iodineValue().isEmpty() || oil.iodineValue().get().middle() <= HARD_TO_IODINE_VALUE);
     }
 
+    /** Sugar as percent of all oils. */
+    double sugarPercent() {
+        return settled(sugarPercent);
+    }
+
+    /** Fragrance as percent of all oils. */
+    double fragrancePercent() {
+        return settled(fragrancePercent);
+    }
+
     /** Salt as percent of all oils. */
     double saltPercent() {
-        return 100 * saltGrams / totals.oils();
+        return settled(saltPercent);
     }
 
     /** An addition as percent of the oils it goes into: a portion's own, else all. */
     double percentOfItsOils(AdditionPart addition) {
-        double oils = totals.oils();
+        double percent = percentOfOils[addition.place()];
         if (addition.stage() == Stage.Kind.PORTION) {
             for (PortionPart portion : formula.portions()) {
-                oils *= portion.name().equals(addition.written().stage().portion()) ? portion.fraction() : 1;
+                percent /= portion.name().equals(addition.written().stage().portion()) ? portion.fraction() : 1;
             }
         }
-        return 100 * additionGrams[addition.place()] / oils;
+        return percent;
+    }
+
+    /** What stands on a limit is on it, whatever the last digits of a sum are. */
+    private static double settled(double percent) {
+        return Math.rint(percent * BILLION) / BILLION;
     }
 
     /** Whether it is a salt bar: a quarter of the oils in salt, common practice. */

@@ -94,10 +94,10 @@ final class SuperfatCautions {
             found.add(new Caution(
                     "acid-takes-all",
                     Level.STOP,
-                    "Acid or bicarbonate among the additions takes all {} g of alkali: nothing turns to soap.",
+                    "Acid or bicarbonate among the additions takes all {} of alkali: nothing turns to soap.",
                     "Use less of it, or choose to add alkali for what takes it.",
                     "neutralisation equivalents, IUPAC atomic weights (docs/sources.md)",
-                    List.of(Caution.tenths(facts.lye.pureGrams()))));
+                    List.of(Caution.tenthsOfGram(facts.lye.pureGrams()))));
             return;
         }
         if (points < 0.05) {

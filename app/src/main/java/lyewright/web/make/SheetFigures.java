@@ -13,6 +13,7 @@ import lyewright.makingsheet.PortionSheet;
 import lyewright.makingsheet.SuperfatBand;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
+import lyewright.words.UnitsShown;
 
 /** Which figures of a sheet its sentences may speak of, by the label that stands before them. Paths are those of its JSON. */
 public final class SheetFigures {
@@ -257,7 +258,7 @@ public final class SheetFigures {
     }
 
     /** The row of the base batter first, then those of the additions: what is added, the reading, and what that is of the oils. */
-    List<Known> portionRow(int place, int row) {
+    List<Known> portionRow(int place, int row, UnitsShown units) {
         PortionSheet portion = sheet.portions().get(place);
         if (row == 0) {
             return List.of(
@@ -273,8 +274,12 @@ public final class SheetFigures {
                         ? Known.grams("sums." + path + "grams", addition.grams() + addition.liquidGrams())
                         : Known.grams(path + "grams", addition.grams()),
                 Known.grams(path + "readingGrams", addition.readingGrams()),
-                new Known(path + "gramsPerKgOils", addition.gramsPerKilogramOils(), ""),
-                new Known(path + "gramsPerKgPortionOils", addition.gramsPerKilogramPortionOils(), ""));
+                new Known(path + "gramsPerKgOils", forOils(addition.gramsPerKilogramOils(), units), ""),
+                new Known(path + "gramsPerKgPortionOils", forOils(addition.gramsPerKilogramPortionOils(), units), ""));
+    }
+
+    private static double forOils(double gramsPerKilogram, UnitsShown units) {
+        return units.ounces() ? UnitsShown.ouncesForAPound(gramsPerKilogram) : gramsPerKilogram;
     }
 
     /** Behind the layer's number. */

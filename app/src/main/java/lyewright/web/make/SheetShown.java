@@ -90,7 +90,7 @@ public record SheetShown(
                                 new LineShown(line.label(), links.sentence(line.text(), figures.head(line.label()))))
                         .toList(),
                 links.sentence(head.howSure(), figures.head(HOW_SURE)),
-                SheetCautions.of(sheet),
+                SheetCautions.of(sheet, units),
                 plan.vessels().stream()
                         .map(vessel -> VesselShown.of(vessel, links))
                         .toList(),
@@ -100,7 +100,7 @@ public record SheetShown(
                 plan.room(),
                 Safety.LINES,
                 StepsShown.of(sheet, units, links),
-                chemistry(sheet, links, figures),
+                chemistry(sheet, units, links, figures),
                 SuperfatPicture.of(sheet),
                 MouldPicture.of(sheet, WorkshopUnits.lengths(workshop.units())),
                 Stream.of(PortionsPicture.of(sheet, units.mass()), FadePicture.of(sheet, units.mass()))
@@ -109,7 +109,8 @@ public record SheetShown(
                 sheet.formula().tables().edition());
     }
 
-    private static List<LineShown> chemistry(MakingSheet sheet, FigureLinks links, SheetFigures figures) {
+    private static List<LineShown> chemistry(
+            MakingSheet sheet, UnitsShown units, FigureLinks links, SheetFigures figures) {
         BandWords band = new BandWords(sheet.band());
         List<LineShown> lines = new ArrayList<>();
         Labelled superfat = ChemistryWords.superfat(sheet);
@@ -121,7 +122,7 @@ public record SheetShown(
         band.certificate()
                 .ifPresent(
                         text -> lines.add(new LineShown("A certificate", links.sentence(text, figures.certificate()))));
-        for (Labelled line : ChemistryWords.of(sheet)) {
+        for (Labelled line : ChemistryWords.of(sheet, units)) {
             lines.add(new LineShown(line.label(), links.sentence(line.text(), figures.chemistry(line.label()))));
         }
         return lines;

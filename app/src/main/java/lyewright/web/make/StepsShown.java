@@ -17,16 +17,19 @@ final class StepsShown {
     private final boolean portions;
 
     /** Portions come before the fade that pours them; of tables with titles there are no others. */
+    private final UnitsShown units;
+
     private boolean portionsAreTold;
 
-    private StepsShown(MakingSheet sheet, FigureLinks links) {
+    private StepsShown(MakingSheet sheet, UnitsShown units, FigureLinks links) {
+        this.units = units;
         this.links = links;
         this.figures = new SheetFigures(sheet);
         this.portions = !sheet.portions().isEmpty();
     }
 
     static List<StepShown> of(MakingSheet sheet, UnitsShown units, FigureLinks links) {
-        StepsShown steps = new StepsShown(sheet, links);
+        StepsShown steps = new StepsShown(sheet, units, links);
         return MakingSteps.of(sheet, units).stream().map(steps::step).toList();
     }
 
@@ -52,7 +55,7 @@ final class StepsShown {
                 List<String> row = group.rows().get(r);
                 rows.add(
                         shares
-                                ? cells(row, 1, figures.portionRow(g, r))
+                                ? cells(row, 1, figures.portionRow(g, r, units))
                                 : table.titled() ? cells(row, 1, figures.fadeRow(r)) : listed(row));
             }
             groups.add(new StepShown.Group(heading, rows));

@@ -101,13 +101,13 @@ public record SwapShown(
                 ComparePicture.fattyAcids(comparison.a(), "With " + swap.out(), comparison.b(), "With " + swap.in()),
                 comparison.cautions().stream()
                         .filter(change -> change.change() != CautionChange.Change.STAYS)
-                        .map(SwapShown::changed)
+                        .map(change -> changed(change, units))
                         .toList(),
                 rows,
                 newest);
     }
 
-    private static Changed changed(CautionChange change) {
+    private static Changed changed(CautionChange change, UnitsShown units) {
         String how = switch (change.change()) {
             case COMES -> "Comes";
             case GOES -> "Goes";
@@ -116,7 +116,9 @@ public record SwapShown(
             case CHANGES, STAYS -> "Changes";
         };
         return new Changed(
-                how, change.caution().level().word(), change.caution().text());
+                how,
+                change.caution().level().word(),
+                units.told(change.caution()).text());
     }
 
     /** Nothing of what only the other has is no figure. */

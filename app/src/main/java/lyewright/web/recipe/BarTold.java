@@ -102,7 +102,7 @@ final class BarTold {
 
     private List<Piece> share(double percent, double grams, String figure) {
         String share = percent < SHOWN ? "<0.1 %" : Figures.percent(percent, 1);
-        String mass = grams < SHOWN ? Figures.fixed(grams, 3) + " g" : units.tenths(grams);
+        String mass = grams < SHOWN ? units.traces(grams) : units.tenths(grams);
         return List.of(figure(share, figure + ".percent"), Piece.plain(", "), figure(mass, figure + ".grams"));
     }
 

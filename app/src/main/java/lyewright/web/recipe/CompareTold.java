@@ -26,6 +26,7 @@ final class CompareTold {
     private final CompareWords words;
     private final Addresses addresses;
     private final ComparedShown shown;
+    private final UnitsShown units;
 
     /** Where a row's figures say why. */
     interface Addresses {
@@ -42,6 +43,7 @@ final class CompareTold {
         this.addresses = addresses;
         this.words = CompareWords.asWeighed(comparison, units);
         this.shown = new ComparedShown(units);
+        this.units = units;
     }
 
     List<String> summary() {
@@ -131,12 +133,12 @@ final class CompareTold {
         return comparison.cautions().stream()
                 .filter(change ->
                         change.change() != Change.STAYS || change.caution().level() != Caution.Level.NOTE)
-                .map(CompareTold::line)
+                .map(this::line)
                 .toList();
     }
 
-    private static ComparePage.CautionLine line(CautionChange change) {
-        Caution caution = change.caution();
+    private ComparePage.CautionLine line(CautionChange change) {
+        Caution caution = units.told(change.caution());
         return new ComparePage.CautionLine(
                 verb(change.change()),
                 caution.level().word(),

@@ -69,8 +69,8 @@ public record EditorFigures(
     }
 
     /** The figures of a sheet. */
-    static EditorFigures of(MakingSheet sheet, Map<String, String> places, boolean ounces) {
-        return new Reckoned(sheet, ounces).figures(places);
+    static EditorFigures of(MakingSheet sheet, Map<String, String> places, UnitsShown units) {
+        return new Reckoned(sheet, units).figures(places);
     }
 
     private static final String SUPERFAT = "superfat.sheetPercent";
@@ -80,18 +80,20 @@ public record EditorFigures(
 
         private final MakingSheet sheet;
         private final SheetView view;
+        private final UnitsShown units;
         private final boolean ounces;
 
-        Reckoned(MakingSheet sheet, boolean ounces) {
+        Reckoned(MakingSheet sheet, UnitsShown units) {
             this.sheet = sheet;
             this.view = new SheetView(sheet);
-            this.ounces = ounces;
+            this.units = units;
+            this.ounces = units.ounces();
         }
 
         EditorFigures figures(Map<String, String> places) {
             SuperfatBand band = sheet.band();
             return new EditorFigures(
-                    sheet.formula().formula().inMasses() ? "As written" : "For 1 kg of oils",
+                    sheet.formula().formula().inMasses() ? "As written" : "For " + units.kilogram() + " of oils",
                     new Piece(Figures.percent(sheet.sheetSuperfatPercent(), 1), SUPERFAT),
                     List.of(
                             new Piece(Figures.fixed(band.lowPercent(), 1), "superfat.low95Percent"),
@@ -106,8 +108,12 @@ public record EditorFigures(
                     sheet.stopped(),
                     sheet.cautions().stream()
                             .filter(caution -> !SheetCautions.isNote(caution))
+                            .map(units::told)
                             .toList(),
-                    sheet.cautions().stream().filter(SheetCautions::isNote).toList(),
+                    sheet.cautions().stream()
+                            .filter(SheetCautions::isNote)
+                            .map(units::told)
+                            .toList(),
                     says(places));
         }
 

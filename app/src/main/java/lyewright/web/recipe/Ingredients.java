@@ -64,7 +64,12 @@ public record Ingredients(
 
         Ingredients all() {
             return new Ingredients(
-                    oils(), lye(), additions(), portions(), own(), WrittenWords.process(formula.process()));
+                    oils(),
+                    lye(),
+                    additions(),
+                    portions(),
+                    own(),
+                    WrittenWords.process(formula.process(), address.units()));
         }
 
         private List<Ingredient> oils() {

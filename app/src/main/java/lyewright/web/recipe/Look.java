@@ -73,7 +73,7 @@ public record Look(
                 told.band(),
                 words.hangsOn(),
                 words.certificate(),
-                SheetCautions.of(sheet),
+                SheetCautions.of(sheet, address.units()),
                 PortionsPicture.of(sheet, address.units().mass()),
                 FadePicture.of(sheet, address.units().mass()),
                 BarShown.of(sheet, address.units(), address::why),

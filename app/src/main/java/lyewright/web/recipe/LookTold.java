@@ -76,8 +76,8 @@ final class LookTold {
         }
         if (lye.saltPerWaterPercent() >= 0.5) {
             told.add(told(
-                    "Salt to 100 g of water",
-                    Figures.fixed(lye.saltPerWaterPercent(), 1) + " g",
+                    units.ounces() ? "Salt to 100 parts of water" : "Salt to 100 g of water",
+                    Figures.fixed(lye.saltPerWaterPercent(), 1) + (units.ounces() ? " parts" : " g"),
                     "lye.saltPerWaterPercent"));
         }
         told.add(told("Batter", Figures.fixed(sheet.batterDensity(), 3) + " g/ml", "batterDensityGramsPerMl"));

@@ -52,7 +52,7 @@ public final class RecipeSheet {
     static String basis(MakingSheet sheet, UnitsShown units) {
         return sheet.fill().target() instanceof Fill.AsWritten
                 ? "as written: " + units.about(sheet.totals().oils()) + " of oils"
-                : "for 1 kg of oils";
+                : "for " + units.kilogram() + " of oils";
     }
 
     /**

@@ -12,9 +12,10 @@ import lyewright.formula.ResolvedFormula;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
-import lyewright.records.setting.Units;
 import lyewright.records.setting.Workshop;
 import lyewright.web.Shop;
+import lyewright.web.WorkshopUnits;
+import lyewright.words.UnitsShown;
 
 /** What the editor reckons with: the names that may be typed, the balances and the alkali at hand. Safe for several threads. */
 final class Workbench {
@@ -47,9 +48,9 @@ final class Workbench {
             return new Reckoned(read, Optional.empty());
         }
         Outcome<MakingSheet> sheet = sheet(whole.formula().get());
-        boolean ounces = shop.workshop().units() == Units.OUNCES;
+        UnitsShown units = WorkshopUnits.of(shop.workshop());
         return sheet instanceof Outcome.Ok<MakingSheet> ok
-                ? new Reckoned(read, Optional.of(EditorFigures.of(ok.value(), whole.places(), ounces)))
+                ? new Reckoned(read, Optional.of(EditorFigures.of(ok.value(), whole.places(), units)))
                 : new Reckoned(read.and(sheet.problems()), Optional.empty());
     }
 

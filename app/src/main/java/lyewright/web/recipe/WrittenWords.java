@@ -18,7 +18,7 @@ import lyewright.material.Additive;
 import lyewright.material.Names;
 import lyewright.material.Oil;
 import lyewright.material.Tables;
-import lyewright.words.Figures;
+import lyewright.words.UnitsShown;
 
 /** A formula as its maker wrote it, in words. */
 final class WrittenWords {
@@ -126,7 +126,7 @@ final class WrittenWords {
                 + disperse.ahead().map(time -> " " + time + " ahead").orElse("");
     }
 
-    static String process(Process process) {
+    static String process(Process process, UnitsShown units) {
         List<String> parts = new ArrayList<>();
         parts.add(
                 switch (process.make()) {
@@ -134,9 +134,9 @@ final class WrittenWords {
                     case OVEN -> "Oven process";
                     case COOKED -> "Cooked";
                 });
-        process.oils().ifPresent(degrees -> parts.add("oils at " + Figures.degrees(degrees.toString())));
-        process.lye().ifPresent(degrees -> parts.add("lye at " + Figures.degrees(degrees.toString())));
-        process.oven().ifPresent(oven -> parts.add("oven " + Figures.degrees(oven.toString())));
+        process.oils().ifPresent(degrees -> parts.add("oils at " + units.degrees(degrees)));
+        process.lye().ifPresent(degrees -> parts.add("lye at " + units.degrees(degrees)));
+        process.oven().ifPresent(oven -> parts.add("oven " + units.oven(oven)));
         process.pour().ifPresent(pour -> parts.add(pour.toString()));
         return String.join(", ", parts) + ".";
     }

@@ -76,7 +76,7 @@ public record NotebookResult(
     static NotebookResult of(MakingSheet paper, Optional<AskedMould> asked, Optional<MakingSheet> filled, Bench bench) {
         UnitsShown units = bench.units();
         MakingSheet sheet = filled.orElse(paper);
-        SheetCautions cautions = SheetCautions.of(sheet);
+        SheetCautions cautions = SheetCautions.of(sheet, units);
         SheetFigures figures = new SheetFigures(sheet);
         return new NotebookResult(
                 LINKS.sentence(

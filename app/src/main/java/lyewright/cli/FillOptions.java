@@ -48,7 +48,7 @@ final class FillOptions {
         spec.addOption(Specs.value(CAVITIES, "12x95ml", "So many cavities, and what one holds."));
         spec.addOption(Specs.value(WATER_FILL, "1450g", "What the mould holds of water."));
         spec.addOption(Specs.value(USUAL, "1520g=FILE", "What it usually takes, and of which formula."));
-        spec.addOption(Specs.value(HOLD_BACK, "2%", "Share of the batch that stays in jugs; 1 % unless given."));
+        spec.addOption(Specs.value(HOLD_BACK, "2%", "Share of the batch that stays in jugs; 1 percent unless given."));
         spec.addOption(Specs.value(CUT, "25mm", "Thickness of a bar; or 60x80mm for a slab cut in a grid."));
         spec.addOption(Specs.value(BLADE, "1mm", "What each cut takes away."));
         spec.addOption(Specs.value(ENDS, "5mm", "What is cut off each end."));

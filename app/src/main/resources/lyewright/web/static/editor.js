@@ -118,6 +118,44 @@
     stale(true);
   });
 
+  // A row that is asked for while another is on its way would be lost with the button that was pressed.
+  let adding = false;
+  let more = [];
+
+  function added(target) {
+    const button = target.closest && target.closest("#editor button[hx-post]");
+    return button && button.value.endsWith(".add") ? button.value : "";
+  }
+
+  document.addEventListener("click", function (event) {
+    const value = added(event.target);
+    if (value && adding) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      more.push(value);
+    } else if (value) {
+      adding = true;
+    }
+  }, true);
+
+  document.addEventListener("htmx:afterSettle", function (event) {
+    if (event.detail.elt.id !== "editor") {
+      return;
+    }
+    adding = false;
+    const button = more.length ? editor().querySelector("button[value='" + more.shift() + "']") : null;
+    if (button) {
+      button.click();
+    }
+  });
+
+  for (const failed of ["htmx:sendError", "htmx:responseError", "htmx:sendAbort"]) {
+    document.addEventListener(failed, function () {
+      adding = false;
+      more = [];
+    });
+  }
+
   // What was folded open stays open when the figures change.
   let open = [];
   document.addEventListener("htmx:oobBeforeSwap", function (event) {

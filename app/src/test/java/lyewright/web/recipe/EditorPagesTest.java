@@ -191,6 +191,7 @@ class EditorPagesTest {
         press(page, "additions.1.up");
         assertThat(input(page, "additions.0.of")).hasValue("sea-salt");
         press(page, "oils.add");
+        // pressed again at once, whether or not the first row is there yet
         press(page, "oils.add");
         assertThat(input(page, "oils.5.name")).hasValue("");
         assertThat(drafted().oils()).hasSize(6);

@@ -13,6 +13,20 @@
   const inner = panel.querySelector(".why-panel-inner");
   const whole = panel.querySelector(".why-whole");
   let asked = 0;
+  let from = null;
+
+  // a browser goes back to the figure that was asked about, unless an answer has put another in its place meanwhile
+  panel.addEventListener("close", function () {
+    if (!from || from.isConnected) {
+      return;
+    }
+    const same = Array.from(document.querySelectorAll("a.why, button.why")).find(function (figure) {
+      return figure.value === from.value && figure.href === from.href && figure.formAction === from.formAction;
+    });
+    if (same) {
+      same.focus();
+    }
+  });
 
   panel.querySelector("button").addEventListener("click", function () {
     panel.close();
@@ -56,6 +70,7 @@
       return;
     }
     event.preventDefault();
+    from = figure;
     if (figure instanceof HTMLAnchorElement) {
       ask(fetch(figure.href, { headers: { "HX-Request": "true" } }), figure.href, function () {
         // the page says what is wrong

@@ -31,13 +31,12 @@ public record Search(String words, int page, int size) {
         return new Search("", page, size);
     }
 
-    /** The words as patterns. */
-    List<String> patterns() {
+    /** The words as they stand in what is looked through. */
+    List<String> folded() {
         return Stream.of(NameOrder.folded(words).strip().split("\\s+"))
                 .filter(word -> !word.isEmpty())
                 .limit(MOST_WORDS)
                 .map(word -> word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) : word)
-                .map(NameOrder::anywhere)
                 .toList();
     }
 

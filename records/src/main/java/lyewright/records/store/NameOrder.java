@@ -48,9 +48,4 @@ public final class NameOrder {
         });
         return folded.toString();
     }
-
-    /** A pattern for LIKE with {@code ESCAPE '!'} that finds a folded word anywhere. */
-    public static String anywhere(String word) {
-        return "%" + word.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
-    }
 }

@@ -90,7 +90,7 @@ class PaperTagsTest {
     @Test
     void words_and_figures_of_pictures_are_text_that_can_be_searched_for() {
         List<String> pages = PAPER.pages().stream().map(Paper::flat).toList();
-        assertThat(pages.get(0)).contains("18.0 %, as asked", "superfat, %", "alkali over");
+        assertThat(pages.get(0)).contains("18.0 %, as asked", "superfat, %", "alkali left over");
         String rest = String.join(" ", pages.subList(1, pages.size()));
         assertThat(rest).contains("65 mm", "80 mm", "300 mm", "of kelp", "11 bars, 25 mm thick.");
         Picture fade = FadePicture.of(TIDELINE).orElseThrow();

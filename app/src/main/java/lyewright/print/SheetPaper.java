@@ -8,8 +8,8 @@ public final class SheetPaper {
 
     private static final String TEMPLATE = "print/sheet.jte";
 
-    /** Where the only link of a sheet leads. */
-    private static final String MORE = "How sure, and more to know";
+    /** The heading to which the only link of a sheet leads. */
+    public static final String MORE = "How sure, and more to know";
 
     private SheetPaper() {}
 

@@ -42,7 +42,6 @@ public final class SheetFigures {
         List<Known> known = new ArrayList<>();
         known.add(Known.grams("totals.mouldGrams", sheet.totals().mould()));
         sheet.totals().target().ifPresent(grams -> known.add(Known.grams("totals.targetGrams", grams)));
-        sheet.totals().offTarget().ifPresent(grams -> known.add(Known.grams("totals.offTargetGrams", grams)));
         return known;
     }
 

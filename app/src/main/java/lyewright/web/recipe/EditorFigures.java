@@ -81,13 +81,11 @@ public record EditorFigures(
         private final MakingSheet sheet;
         private final SheetView view;
         private final UnitsShown units;
-        private final boolean ounces;
 
         Reckoned(MakingSheet sheet, UnitsShown units) {
             this.sheet = sheet;
             this.view = new SheetView(sheet);
             this.units = units;
-            this.ounces = units.ounces();
         }
 
         EditorFigures figures(Map<String, String> places) {
@@ -132,7 +130,7 @@ public record EditorFigures(
         private Piece weighed(Weighing weighing) {
             String path = path(weighing) + ".weighGrams";
             // as the balance shows it: an alkali rounded to grams could read as more than is weighed
-            return ounces
+            return units.ounces()
                     ? mass(weighing.weigh().grams(), path)
                     : new Piece(Figures.on(weighing.balance(), weighing.weigh()), path);
         }
@@ -268,7 +266,7 @@ public record EditorFigures(
         }
 
         private String mass(double grams) {
-            return ounces
+            return units.ounces()
                     ? UnitsShown.inOunces(grams)
                     : grams < 100 ? Figures.upTo(grams, 1) + " g" : Figures.grams(grams, 0);
         }

@@ -134,7 +134,7 @@ public final class MakingSteps {
     private void lye() {
         LyeSteps lye = new LyeSteps(view, units, practices);
         additions(
-                "Stir into the lye jug before any alkali, in this order"
+                "In the lye jug, before any alkali, stir in this order"
                         + (hasColdMilk() ? "; milk goes in frozen:" : ":"),
                 view.additionsAt(Stage.Kind.LYE));
         step(lye.dissolve());

@@ -53,6 +53,14 @@ public record EditorPage(
         List<Unfinished> unfinished,
         Hints hints) {
 
+    /** The number of a row that is not there yet, which the page has ready for whoever asks for one more. */
+    public static final int NEXT_ROW = 8888;
+
+    private static final String NEXT_STAGE = "additions." + NEXT_ROW + ".stage";
+
+    /** The most rows of one group. */
+    public static final int MOST_ROWS = FormulaForm.MOST_ROWS;
+
     /** What the bars are for. */
     public static final List<Labelled> USES = List.of(new Labelled("own", "Own use"), new Labelled("sale", "For sale"));
 
@@ -199,7 +207,7 @@ public record EditorPage(
 
     /** What a field says. */
     public String value(String field) {
-        return fields.getOrDefault(field, "");
+        return fields.getOrDefault(field, field.equals(NEXT_STAGE) ? AdditionRow.EMPTY.stage() : "");
     }
 
     private EditorTroubles wrong() {

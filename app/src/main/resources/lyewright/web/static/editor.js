@@ -118,40 +118,64 @@
     stale(true);
   });
 
-  // A row that is asked for while another is on its way would be lost with the button that was pressed.
-  let adding = false;
+  // One more row is there at once, so that what is typed next is typed into it. While rows move, which puts another form
+  // in this one's place, it waits until that is done.
+  let moving = false;
   let more = [];
 
-  function added(target) {
+  function pressed(target) {
     const button = target.closest && target.closest("#editor button[hx-post]");
-    return button && button.value.endsWith(".add") ? button.value : "";
+    return button ? button.value : "";
+  }
+
+  function add(press) {
+    const group = press.slice(0, -".add".length);
+    const ready = editor().querySelector("template[data-row='" + group + "']");
+    const list = ready.previousElementSibling;
+    const number = list.children.length;
+    if (number >= Number(ready.dataset.most)) {
+      return false;
+    }
+    const next = ready.dataset.number;
+    const made = document.createElement("template");
+    made.innerHTML = ready.innerHTML.replaceAll(next, number).replaceAll(Number(next) + 1, number + 1);
+    const row = made.content.firstElementChild;
+    for (const down of list.querySelectorAll("button[value$='.down']")) {
+      down.disabled = false;
+    }
+    list.append(row);
+    window.htmx.process(row);
+    const first = row.querySelector("input");
+    first.focus();
+    first.dispatchEvent(new Event("input", { bubbles: true }));
+    return true;
   }
 
   document.addEventListener("click", function (event) {
-    const value = added(event.target);
-    if (value && adding) {
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      more.push(value);
-    } else if (value) {
-      adding = true;
+    const press = pressed(event.target);
+    if (press.endsWith(".add")) {
+      if (moving) {
+        more.push(press);
+      }
+      if (moving || add(press)) {
+        event.preventDefault();
+        event.stopImmediatePropagation();
+      }
+    } else if (press) {
+      moving = true;
     }
   }, true);
 
   document.addEventListener("htmx:afterSettle", function (event) {
-    if (event.detail.elt.id !== "editor") {
-      return;
-    }
-    adding = false;
-    const button = more.length ? editor().querySelector("button[value='" + more.shift() + "']") : null;
-    if (button) {
-      button.click();
+    if (event.detail.elt.id === "editor") {
+      moving = false;
+      more.splice(0).forEach(add);
     }
   });
 
   for (const failed of ["htmx:sendError", "htmx:responseError", "htmx:sendAbort"]) {
     document.addEventListener(failed, function () {
-      adding = false;
+      moving = false;
       more = [];
     });
   }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -194,7 +196,7 @@ class EditorPagesTest {
         // pressed again at once, whether or not the first row is there yet
         press(page, "oils.add");
         assertThat(input(page, "oils.5.name")).hasValue("");
-        assertThat(drafted().oils()).hasSize(6);
+        page.waitForCondition(() -> drafted().oils().size() == 6);
         assertThat(drafted().additions().get(0).was()).isEqualTo("1");
     }
 
@@ -333,6 +335,33 @@ class EditorPagesTest {
             page.keyboard().type("10 %");
             page.keyboard().press("Enter");
             assertThat(input(page, "oils.3.name")).isFocused();
+        }
+    }
+
+    @Test
+    void a_new_row_takes_what_is_typed_however_long_the_answer_takes() {
+        try (Visit visit = browser.visit(DESK)) {
+            Page page = edit(visit);
+            int rows = page.locator("[data-says^='oils.']").count();
+            List<Route> held = new ArrayList<>();
+            page.route("**/edit", held::add);
+            input(page, "oils." + (rows - 1) + ".amount").press("Enter");
+            page.keyboard().type("lard");
+            page.keyboard().press("Enter");
+            page.keyboard().type("3 %");
+            page.keyboard().press("Enter");
+            page.keyboard().type("babassu");
+            assertThat(input(page, "oils." + rows + ".name")).hasValue("lard");
+            assertThat(input(page, "oils." + rows + ".amount")).hasValue("3 %");
+            assertThat(input(page, "oils." + (rows + 1) + ".name")).hasValue("babassu");
+            page.unroute("**/edit");
+            held.forEach(Route::resume);
+            input(page, "oils." + (rows + 1) + ".amount").fill("2 %");
+            assertThat(page.locator("[data-says='oils." + rows + "']")).containsText("Lard");
+            press(page, "oils." + rows + ".up");
+            assertThat(input(page, "oils." + rows + ".amount")).not().hasValue("3 %");
+            assertThat(page.locator("button[value='oils." + (rows + 1) + ".down']"))
+                    .isDisabled();
         }
     }
 

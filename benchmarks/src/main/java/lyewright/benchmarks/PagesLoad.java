@@ -109,7 +109,10 @@ public final class PagesLoad {
         String id = firstRecipe(pages);
         return List.of(
                 "/recipes",
+                // finds 2 of 20 recipes, and a page full of 2,000
                 "/recipes?q=slate",
+                // finds every recipe of either, by its notes
+                "/recipes?q=invented",
                 "/recipes/" + id,
                 "/recipes/" + id + "/versions/3",
                 "/recipes/" + id + "/compare?a=1&b=2",

@@ -2,16 +2,23 @@ package lyewright.records;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import lyewright.measure.Outcome;
 import lyewright.records.backup.Backups;
 import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.file.Photographs;
+import lyewright.records.ledger.Ledger;
 import lyewright.records.material.OwnMaterials;
+import lyewright.records.people.People;
 import lyewright.records.recipe.Drafts;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.WorkshopSettings;
+import lyewright.records.stock.Lots;
+import lyewright.records.stock.StockCheck;
+import lyewright.records.stock.StockItems;
+import lyewright.records.stock.Suppliers;
 import lyewright.records.store.Database;
 import lyewright.records.store.Opening;
 
@@ -103,6 +110,31 @@ public final class Records implements AutoCloseable {
     /** Photographs. */
     public Photographs photographs() {
         return new Photographs(database, place.files(), place instanceof Place.Server);
+    }
+
+    /** Who works here. */
+    public People people() {
+        return new People(database);
+    }
+
+    /** The ledger. */
+    public Ledger ledger() {
+        return new Ledger(database, List.of(new StockCheck()));
+    }
+
+    /** Who sells materials. */
+    public Suppliers suppliers() {
+        return new Suppliers(database);
+    }
+
+    /** What is stocked. */
+    public StockItems items() {
+        return new StockItems(database);
+    }
+
+    /** Lots and their moves. */
+    public Lots lots() {
+        return new Lots(database);
     }
 
     /** Backups. */

@@ -6,7 +6,25 @@ import java.util.List;
 final class TableOrder {
 
     static final List<String> TABLES = List.of(
-            "workshop", "photograph", "recipe", "recipe_version", "draft", "mould", "balance", "jug", "material");
+            "workshop",
+            "photograph",
+            "recipe",
+            "recipe_version",
+            "draft",
+            "mould",
+            "balance",
+            "jug",
+            "material",
+            "person",
+            "ledger_entry",
+            "ledger_once",
+            "supplier",
+            "stock_item",
+            "spoon",
+            "lot",
+            "stock_move",
+            "document",
+            "lot_document");
 
     private TableOrder() {}
 }

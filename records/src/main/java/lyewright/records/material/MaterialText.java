@@ -11,15 +11,17 @@ import lyewright.measure.Problem;
  * A material as the text it is kept as: a formula file that holds nothing of its own but the material. It reads as long as
  * formula files do, and loses nothing that they keep.
  */
-final class MaterialText {
+public final class MaterialText {
 
     private MaterialText() {}
 
-    static String of(OwnMaterial material) {
+    /** The text of a material. */
+    public static String of(OwnMaterial material) {
         return FormulaFile.write(material.alone());
     }
 
-    static OwnMaterial read(String text) {
+    /** The material of a text. */
+    public static OwnMaterial read(String text) {
         FormulaFile.Read read = FormulaFile.read(text);
         return read.formula()
                 .map(formula -> formula.materials().get(0))
@@ -28,7 +30,7 @@ final class MaterialText {
     }
 
     /** What is wrong with a material, by the rules of a formula; paths are those within the material. */
-    static List<Problem> check(OwnMaterial material) {
+    public static List<Problem> check(OwnMaterial material) {
         String within = "materials." + material.key();
         return FormulaRules.check(material.alone(), Tables.bundled()).stream()
                 .map(problem -> new Problem(inner(problem.path(), within), problem.what(), problem.remedy()))

@@ -16,6 +16,9 @@ import org.postgresql.ds.PGSimpleDataSource;
  */
 final class PostgresDialect implements Dialect {
 
+    /** Tables that refuse some changes. */
+    private static final List<String> GUARDED = List.of("recipe_version", "ledger_entry", "stock_move", "lot");
+
     private static final int PATIENCE_MS = 10_000;
 
     private final Place.Server place;
@@ -137,11 +140,11 @@ final class PostgresDialect implements Dialect {
 
     @Override
     public Guards unguard(Connection connection) throws SQLException {
-        for (String table : List.of("recipe_version")) {
+        for (String table : GUARDED) {
             say(connection, "ALTER TABLE " + table + " DISABLE TRIGGER USER");
         }
         return () -> {
-            for (String table : List.of("recipe_version")) {
+            for (String table : GUARDED) {
                 say(connection, "ALTER TABLE " + table + " ENABLE TRIGGER USER");
             }
         };

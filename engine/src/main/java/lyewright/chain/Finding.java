@@ -1,0 +1,26 @@
+package lyewright.chain;
+
+/**
+ * Something that is not as it was sealed.
+ *
+ * @param number the entry that shows it
+ * @param what what is wrong, in a sentence
+ */
+public record Finding(long number, String what) {
+
+    static Finding changed(Entry entry) {
+        return new Finding(
+                entry.number(),
+                "Entry " + entry.number() + " (" + entry.kind()
+                        + ") is not as it was sealed: it, or the seal before it, was changed.");
+    }
+
+    static Finding gap(long before, long number) {
+        String missing = number == before + 2
+                ? "entry " + (before + 1) + " is missing"
+                : number > before + 1
+                        ? "entries " + (before + 1) + " to " + (number - 1) + " are missing"
+                        : "entry " + number + " comes after entry " + before;
+        return new Finding(number, "The chain is broken before entry " + number + ": " + missing + ".");
+    }
+}

@@ -1,0 +1,44 @@
+package lyewright.records.ledger;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What an entry tells: a JSON object, its names in order, so that the same facts are the same text. Facts that are empty are left out. */
+public final class EntryText {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Map<String, Object> facts = new TreeMap<>();
+
+    /** A fact in words; nothing where they are empty. */
+    public EntryText with(String name, String words) {
+        if (!words.isEmpty()) {
+            facts.put(name, words);
+        }
+        return this;
+    }
+
+    /** A fact that may be missing. */
+    public EntryText with(String name, Optional<?> fact) {
+        fact.ifPresent(it -> facts.put(name, it instanceof Number ? it : it.toString()));
+        return this;
+    }
+
+    /** A whole number. */
+    public EntryText with(String name, long number) {
+        facts.put(name, number);
+        return this;
+    }
+
+    /** The text that is kept and sealed. */
+    public String text() {
+        try {
+            return JSON.writeValueAsString(facts);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("words and numbers can always be written", e);
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package lyewright.records.stock;
+
+import lyewright.stock.Lot;
+
+/**
+ * A lot as it is kept.
+ *
+ * @param id its id
+ * @param itemId what it is a lot of
+ * @param said what is said of it
+ * @param left what is left of it: the sum of its moves, milligrams or pieces
+ * @param entry the ledger's entry that says what is said of it
+ */
+public record KeptLot(String id, String itemId, LotSaid said, long left, long entry) {
+
+    /** As the rules of stock see it. */
+    public Lot lot() {
+        return new Lot(id, said.ownCode(), said.bestBefore(), said.received(), said.status(), left);
+    }
+}

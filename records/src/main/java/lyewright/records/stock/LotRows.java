@@ -1,0 +1,207 @@
+package lyewright.records.stock;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lyewright.records.ledger.LedgerBook;
+import lyewright.records.material.MaterialText;
+import lyewright.records.people.Author;
+import lyewright.stock.LotStatus;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** Lots and moves as they lie in their tables. */
+final class LotRows {
+
+    private static final String WITH_LEFT = """
+            SELECT l.*, coalesce((SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m WHERE m.lot_id = l.id), 0) AS left_over
+            FROM lot l
+            """;
+
+    private static final String ORDER = " ORDER BY l.received_day, l.own_code, l.id";
+
+    private static final String MOVES = """
+            SELECT m.*, e.at_epoch_ms, e.person_id, e.device_id,
+              (SELECT c.number FROM stock_move c WHERE c.corrects_number = m.number) AS corrected_by
+            FROM stock_move m JOIN ledger_entry e ON e.number = m.number
+            """;
+
+    private static final Pattern CODE = Pattern.compile("[0-9]{2}-([0-9]{1,9})");
+
+    private final Handle handle;
+
+    LotRows(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** Lots that hold something, or less than nothing. */
+    List<KeptLot> held() {
+        return lots(handle.createQuery("SELECT * FROM (" + WITH_LEFT + ") l WHERE l.left_over <> 0" + ORDER));
+    }
+
+    List<KeptLot> of(String itemId) {
+        return lots(handle.createQuery(WITH_LEFT + " WHERE l.item_id = :item" + ORDER)
+                .bind("item", itemId));
+    }
+
+    Optional<KeptLot> find(String id) {
+        return handle.createQuery(WITH_LEFT + " WHERE l.id = :id")
+                .bind("id", id)
+                .map((row, context) -> lot(row))
+                .findOne();
+    }
+
+    Optional<KeptLot> findCode(String code) {
+        return handle.createQuery(WITH_LEFT + " WHERE l.own_code = :code")
+                .bind("code", code)
+                .map((row, context) -> lot(row))
+                .findOne();
+    }
+
+    private static List<KeptLot> lots(Query query) {
+        return query.map((row, context) -> lot(row)).list();
+    }
+
+    /** The code after the last one of a year. */
+    String nextCode(LocalDate received) {
+        String year = "%02d-".formatted(received.getYear() % 100);
+        long last = handle
+                .createQuery("SELECT own_code FROM lot WHERE own_code LIKE :year")
+                .bind("year", year + "%")
+                .mapTo(String.class)
+                .stream()
+                .map(CODE::matcher)
+                .filter(Matcher::matches)
+                .mapToLong(code -> Long.parseLong(code.group(1)))
+                .max()
+                .orElse(0);
+        return year + "%04d".formatted(last + 1);
+    }
+
+    void insert(String id, String itemId, LotSaid said, long entry) {
+        write(id, itemId, said, entry, """
+                INSERT INTO lot (id, item_id, own_code, supplier_id, supplier_lot, received_day, opened_day, best_before_day,
+                  price_minor, price_currency, status, certificate_text, notes, entry_number)
+                VALUES (:id, :item, :code, :supplier, :supplierLot, :received, :opened, :bestBefore,
+                  :minor, :currency, :status, :certificate, :notes, :entry)
+                """);
+    }
+
+    void update(String id, String itemId, LotSaid said, long entry) {
+        write(id, itemId, said, entry, """
+                UPDATE lot SET item_id = :item, own_code = :code, supplier_id = :supplier, supplier_lot = :supplierLot,
+                  received_day = :received, opened_day = :opened, best_before_day = :bestBefore, price_minor = :minor,
+                  price_currency = :currency, status = :status, certificate_text = :certificate, notes = :notes, entry_number = :entry
+                WHERE id = :id
+                """);
+    }
+
+    private void write(String id, String itemId, LotSaid said, long entry, String sql) {
+        handle.createUpdate(sql)
+                .bind("id", id)
+                .bind("item", itemId)
+                .bind("code", said.ownCode())
+                .bind("supplier", said.supplierId().orElse(null))
+                .bind("supplierLot", said.supplierLot())
+                .bind("received", said.received().toString())
+                .bind("opened", said.opened().map(LocalDate::toString).orElse(null))
+                .bind("bestBefore", said.bestBefore().map(LocalDate::toString).orElse(null))
+                .bind("minor", said.price().map(Price::minor).orElse(null))
+                .bind("currency", said.price().map(Price::currency).orElse(null))
+                .bind("status", said.status().word())
+                .bind("certificate", said.certificate().map(MaterialText::of).orElse(null))
+                .bind("notes", said.notes())
+                .bind("entry", entry)
+                .execute();
+    }
+
+    /** Writes a move in the ledger and beside it. */
+    long move(LedgerBook book, Author author, String lotId, Counting counting, StockMove.Told told) {
+        long number = book.write(author, StockEntries.MOVE, StockEntries.move(lotId, counting, told));
+        handle.createUpdate("""
+                        INSERT INTO stock_move (number, lot_id, kind, milligrams, pieces, corrects_number, purpose, words, why)
+                        VALUES (:number, :lot, :kind, :milligrams, :pieces, :corrects, :purpose, :words, :why)
+                        """)
+                .bind("number", number)
+                .bind("lot", lotId)
+                .bind("kind", told.kind().word())
+                .bind("milligrams", counting == Counting.MASS ? told.amount() : null)
+                .bind("pieces", counting == Counting.PIECES ? told.amount() : null)
+                .bind("corrects", told.corrects().orElse(null))
+                .bind("purpose", told.purpose())
+                .bind("words", told.words())
+                .bind("why", told.why())
+                .execute();
+        return number;
+    }
+
+    /** The moves of a lot, the newest first. */
+    List<StockMove> movesOf(String lotId) {
+        return handle.createQuery(MOVES + " WHERE m.lot_id = :lot ORDER BY m.number DESC")
+                .bind("lot", lotId)
+                .map((row, context) -> stockMove(row))
+                .list();
+    }
+
+    Optional<StockMove> move(long number) {
+        return handle.createQuery(MOVES + " WHERE m.number = :number")
+                .bind("number", number)
+                .map((row, context) -> stockMove(row))
+                .findOne();
+    }
+
+    static KeptLot lot(ResultSet row) throws SQLException {
+        long minor = row.getLong("price_minor");
+        Optional<Price> price =
+                row.wasNull() ? Optional.empty() : Optional.of(new Price(minor, row.getString("price_currency")));
+        LotSaid said = new LotSaid(
+                row.getString("own_code"),
+                Optional.ofNullable(row.getString("supplier_id")),
+                row.getString("supplier_lot"),
+                LocalDate.parse(row.getString("received_day")),
+                Optional.ofNullable(row.getString("opened_day")).map(LocalDate::parse),
+                Optional.ofNullable(row.getString("best_before_day")).map(LocalDate::parse),
+                price,
+                LotStatus.ofWord(row.getString("status")).orElseThrow(),
+                Optional.ofNullable(row.getString("certificate_text")).map(MaterialText::read),
+                row.getString("notes"));
+        return new KeptLot(
+                row.getString("id"),
+                row.getString("item_id"),
+                said,
+                row.getLong("left_over"),
+                row.getLong("entry_number"));
+    }
+
+    private static StockMove stockMove(ResultSet row) throws SQLException {
+        return new StockMove(
+                row.getLong("number"),
+                Instant.ofEpochMilli(row.getLong("at_epoch_ms")),
+                new Author(row.getString("person_id"), Optional.ofNullable(row.getString("device_id"))),
+                row.getString("lot_id"),
+                told(row),
+                number(row, "corrected_by"));
+    }
+
+    static StockMove.Told told(ResultSet row) throws SQLException {
+        long milligrams = row.getLong("milligrams");
+        long amount = row.wasNull() ? row.getLong("pieces") : milligrams;
+        return new StockMove.Told(
+                MoveKind.ofWord(row.getString("kind")).orElseThrow(),
+                amount,
+                number(row, "corrects_number"),
+                row.getString("purpose"),
+                row.getString("words"),
+                row.getString("why"));
+    }
+
+    private static Optional<Long> number(ResultSet row, String name) throws SQLException {
+        long number = row.getLong(name);
+        return row.wasNull() ? Optional.empty() : Optional.of(number);
+    }
+}

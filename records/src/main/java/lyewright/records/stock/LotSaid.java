@@ -1,0 +1,44 @@
+package lyewright.records.stock;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import lyewright.formula.OwnMaterial;
+import lyewright.stock.LotStatus;
+
+/**
+ * What is said of a lot.
+ *
+ * @param ownCode the workshop's own code, which no two lots share
+ * @param supplierId who sold it; empty for what was made here
+ * @param supplierLot their lot code, or empty
+ * @param received the day it came or was made
+ * @param opened the day it was opened
+ * @param bestBefore the last day it is good on
+ * @param price what was paid for all of it
+ * @param status whether it may be used
+ * @param certificate what its certificate says
+ * @param notes the maker's own
+ */
+public record LotSaid(
+        String ownCode,
+        Optional<String> supplierId,
+        String supplierLot,
+        LocalDate received,
+        Optional<LocalDate> opened,
+        Optional<LocalDate> bestBefore,
+        Optional<Price> price,
+        LotStatus status,
+        Optional<OwnMaterial> certificate,
+        String notes) {
+
+    /** With another status. */
+    public LotSaid withStatus(LotStatus other) {
+        return new LotSaid(
+                ownCode, supplierId, supplierLot, received, opened, bestBefore, price, other, certificate, notes);
+    }
+
+    /** With another certificate, or none. */
+    public LotSaid withCertificate(Optional<OwnMaterial> other) {
+        return new LotSaid(ownCode, supplierId, supplierLot, received, opened, bestBefore, price, status, other, notes);
+    }
+}

@@ -1,0 +1,139 @@
+package lyewright.records.stock;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.people.Author;
+import lyewright.records.store.Database;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Lots, and the moves by which they come and go. Each method that writes is one transaction, in the ledger and beside it. A token that
+ * a form carries makes sure that what was sent twice is done once; an empty one asks for nothing.
+ */
+public final class Lots {
+
+    private final Database database;
+
+    /** The lots of a database; the records open it. */
+    public Lots(Database database) {
+        this.database = database;
+    }
+
+    /** All that hold something, the oldest first. */
+    public List<KeptLot> held() {
+        return database.read(handle -> new LotRows(handle).held());
+    }
+
+    /** All of a material, used up or not, the oldest first. */
+    public List<KeptLot> of(String itemId) {
+        return database.read(handle -> new LotRows(handle).of(itemId));
+    }
+
+    /** One. */
+    public Optional<KeptLot> find(String id) {
+        return database.read(handle -> new LotRows(handle).find(id));
+    }
+
+    /** The one of the workshop's own code. */
+    public Optional<KeptLot> findCode(String code) {
+        return database.read(handle -> new LotRows(handle).findCode(code));
+    }
+
+    /** What came and went of a lot, the newest first. */
+    public List<StockMove> moves(String lotId) {
+        return database.read(handle -> new LotRows(handle).movesOf(lotId));
+    }
+
+    /**
+     * Receives a delivery: all of its lines or none.
+     *
+     * @param author who does it
+     * @param token of the form
+     * @param arrivals what came; problems name the line, as in {@code lines.2.bestBefore}
+     * @return the lots, or none where the same form was received before
+     */
+    public Outcome<List<KeptLot>> receive(Author author, String token, List<Arrival> arrivals) {
+        return write(author, token, List.of(), work -> work.receive(arrivals, ""));
+    }
+
+    /**
+     * Makes a lot of others, as stock lye or premixed oils.
+     *
+     * @param author who does it
+     * @param token of the form
+     * @param made what is made
+     * @param from what it is made of
+     * @return the lot, or nothing where the same form was sent before
+     */
+    public Outcome<Optional<KeptLot>> make(Author author, String token, Arrival made, List<Taking> from) {
+        return write(author, token, Optional.empty(), work -> work.make(made, from));
+    }
+
+    /** Says something else of a lot: its status, its certificate, its days. */
+    public Outcome<KeptLot> change(Author author, String id, LotSaid said) {
+        List<Problem> problems = LotRules.check(said);
+        return problems.isEmpty()
+                ? database.decide(handle -> work(handle, author).change(id, said))
+                : new Outcome.Refused<>(problems);
+    }
+
+    /**
+     * Takes from lots: all of it or nothing. Refused where a lot holds less, is refused or in quarantine.
+     *
+     * @param author who does it
+     * @param token of the form
+     * @param from how much of which
+     * @param told what is told of it; its amount is that of each taking
+     * @return the numbers of the moves, none where the same form was sent before
+     */
+    public Outcome<List<Long>> take(Author author, String token, List<Taking> from, StockMove.Told told) {
+        return write(author, token, List.of(), work -> work.take(from, told));
+    }
+
+    /**
+     * Notes what somebody counted. What differs from the book is a move; what agrees is one too, of nothing.
+     *
+     * @param author who counted
+     * @param token of the form
+     * @param counted what there is of each lot, milligrams or pieces, by lot id
+     * @param why what explains the differences, by lot id
+     * @return the numbers of the moves
+     */
+    public Outcome<List<Long>> count(Author author, String token, Map<String, Long> counted, Map<String, String> why) {
+        return write(author, token, List.of(), work -> work.count(counted, why));
+    }
+
+    /**
+     * Takes a move back by one that undoes it, and names it. Once.
+     *
+     * @param author who does it
+     * @param number of the move
+     * @param why why; not empty
+     * @return the number of the move that takes it back
+     */
+    public Outcome<Long> correct(Author author, long number, String why) {
+        return database.decide(handle -> work(handle, author).correct(number, why));
+    }
+
+    private LotWork work(Handle handle, Author author) {
+        return new LotWork(handle, author, database.now(), database::newId);
+    }
+
+    private <T> Outcome<T> write(Author author, String token, T already, Function<LotWork, Outcome<T>> work) {
+        return database.decide(handle -> {
+            LotWork writing = work(handle, author);
+            if (!writing.book().isFirstTime(token)) {
+                return Outcome.ok(already);
+            }
+            Outcome<T> done = work.apply(writing);
+            if (done instanceof Outcome.Ok<T> && writing.lastNumber() > 0) {
+                writing.book().done(token, writing.lastNumber());
+            }
+            return done;
+        });
+    }
+}

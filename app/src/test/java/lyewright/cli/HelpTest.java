@@ -29,6 +29,8 @@ class HelpTest {
                 "additives --help",
                 "backup --help",
                 "help restore",
+                "import-stock --help",
+                "export-stock --help",
                 "version --help"
             })
     void help_is_printed_and_fits_the_page(String typed) {
@@ -52,6 +54,8 @@ class HelpTest {
                         "  additives ",
                         "  backup ",
                         "  restore ",
+                        "  import-stock ",
+                        "  export-stock ",
                         "  version ",
                         "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");

@@ -3,6 +3,7 @@ package lyewright.records.csv;
 import java.util.HashMap;
 import java.util.Map;
 import lyewright.measure.Problem;
+import org.jspecify.annotations.Nullable;
 
 /** Where in a file a problem of the cupboard's rules stands. */
 final class CellTroubles {
@@ -19,15 +20,19 @@ final class CellTroubles {
 
     CellTrouble of(int number, Problem problem) {
         CsvTable.Row row = rows.get(number);
+        int at = -1;
         for (int i = 0; i < choice.meanings().size(); i++) {
-            Meaning meaning = choice.meanings().get(i);
-            // one path may have several columns; the one with something in it is meant
-            if (row != null
-                    && meaning.path().equals(problem.path())
-                    && !row.cell(i).isBlank()) {
-                return new CellTrouble(number, table.header().get(i), CellReader.shown(row.cell(i)), problem);
-            }
+            // one path may have several columns; one with something in it is meant rather than an empty one
+            boolean says = choice.meanings().get(i).path().equals(problem.path());
+            boolean better = at < 0 || (cell(row, at).isBlank() && !cell(row, i).isBlank());
+            at = says && better ? i : at;
         }
-        return new CellTrouble(number, "", "", problem);
+        return at < 0
+                ? new CellTrouble(number, "", "", problem)
+                : new CellTrouble(number, table.header().get(at), CellReader.shown(cell(row, at)), problem);
+    }
+
+    private static String cell(CsvTable.@Nullable Row row, int column) {
+        return row == null ? "" : row.cell(column);
     }
 }

@@ -46,7 +46,7 @@ final class DayCell {
         if (either && order == DayOrder.ASKED) {
             return Outcome.refused(
                     "'" + text + "' may be day and month, or month and day",
-                    "write it as in 2026-11-25, or say above which comes first");
+                    "write it as in 2026-11-25, or say which comes first");
         }
         // what can only be read in one way is read so, whatever the others are
         boolean dayFirst = first > 12 || (second <= 12 && order != DayOrder.MONTH_FIRST);

@@ -63,13 +63,13 @@ public enum DecimalSign {
             return Outcome.refused(new Problem(
                     "",
                     "'" + number + "' may be a thousand or more, or a small number with decimals",
-                    "write it without the " + other + ", or say above that the decimal sign is the " + other));
+                    "write it without the " + other + ", or say that the decimal sign is the " + other));
         }
         if (together.matches("[0-9]*[.,][0-9]+")) {
             return Outcome.refused(new Problem(
                     "",
                     "'" + number + "' has a " + other + " where this file's decimal sign is the " + word,
-                    "write it with a " + word + ", or say above that the decimal sign is the " + other));
+                    "write it with a " + word + ", or say that the decimal sign is the " + other));
         }
         return Outcome.refused(new Problem("", "'" + number + "' is no number", "write it as in 12" + sign + "5"));
     }

@@ -38,6 +38,9 @@ final class RowReader {
             Map.entry("essential oil", ItemKind.FRAGRANCE),
             Map.entry("perfume", ItemKind.FRAGRANCE));
 
+    private static final Problem NO_UNIT =
+            new Problem("", "it is weighed, and this number has no unit of mass", "write it as in 500 g or 2.5 kg");
+
     private final CellReader cells;
     private final CsvChoice choice;
     private final String currency;
@@ -171,6 +174,8 @@ final class RowReader {
     private Optional<StockRow.What> lot() {
         MaterialSaid material = material(false);
         Optional<Amount> amount = amount();
+        amount.filter(it -> it.counting() == Counting.PIECES && isWeighed(material))
+                .ifPresent(it -> cells.add(amountColumn(), NO_UNIT));
         Optional<LocalDate> received = day(Meaning.RECEIVED);
         if (received.isEmpty() && cells.text(Meaning.RECEIVED).isEmpty()) {
             cells.add(
@@ -194,6 +199,11 @@ final class RowReader {
         return amount.map(it -> new StockRow.OfLot(material, supplier, said, it));
     }
 
+    /** By its own kind; what the row does not say is asked of the cupboard. */
+    private static boolean isWeighed(MaterialSaid material) {
+        return material.kind().filter(it -> it != ItemKind.PACKAGING).isPresent();
+    }
+
     private Optional<LocalDate> day(Meaning meaning) {
         return cells.read(meaning, text -> DayCell.read(text, choice.days()));
     }
@@ -208,6 +218,13 @@ final class RowReader {
                         "'" + CellReader.shown(text) + "' is no status",
                         "write usable, quarantine or refused, or nothing");
         };
+    }
+
+    private Meaning amountColumn() {
+        return choice.meanings().stream()
+                .filter(it -> it.isAmount() && !cells.text(it).isEmpty())
+                .findFirst()
+                .orElse(Meaning.AMOUNT);
     }
 
     private Optional<Amount> amount() {

@@ -175,6 +175,10 @@ class BadCsvTest {
                 lot("Coconut oil,5 kg,last week", "'last week' is no day"),
                 lot("Coconut oil,5 kg,1026-11-25", "the year of '1026-11-25' cannot be meant"),
                 lot("Neem oil,5 kg,2026-11-25", "there is no 'Neem oil' in the cupboard, and nothing says what kind"),
+                whole(
+                        "two things wrong at once",
+                        "material,kind,amount,received\nNeem oil,oil,950,03/04/2026\n",
+                        "row 2, amount: it is weighed, and this number has no unit of mass"),
                 lot("kind", "soap", "row 2, kind: 'soap' is no kind of material"),
                 lot("best before", "2026-11-24", "row 2, best before: it was past its day when it came"),
                 lot("opened", "2026-11-24", "row 2, opened: it was opened before it came"),
@@ -206,7 +210,10 @@ class BadCsvTest {
                         "name,kind,notes",
                         "Olive,oil," + "x".repeat(10_001),
                         "the cell is longer than 10000 characters"),
-                material("name,kind", "Olive oil,", "nothing says what kind of thing it is"),
+                material(
+                        "name,kind",
+                        "Olive oil,",
+                        "row 2, kind: there is no 'Olive oil' in the cupboard, and nothing says what kind of thing it is"),
                 material("name,kind,counting", "Olive oil,oil,pieces", "row 2, counting: only packaging is counted"),
                 material("name,kind,counting", "Olive oil,oil,often", "'often' says neither weighed nor counted"),
                 material("name,kind,reorder", "Olive oil,oil,500", "row 2, reorder: '500' has no unit"),

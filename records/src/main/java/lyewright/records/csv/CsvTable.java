@@ -66,13 +66,12 @@ record CsvTable(Separator separator, List<String> header, List<Row> rows) {
         return end < 0 ? text.length() : end + 1;
     }
 
-    /** The separator that gives the most names that are known, then the most columns. */
+    /** The separator that gives the most names that are known, then the most columns; of two alike the first. */
     private static Separator guessed(String text) {
         String head = text.substring(0, Math.min(text.length(), 20_000));
         return Arrays.stream(Separator.values())
                 .max(Comparator.<Separator>comparingLong(it -> known(head, it))
-                        .thenComparingLong(it -> first(head, it).size())
-                        .thenComparing(it -> -it.ordinal()))
+                        .thenComparingLong(it -> first(head, it).size()))
                 .orElse(Separator.COMMA);
     }
 

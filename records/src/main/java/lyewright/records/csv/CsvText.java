@@ -8,7 +8,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
 
 /** Rows as CSV text: UTF-8, lines ended by CR and LF, texts between quotation marks and guarded, numbers bare. */
@@ -28,13 +27,13 @@ final class CsvText {
             if (mark) {
                 writer.write('\uFEFF');
             }
-            CSVPrinter printer = new CSVPrinter(writer, format);
             for (List<Object> row : rows) {
-                printer.printRecord(row.stream()
-                        .map(cell -> cell instanceof String text ? FormulaGuard.guarded(text) : cell)
-                        .toList());
+                format.printRecord(
+                        writer,
+                        row.stream()
+                                .map(cell -> cell instanceof String text ? FormulaGuard.guarded(text) : cell)
+                                .toArray());
             }
-            printer.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

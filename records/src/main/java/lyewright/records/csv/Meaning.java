@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What a column says. Its path is that of problems; its names are those that a header may have, folded. */
+@SuppressWarnings("ImmutableEnumChecker") // its list and set are never changed
 public enum Meaning {
     NAME(
             "name",

@@ -241,8 +241,7 @@ class BadCsvTest {
                         "row 3: row 2 says the same of the same material"),
                 whole(
                         "a code given twice",
-                        "own code,material,amount,received\nA1,Coconut oil,5 kg,2026-11-25\n"
-                                + "A1,Coconut oil,6 kg,2026-11-25\n",
+                        "own code," + LOT + "A1,Coconut oil,5 kg,2026-11-25\nA1,Coconut oil,6 kg,2026-11-25\n",
                         "row 3, own code: row 2 has this code already"),
                 whole(
                         "a supplier without a name",

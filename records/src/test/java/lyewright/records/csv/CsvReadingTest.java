@@ -28,8 +28,10 @@ class CsvReadingTest {
 
     @Test
     void semicolons_decimal_commas_and_days_with_points_are_understood() {
-        CsvFile file = file("Material;Batch;Received on;Amount (kg);Price;Expiry date\r\n"
-                + "Kokosöl;K-7;25.11.2026;2,5;1.018,95 €;25.11.2027\r\n");
+        CsvFile file = file("""
+                Material;Batch;Received on;Amount (kg);Price;Expiry date
+                Kokosöl;K-7;25.11.2026;2,5;1.018,95 €;25.11.2027
+                """);
         CsvChoice guess = file.guess();
         assertThat(file.separator()).isEqualTo(Separator.SEMICOLON);
         assertThat(guess.decimal()).isEqualTo(DecimalSign.COMMA);

@@ -164,9 +164,9 @@ class CsvRoundTest extends Workbench {
         hostile();
         for (boolean mark : new boolean[] {false, true}) {
             Map<String, byte[]> files = files(mark);
-            assertThat(look(files.get("materials.csv")).told()).isEqualTo("0 new, 4 already there");
-            assertThat(look(files.get("suppliers.csv")).told()).isEqualTo("0 new, 2 already there");
-            assertThat(look(files.get("lots.csv")).told()).isEqualTo("0 new, 5 already there");
+            assertThat(look(of(files, "materials.csv")).told()).isEqualTo("0 new, 4 already there");
+            assertThat(look(of(files, "suppliers.csv")).told()).isEqualTo("0 new, 2 already there");
+            assertThat(look(of(files, "lots.csv")).told()).isEqualTo("0 new, 5 already there");
         }
     }
 
@@ -180,7 +180,7 @@ class CsvRoundTest extends Workbench {
         place = kind.prepared(folder.resolve("other"));
         records = Records.open(place, clock).orThrow();
         for (String name : List.of("suppliers.csv", "materials.csv", "lots.csv")) {
-            CsvFile file = CsvFile.read(files.get(name), Optional.empty()).orThrow();
+            CsvFile file = CsvFile.read(of(files, name), Optional.empty()).orThrow();
             CsvImport.Result result = CsvImport.take(records, maker(), file, file.guess(), "GBP");
             assertThat(result.troubles()).isEmpty();
         }
@@ -232,12 +232,16 @@ class CsvRoundTest extends Workbench {
         return files;
     }
 
+    private static byte[] of(Map<String, byte[]> files, String name) {
+        return Optional.ofNullable(files.get(name)).orElseThrow();
+    }
+
     @Test
     void no_cell_that_is_written_out_is_run_and_every_column_is_in_the_dictionary() throws IOException {
         take(STOCK);
         hostile();
         Map<String, byte[]> files = files(false);
-        CsvTable dictionary = table(files.get("data-dictionary.csv"));
+        CsvTable dictionary = table(of(files, "data-dictionary.csv"));
         List<String> explained = dictionary.rows().stream()
                 .map(row -> row.cell(0) + " " + row.cell(1))
                 .toList();
@@ -257,9 +261,9 @@ class CsvRoundTest extends Workbench {
             }
         });
         assertThat(explained).isEqualTo(there);
-        assertThat(new String(files.get("lots.csv"), StandardCharsets.UTF_8))
+        assertThat(new String(of(files, "lots.csv"), StandardCharsets.UTF_8))
                 .contains(",1500,\"\",1500,\"\",4.50,\"GBP\",");
-        assertThat(new String(files.get("moves.csv"), StandardCharsets.UTF_8))
+        assertThat(new String(of(files, "moves.csv"), StandardCharsets.UTF_8))
                 .contains("\"The maker\"")
                 .contains("\"read in from a file\"");
     }

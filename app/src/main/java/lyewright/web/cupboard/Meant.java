@@ -21,10 +21,10 @@ import lyewright.records.stock.StockItem;
 /** What a name on a delivery note means: something in the cupboard, something recipes name, or something new. */
 final class Meant {
 
-    /** Keys of the alkalis, which no table of oils or additions has. */
-    static final String SODIUM = "sodium-hydroxide";
+    /** Keys of the alkalis, as sheets have them; no table of oils or additions has them. */
+    static final String SODIUM = "naoh";
 
-    static final String POTASSIUM = "potassium-hydroxide";
+    static final String POTASSIUM = "koh";
 
     private final List<StockItem> items;
     private final MaterialNames names;

@@ -92,8 +92,8 @@ final class DemoStock {
                 "Ellery Chandlers",
                 120,
                 List.of(
-                        line(alkali("Sodium hydroxide", "sodium-hydroxide"), 5 * KILOGRAM, "77-A", 500, 2_100),
-                        line(alkali("Potassium hydroxide", "potassium-hydroxide"), 1 * KILOGRAM, "81-C", 430, 1_150),
+                        line(alkali("Sodium hydroxide", "naoh"), 5 * KILOGRAM, "77-A", 500, 2_100),
+                        line(alkali("Potassium hydroxide", "koh"), 1 * KILOGRAM, "81-C", 430, 1_150),
                         line(table("sea-salt", ItemKind.ADDITIVE, "1 kg"), 3 * KILOGRAM, "", 0, 540)));
         receive(
                 BOTANICALS,
@@ -206,7 +206,7 @@ final class DemoStock {
         use("olive-virgin", 900 * GRAM, "Tideline");
         use("coconut", 4_400 * GRAM, "Tideline");
         use("castor", 640 * GRAM, "Rope Walk Charcoal");
-        use("sodium-hydroxide", 3_980 * GRAM, "four batches");
+        use("naoh", 3_980 * GRAM, "four batches");
         use("sea-salt", 1_700 * GRAM, "Tideline");
         take("green-clay", 12_600, MoveKind.USE, "Tideline", "6 teaspoons", "");
         take("colloidal-oats", 30 * GRAM, MoveKind.LOSS, "", "", "damp in the bottom of the bag");

@@ -22,13 +22,14 @@ import lyewright.records.setting.Workshop;
  * @param recipe the recipe
  * @param version which version of it
  * @param versions all of them, the newest first
- * @param formula what that version says
+ * @param formula what that version says, and the certificates of the lots that are taken where these are asked for
  * @param moulds of the register
  * @param jugs of the register
  * @param names what oils may be called, the workshop's own materials included
  * @param workshop its settings
  * @param purities of its alkalis
  * @param equipment what it weighs with
+ * @param stock what is in the cupboard
  * @param sheet the sheet, or every problem with the name of its field; the empty name for the recipe itself
  */
 public record Bench(
@@ -43,6 +44,7 @@ public record Bench(
         Workshop workshop,
         Purities purities,
         Equipment equipment,
+        CupboardShown.Stock stock,
         Outcome<MakingSheet> sheet) {
 
     /** Copies its lists. */

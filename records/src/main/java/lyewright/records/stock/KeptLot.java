@@ -9,9 +9,10 @@ import lyewright.stock.Lot;
  * @param itemId what it is a lot of
  * @param said what is said of it
  * @param left what is left of it: the sum of its moves, milligrams or pieces
+ * @param came how much came: the sum of its receipts
  * @param entry the ledger's entry that says what is said of it
  */
-public record KeptLot(String id, String itemId, LotSaid said, long left, long entry) {
+public record KeptLot(String id, String itemId, LotSaid said, long left, long came, long entry) {
 
     /** As the rules of stock see it. */
     public Lot lot() {

@@ -19,7 +19,9 @@ import org.jdbi.v3.core.statement.Query;
 final class LotRows {
 
     private static final String WITH_LEFT = """
-            SELECT l.*, coalesce((SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m WHERE m.lot_id = l.id), 0) AS left_over
+            SELECT l.*, coalesce((SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m WHERE m.lot_id = l.id), 0) AS left_over,
+              coalesce((SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m
+                WHERE m.lot_id = l.id AND m.kind = 'receipt'), 0) AS came
             FROM lot l
             """;
 
@@ -187,6 +189,7 @@ final class LotRows {
                 row.getString("item_id"),
                 said,
                 row.getLong("left_over"),
+                row.getLong("came"),
                 row.getLong("entry_number"));
     }
 

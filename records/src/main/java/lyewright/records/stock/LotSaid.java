@@ -31,6 +31,18 @@ public record LotSaid(
         Optional<OwnMaterial> certificate,
         String notes) {
 
+    /** With another code. */
+    LotSaid withCode(String other) {
+        return new LotSaid(
+                other, supplierId, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
+    }
+
+    /** From another supplier. */
+    LotSaid withSupplier(Optional<String> other) {
+        return new LotSaid(
+                ownCode, other, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
+    }
+
     /** With another status. */
     public LotSaid withStatus(LotStatus other) {
         return new LotSaid(

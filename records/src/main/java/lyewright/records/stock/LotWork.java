@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.ledger.LedgerBook;
@@ -22,16 +22,18 @@ final class LotWork {
     private final Handle handle;
     private final LedgerBook book;
     private final Author author;
-    private final Supplier<String> ids;
+    private final java.util.function.Supplier<String> ids;
+    private final long now;
     private long lastNumber;
 
-    LotWork(Handle handle, Author author, long now, Supplier<String> ids) {
+    LotWork(Handle handle, Author author, long now, java.util.function.Supplier<String> ids) {
         this.handle = handle;
         this.rows = new LotRows(handle);
         this.items = new ItemRows(handle);
         this.book = new LedgerBook(handle, now);
         this.author = author;
         this.ids = ids;
+        this.now = now;
     }
 
     LedgerBook book() {
@@ -62,16 +64,14 @@ final class LotWork {
 
     private Outcome<KeptLot> arrive(Arrival arrival, String purpose) {
         LotSaid said = arrival.said().ownCode().isBlank()
-                ? coded(arrival.said(), rows.nextCode(arrival.said().received()))
+                ? arrival.said().withCode(rows.nextCode(arrival.said().received()))
                 : arrival.said();
         StockMove.Told told =
                 StockMove.Told.of(MoveKind.RECEIPT, arrival.amount()).withPurpose(purpose);
         List<Problem> problems = new ArrayList<>(LotRules.check(said));
         problems.addAll(LotRules.check(told));
-        Optional<StockItem> item = items.find(arrival.itemId());
-        if (item.isEmpty()) {
-            problems.add(new Problem("item", "there is no such material in the cupboard", "choose one, or add it"));
-        }
+        Outcome<StockItem> item = item(arrival);
+        problems.addAll(item.problems());
         if (arrival.amount() <= 0) {
             problems.add(new Problem("amount", "that is nothing", "write how much came"));
         }
@@ -81,23 +81,56 @@ final class LotWork {
             return new Outcome.Refused<>(problems);
         }
         String id = ids.get();
-        rows.insert(id, arrival.itemId(), said, entry(id, arrival.itemId(), said));
-        lastNumber = rows.move(book, author, id, item.orElseThrow().said().counting(), told);
+        StockItem of = item.orThrow();
+        rows.insert(id, of.id(), said, entry(id, of.id(), said));
+        lastNumber = rows.move(book, author, id, of.said().counting(), told);
         return found(id);
     }
 
-    private static LotSaid coded(LotSaid said, String code) {
-        return new LotSaid(
-                code,
-                said.supplierId(),
-                said.supplierLot(),
-                said.received(),
-                said.opened(),
-                said.bestBefore(),
-                said.price(),
-                said.status(),
-                said.certificate(),
-                said.notes());
+    /** What came; something new is added to the cupboard, once though two lots of it come. */
+    private Outcome<StockItem> item(Arrival arrival) {
+        if (arrival.fresh().isEmpty()) {
+            return items.find(arrival.itemId())
+                    .map(Outcome::ok)
+                    .orElseGet(() -> Outcome.refused(
+                            new Problem("item", "there is no such material in the cupboard", "choose one, or add it")));
+        }
+        ItemSaid said = arrival.fresh().get();
+        Optional<StockItem> there = said.identity()
+                .materialKey()
+                .flatMap(items::findKey)
+                .or(() -> items.list().stream()
+                        .filter(item -> NameRules.areSame(item.name(), said.name()))
+                        .findFirst());
+        if (there.isPresent()) {
+            return Outcome.ok(there.get());
+        }
+        List<Problem> problems = ItemRules.check(said);
+        if (!problems.isEmpty()) {
+            return new Outcome.Refused<>(problems);
+        }
+        StockItem item = new StockItem(ids.get(), said);
+        items.insert(item, now);
+        return Outcome.ok(item);
+    }
+
+    Outcome<List<KeptLot>> receive(Delivery delivery) {
+        return supplier(delivery.supplier())
+                .then(supplier -> receive(
+                        delivery.arrivals().stream()
+                                .map(arrival -> new Arrival(
+                                        arrival.itemId(),
+                                        arrival.fresh(),
+                                        arrival.said().withSupplier(supplier),
+                                        arrival.amount()))
+                                .toList(),
+                        ""));
+    }
+
+    private Outcome<Optional<String>> supplier(String name) {
+        return name.isBlank()
+                ? Outcome.ok(Optional.empty())
+                : Suppliers.named(handle, name, ids, now).then(found -> Outcome.ok(Optional.of(found.id())));
     }
 
     private long entry(String id, String itemId, LotSaid said) {

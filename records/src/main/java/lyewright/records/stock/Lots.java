@@ -61,6 +61,18 @@ public final class Lots {
     }
 
     /**
+     * Receives a delivery of which the supplier, and some of what came, may not be known yet: they are added with it.
+     *
+     * @param author who does it
+     * @param token of the form
+     * @param delivery what came; problems name the line, or {@code supplier}
+     * @return the lots, or none where the same form was received before
+     */
+    public Outcome<List<KeptLot>> receive(Author author, String token, Delivery delivery) {
+        return write(author, token, List.of(), work -> work.receive(delivery));
+    }
+
+    /**
      * Makes a lot of others, as stock lye or premixed oils.
      *
      * @param author who does it

@@ -32,7 +32,7 @@ public final class StockCheck implements Ledger.RowCheck {
                 })
                 .forEach(pair -> differs(pair, findings));
         handle.createQuery("""
-                        SELECT l.*, 0 AS left_over, e.entry_text FROM lot l JOIN ledger_entry e ON e.number = l.entry_number
+                        SELECT l.*, 0 AS left_over, 0 AS came, e.entry_text FROM lot l JOIN ledger_entry e ON e.number = l.entry_number
                         ORDER BY l.entry_number
                         """)
                 .setFetchSize(1000)

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.store.Database;
@@ -20,6 +21,11 @@ public final class Suppliers {
     private static final String TABLE = "supplier";
     static final int LONGEST_CONTACT = 2_000;
     static final int LONGEST_NOTES = 10_000;
+
+    private static final String ADD = """
+            INSERT INTO supplier (id, name, name_sort, contact, notes, changed_epoch_ms)
+            VALUES (:id, :name, :sort, :contact, :notes, :now)
+            """;
 
     private final Database database;
 
@@ -47,15 +53,12 @@ public final class Suppliers {
     /** Adds one. */
     public Outcome<Supplier> add(String name, String contact, String notes) {
         Supplier supplier = new Supplier(database.newId(), name, contact, notes);
-        return checked(supplier, handle -> put(handle, supplier, """
-                INSERT INTO supplier (id, name, name_sort, contact, notes, changed_epoch_ms)
-                VALUES (:id, :name, :sort, :contact, :notes, :now)
-                """));
+        return checked(supplier, handle -> put(handle, supplier, database.now(), ADD));
     }
 
     /** Changes one. */
     public Outcome<Supplier> change(Supplier supplier) {
-        return checked(supplier, handle -> put(handle, supplier, """
+        return checked(supplier, handle -> put(handle, supplier, database.now(), """
                 UPDATE supplier SET name = :name, name_sort = :sort, contact = :contact, notes = :notes, changed_epoch_ms = :now
                 WHERE id = :id
                 """));
@@ -85,14 +88,14 @@ public final class Suppliers {
                         })));
     }
 
-    private Outcome<Supplier> put(Handle handle, Supplier supplier, String sql) {
+    private static Outcome<Supplier> put(Handle handle, Supplier supplier, long now, String sql) {
         handle.createUpdate(sql)
                 .bind("id", supplier.id())
                 .bind("name", supplier.name())
                 .bind("sort", NameOrder.key(supplier.name()))
                 .bind("contact", supplier.contact())
                 .bind("notes", supplier.notes())
-                .bind("now", database.now())
+                .bind("now", now)
                 .execute();
         return found(handle, supplier.id());
     }
@@ -108,6 +111,26 @@ public final class Suppliers {
                         .<Outcome<Supplier>>map(Outcome::refused)
                         .orElseGet(() -> work.apply(handle)))
                 : new Outcome.Refused<>(problems);
+    }
+
+    /** The supplier of a name; one who is not there is added. */
+    static Outcome<Supplier> named(Handle handle, String name, java.util.function.Supplier<String> ids, long now) {
+        Optional<Supplier> there = handle
+                .createQuery("SELECT * FROM supplier WHERE removed_epoch_ms IS NULL")
+                .map((row, context) -> supplier(row))
+                .stream()
+                .filter(supplier -> NameRules.areSame(supplier.name(), name))
+                .findFirst();
+        if (there.isPresent()) {
+            return Outcome.ok(there.get());
+        }
+        Optional<Problem> problem = Typed.name("supplier", "the supplier's name", name);
+        if (problem.isPresent()) {
+            return Outcome.refused(problem.get());
+        }
+        Supplier fresh = new Supplier(ids.get(), name, "", "");
+        put(handle, fresh, now, ADD);
+        return found(handle, fresh.id());
     }
 
     static Optional<Supplier> byId(Handle handle, String id) {

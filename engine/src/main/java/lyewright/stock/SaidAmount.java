@@ -1,0 +1,127 @@
+package lyewright.stock;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lyewright.measure.Fractions;
+import lyewright.measure.Outcome;
+import lyewright.measure.Said;
+import lyewright.measure.Volume;
+import lyewright.measure.WrittenMass;
+
+/**
+ * How much of a thing, as a maker says it: {@code 2.5 kg}, {@code 1 lb 4 oz}, {@code 30 ml}, {@code 2 teaspoons}, {@code 50}.
+ *
+ * @param amount milligrams of what is weighed, pieces of what is counted, 0 or more
+ * @param words what was said where that was no mass and no count, such as {@code 2 teaspoons}; else empty
+ */
+public record SaidAmount(long amount, String words) {
+
+    /** More digits than anybody means. */
+    private static final int LONGEST = 200;
+
+    private static final Pattern PIECES = Pattern.compile("([0-9]{1,9})(?:\\s*(?:pieces?|pcs?))?");
+
+    private static final Pattern SPOON = Pattern.compile("([0-9][0-9.]*)\\s*(?:level )?(\\p{L}[\\p{L} ]*)");
+
+    private static final BigDecimal MILLIGRAMS_IN_GRAM = new BigDecimal(1000);
+
+    /**
+     * What has to be known of a thing to weigh it without a balance.
+     *
+     * @param density g/ml; empty where nobody knows it
+     * @param spoons what the maker's own spoons hold of it, milligrams by the spoon's name
+     */
+    public record Known(Optional<Double> density, Map<String, Long> spoons) {
+
+        /** Of which nothing is known. */
+        public static final Known NOTHING = new Known(Optional.empty(), Map.of());
+
+        /** Copies its map. */
+        public Known {
+            spoons = Map.copyOf(spoons);
+        }
+    }
+
+    /**
+     * Reads how many there are.
+     *
+     * @param typed such as {@code 50} or {@code 50 pieces}
+     * @return the amount, or why not
+     */
+    public static Outcome<SaidAmount> pieces(String typed) {
+        Matcher pieces = PIECES.matcher(typed.strip().toLowerCase(Locale.ROOT));
+        return pieces.matches()
+                ? Outcome.ok(new SaidAmount(Long.parseLong(pieces.group(1)), ""))
+                : Outcome.refused(quoted(typed) + " is not a number of pieces", "write how many there are, as in 50");
+    }
+
+    /**
+     * Reads how much there is.
+     *
+     * @param typed a mass; or a volume of what has a density; or spoons whose content somebody weighed
+     * @param known what is known of the thing
+     * @return milligrams, and the words where they were no mass; or why not
+     */
+    public static Outcome<SaidAmount> mass(String typed, Known known) {
+        String text = Said.measure(typed);
+        if (text.isEmpty() || text.length() > LONGEST) {
+            return Outcome.refused("nothing says how much", "write it with its unit, as in 500 g or 2.5 kg");
+        }
+        Outcome<WrittenMass> mass = WrittenMass.parse(text);
+        if (mass instanceof Outcome.Ok<WrittenMass> ok) {
+            return milligrams(ok.value().value().multiply(ok.value().unit().grams()), "");
+        }
+        if (Volume.parse(text) instanceof Outcome.Ok<Volume> volume) {
+            return known.density()
+                    .map(density -> milligrams(new BigDecimal(volume.value().millilitres() * density), typed.strip()))
+                    .orElseGet(() -> Outcome.refused(
+                            quoted(typed) + " is a volume, and nobody said how dense it is",
+                            "weigh it and write g, or say its density with the material"));
+        }
+        return spoons(typed, known).orElseGet(() -> mass.then(any -> Outcome.refused("", "")));
+    }
+
+    private static Optional<Outcome<SaidAmount>> spoons(String typed, Known known) {
+        Matcher said = SPOON.matcher(Fractions.decimals(typed.strip().toLowerCase(Locale.ROOT)));
+        if (!said.matches()) {
+            return Optional.empty();
+        }
+        String name = said.group(2).strip();
+        Optional<Long> holds = known.spoons().entrySet().stream()
+                .filter(spoon -> is(spoon.getKey().toLowerCase(Locale.ROOT), name))
+                .map(Map.Entry::getValue)
+                .findFirst();
+        if (holds.isPresent() && said.group(1).matches("[0-9]{1,4}(\\.[0-9]{1,5})?")) {
+            BigDecimal grams = new BigDecimal(said.group(1))
+                    .multiply(BigDecimal.valueOf(holds.get()))
+                    .divide(MILLIGRAMS_IN_GRAM);
+            return Optional.of(milligrams(grams, typed.strip()));
+        }
+        return name.contains("spoon") || name.contains("cup") || name.contains("scoop")
+                ? Optional.of(Outcome.refused(
+                        "nobody said yet what '" + name + "' holds of it",
+                        "weigh one, level, and say so with the material, as in teaspoon: 2.1 g"))
+                : Optional.empty();
+    }
+
+    private static boolean is(String spoon, String said) {
+        return said.equals(spoon) || said.equals(spoon + "s") || (said + "s").equals(spoon);
+    }
+
+    private static Outcome<SaidAmount> milligrams(BigDecimal grams, String words) {
+        BigDecimal whole = grams.multiply(MILLIGRAMS_IN_GRAM).setScale(0, RoundingMode.HALF_UP);
+        return whole.toBigInteger().bitLength() > 50
+                ? Outcome.refused("that is more than anybody has", "look at the number and its unit")
+                : Outcome.ok(new SaidAmount(whole.longValueExact(), words));
+    }
+
+    private static String quoted(String typed) {
+        String text = typed.strip();
+        return "'" + (text.length() > 40 ? text.substring(0, 40) + "…" : text) + "'";
+    }
+}

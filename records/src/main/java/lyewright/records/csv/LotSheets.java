@@ -82,13 +82,14 @@ final class LotSheets {
                                 "how much came of what is weighed",
                                 "g",
                                 "5000",
-                                it -> PlainNumbers.mass(it.material(), it.came())),
+                                it -> PlainNumbers.mass(it.material(), it.lot().came())),
                         Sheet.in(
                                 "amount_pieces",
                                 "how much came of what is counted",
                                 "pieces",
                                 "200",
-                                it -> PlainNumbers.pieces(it.material(), it.came())),
+                                it -> PlainNumbers.pieces(
+                                        it.material(), it.lot().came())),
                         Sheet.in(
                                 "left_g",
                                 "what is left of what is weighed: the sum of its moves; not read in",

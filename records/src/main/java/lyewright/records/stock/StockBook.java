@@ -36,9 +36,8 @@ public record StockBook(
      *
      * @param lot the lot
      * @param material what it is a lot of, removed or not
-     * @param came how much came, milligrams or pieces
      */
-    public record Booked(KeptLot lot, StockItem material, long came) {}
+    public record Booked(KeptLot lot, StockItem material) {}
 
     /** What something is called; empty for nothing. */
     public String name(Optional<String> id) {
@@ -59,18 +58,13 @@ public record StockBook(
             List<StockItem> items = itemRows.list();
             items.forEach(item -> all.put(item.id(), item));
             List<StockMove> moves = new LotRows(handle).allMoves();
-            Map<String, Long> came = new HashMap<>();
-            moves.stream()
-                    .filter(move -> move.told().kind() == MoveKind.RECEIPT)
-                    .forEach(move -> came.putIfAbsent(move.lotId(), move.told().amount()));
             List<Booked> lots = new LotRows(handle)
                     .all().stream()
                             .map(lot -> new Booked(
                                     lot,
                                     all.computeIfAbsent(
                                             lot.itemId(),
-                                            id -> itemRows.find(id).orElseThrow()),
-                                    came.getOrDefault(lot.id(), 0L)))
+                                            id -> itemRows.find(id).orElseThrow())))
                             .toList();
             return new StockBook(items, Suppliers.listed(handle), lots, moves, names);
         });

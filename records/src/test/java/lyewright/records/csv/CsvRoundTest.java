@@ -208,7 +208,7 @@ class CsvRoundTest extends Workbench {
                 .lots()
                 .forEach(lot -> told.add(lot.lot().said().ownCode()
                         + lot.material().name()
-                        + lot.came()
+                        + lot.lot().came()
                         + lot.lot().said().received()
                         + lot.lot().said().bestBefore()
                         + lot.lot().said().price()

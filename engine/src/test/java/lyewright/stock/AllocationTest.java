@@ -93,7 +93,8 @@ class AllocationTest {
                                     ? Optional.empty()
                                     : Optional.of(DAY.plusDays(random.nextInt(20) - 5)),
                             DAY.minusDays(random.nextInt(30)),
-                            LotStatus.values()[random.nextInt(3)],
+                            List.of(LotStatus.QUARANTINE, LotStatus.USABLE, LotStatus.REFUSED)
+                                    .get(random.nextInt(3)),
                             random.nextInt(500) - 20))
                     .toList();
             long need = random.nextInt(1_500);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import lyewright.formula.FormulaFile;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Whether the cupboard has what a sheet asks for. */
 class CupboardOnSheetTest {
 
-    private static final LocalDate TODAY = LocalDate.now();
+    private final LocalDate today = LocalDate.now(ZoneOffset.UTC);
 
     @TempDir
     private Path home = Path.of("");
@@ -40,11 +41,14 @@ class CupboardOnSheetTest {
         workshop = TestWorkshop.start(home, Units.GRAMS, shop -> List.of(new MakePages(shop)));
         recipe = records()
                 .recipes()
-                .add(FormulaFile.read(
-                                "recipe: Harbour Plain\noils: {olive-virgin: 750 g, coconut: 250 g}\nalkali: sodium\n"
-                                        + "superfat: 5 %\nwater: 33 % lye\nadditions: [{of: kaolin, amount: 10 g, stage: trace}]\n")
-                        .formula()
-                        .orElseThrow())
+                .add(FormulaFile.read("""
+                                recipe: Harbour Plain
+                                oils: {olive-virgin: 750 g, coconut: 250 g}
+                                alkali: sodium
+                                superfat: 5 %
+                                water: 33 % lye
+                                additions: [{of: kaolin, amount: 10 g, stage: trace}]
+                                """).formula().orElseThrow())
                 .orThrow()
                 .recipeId();
     }
@@ -63,7 +67,7 @@ class CupboardOnSheetTest {
                 "",
                 Optional.empty(),
                 "",
-                TODAY.minusDays(90),
+                today.minusDays(90),
                 Optional.empty(),
                 Optional.of(bestBefore),
                 Optional.empty(),
@@ -92,25 +96,25 @@ class CupboardOnSheetTest {
 
     @Test
     void what_is_not_kept_holds_nothing_up() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 2000, TODAY.plusDays(200), LotStatus.USABLE);
+        came("olive-virgin", ItemKind.OIL, 2000, today.plusDays(200), LotStatus.USABLE);
         assertThat(sheet()).contains("The cupboard has all of it.").contains("750.0 g of lot");
     }
 
     @Test
     void what_is_short_is_said_by_how_much() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 600, TODAY.plusDays(200), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 250, TODAY.plusDays(200), LotStatus.USABLE);
+        came("olive-virgin", ItemKind.OIL, 600, today.plusDays(200), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 250, today.plusDays(200), LotStatus.USABLE);
         assertThat(sheet()).contains("Short of 150.0 g of Olive oil (virgin).").contains("150.0 g short");
     }
 
     @Test
     void what_expires_first_is_taken_first_and_what_must_not_be_used_is_left_alone() throws Exception {
-        came("coconut", ItemKind.OIL, 200, TODAY.plusDays(400), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 100, TODAY.plusDays(20), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 900, TODAY.minusDays(1), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 900, TODAY.plusDays(5), LotStatus.QUARANTINE);
+        came("coconut", ItemKind.OIL, 200, today.plusDays(400), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 100, today.plusDays(20), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 900, today.minusDays(1), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 900, today.plusDays(5), LotStatus.QUARANTINE);
         String page = sheet();
-        String year = "%02d".formatted(TODAY.minusDays(90).getYear() % 100);
+        String year = "%02d".formatted(today.minusDays(90).getYear() % 100);
         assertThat(page)
                 .containsSubsequence("100.0 g of lot " + year + "-0002", "150.0 g of lot " + year + "-0001")
                 .contains("left alone: lot " + year + "-0003, past its best before")
@@ -136,7 +140,7 @@ class CupboardOnSheetTest {
 
     @Test
     void a_certificate_narrows_what_the_superfat_may_be_and_the_sheet_says_so() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 2000, TODAY.plusDays(200), LotStatus.USABLE);
+        came("olive-virgin", ItemKind.OIL, 2000, today.plusDays(200), LotStatus.USABLE);
         certify("olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
         String offered = sheet();
         assertThat(offered).contains("would say more exactly").contains("lots=certificates");
@@ -155,7 +159,7 @@ class CupboardOnSheetTest {
 
     @Test
     void the_purity_of_the_alkali_is_that_of_its_lots() throws Exception {
-        came("naoh", ItemKind.ALKALI, 1000, TODAY.plusDays(400), LotStatus.USABLE);
+        came("naoh", ItemKind.ALKALI, 1000, today.plusDays(400), LotStatus.USABLE);
         certify("naoh", "kind: lye\nstrength: 97.0 % sodium");
         String before = sheet();
         String reckoned = workshop.get("/make?recipe=" + recipe + "&much=written&lots=certificates")
@@ -174,7 +178,7 @@ class CupboardOnSheetTest {
 
     @Test
     void the_alkali_is_looked_for_too() throws Exception {
-        came("naoh", ItemKind.ALKALI, 50, TODAY.plusDays(400), LotStatus.USABLE);
+        came("naoh", ItemKind.ALKALI, 50, today.plusDays(400), LotStatus.USABLE);
         assertThat(sheet()).contains("of Sodium hydroxide");
     }
 }

@@ -32,7 +32,8 @@ final class ItemRules {
         if (!weighed && said.kind() != ItemKind.PACKAGING) {
             problems.add(new Problem("counting", "only packaging is counted", "weigh it, or say that it is packaging"));
         }
-        if (said.reorderMass().isPresent() && !weighed || said.reorderPieces().isPresent() && weighed) {
+        if ((said.reorderMass().isPresent() && !weighed)
+                || (said.reorderPieces().isPresent() && weighed)) {
             problems.add(new Problem(
                     "reorder",
                     weighed ? "it is weighed, not counted" : "it is counted, not weighed",

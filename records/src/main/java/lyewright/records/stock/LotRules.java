@@ -26,6 +26,8 @@ final class LotRules {
         List<Problem> problems = new ArrayList<>();
         ItemRules.line(problems, "ownCode", "its own code", said.ownCode(), LONGEST_CODE);
         ItemRules.line(problems, "supplierLot", "the supplier's lot", said.supplierLot(), LONGEST_WORD);
+        seen(problems, "ownCode", "its own code", said.ownCode());
+        seen(problems, "supplierLot", "the supplier's lot", said.supplierLot());
         Typed.text("notes", "the note", said.notes(), Suppliers.LONGEST_NOTES).ifPresent(problems::add);
         said.bestBefore()
                 .filter(day -> day.isBefore(said.received()))
@@ -42,6 +44,14 @@ final class LotRules {
         said.certificate()
                 .ifPresent(own -> MaterialText.check(own).forEach(p -> problems.add(p.within("certificate"))));
         return problems;
+    }
+
+    /** A code that nobody can see, or that turns the writing round, could not be found again. */
+    private static void seen(List<Problem> problems, String path, String whose, String code) {
+        if (!code.isEmpty()
+                && problems.stream().noneMatch(problem -> problem.path().equals(path))) {
+            Typed.name(path, whose, code).ifPresent(problems::add);
+        }
     }
 
     static List<Problem> check(StockMove.Told told) {

@@ -85,6 +85,13 @@ class LotsTest extends Workbench {
     }
 
     @Test
+    void a_code_that_turns_the_writing_round_is_refused() {
+        Outcome<List<KeptLot>> turned = records.lots()
+                .receive(maker, "", List.of(new Arrival(coconut.id(), said("26\u202e-1", LotStatus.USABLE), KILOGRAM)));
+        assertThat(turned.problems()).extracting(Problem::path).containsExactly("lines.0.ownCode");
+    }
+
+    @Test
     void a_delivery_is_received_whole_or_not_at_all() {
         Outcome<List<KeptLot>> refused = records.lots()
                 .receive(

@@ -55,6 +55,22 @@ public final class Ledger {
     }
 
     /**
+     * Entries, the newest first.
+     *
+     * @param upTo the number of the newest that is wanted
+     * @param most so many at most
+     * @return those that are there
+     */
+    public List<Entry> entries(long upTo, int most) {
+        return database.read(handle -> handle.createQuery(
+                        "SELECT * FROM ledger_entry WHERE number <= :upTo ORDER BY number DESC LIMIT :most")
+                .bind("upTo", upTo)
+                .bind("most", most)
+                .map((row, context) -> entry(row).entry())
+                .list());
+    }
+
+    /**
      * Goes through the whole ledger, and through what is kept beside it.
      *
      * @param printed a head that somebody holds on paper; what was cut off after it is found only with one

@@ -39,7 +39,8 @@ public record LotSaid(
 
     /** From another supplier. */
     LotSaid withSupplier(Optional<String> other) {
-        return new LotSaid(ownCode, other, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
+        return new LotSaid(
+                ownCode, other, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
     }
 
     /** With another status. */

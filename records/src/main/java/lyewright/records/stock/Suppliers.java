@@ -111,9 +111,9 @@ public final class Suppliers {
     }
 
     /** The supplier of a name; one who is not there is added. */
-    static Outcome<Supplier> named(
-            Handle handle, String name, java.util.function.Supplier<String> ids, long now) {
-        Optional<Supplier> there = handle.createQuery("SELECT * FROM supplier WHERE removed_epoch_ms IS NULL")
+    static Outcome<Supplier> named(Handle handle, String name, java.util.function.Supplier<String> ids, long now) {
+        Optional<Supplier> there = handle
+                .createQuery("SELECT * FROM supplier WHERE removed_epoch_ms IS NULL")
                 .map((row, context) -> supplier(row))
                 .stream()
                 .filter(supplier -> NameRules.areSame(supplier.name(), name))

@@ -19,7 +19,6 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import lyewright.measure.Outcome;
 import lyewright.records.file.FileShelf;
-import lyewright.records.file.Photographs;
 import lyewright.records.store.Staging;
 import org.jspecify.annotations.Nullable;
 
@@ -27,9 +26,10 @@ import org.jspecify.annotations.Nullable;
 final class BackupFile implements AutoCloseable {
 
     private static final long LARGEST_TABLE = 1L << 30;
+    private static final long LARGEST_FILE = 64L << 20;
     private static final long LARGEST = 64L << 30;
 
-    /** Room for what a manifest says of itself and of some ten thousand photographs that had gone. */
+    /** Room for what a manifest says of itself and of some ten thousand files that had gone. */
     private static final int MANIFEST = 1 << 20;
 
     /** What a manifest says of one part. */
@@ -120,7 +120,7 @@ final class BackupFile implements AutoCloseable {
         Map<String, Part> listed = new HashMap<>();
         long total = 0;
         for (Part part : manifest.parts()) {
-            long largest = part.isFile() ? Photographs.LARGEST : LARGEST_TABLE;
+            long largest = part.isFile() ? LARGEST_FILE : LARGEST_TABLE;
             if (!part.isKnown()
                     || part.bytes() < 0
                     || part.bytes() > largest
@@ -161,17 +161,24 @@ final class BackupFile implements AutoCloseable {
                 }
                 bytes += part.bytes();
             }
+            if (!ledger().head().equals(manifest.ledger())) {
+                return damaged();
+            }
             return Outcome.ok(new BackupContents(
                     Instant.ofEpochMilli(manifest.madeEpochMs()),
                     workshop(),
                     rows("recipe"),
                     rows("recipe_version"),
                     rows("photograph"),
+                    rows("document"),
                     manifest.missing().size(),
                     rows("mould"),
                     rows("balance"),
                     rows("jug"),
                     rows("material"),
+                    rows("lot"),
+                    rows("stock_move"),
+                    manifest.ledger(),
                     bytes));
         } catch (IOException e) {
             return damaged();
@@ -208,6 +215,11 @@ final class BackupFile implements AutoCloseable {
         return zip.getInputStream(entry);
     }
 
+    /** The ledger's entries, as far as there are any. */
+    LedgerRows ledger() {
+        return new LedgerRows(this, manifest.table(LedgerRows.TABLE));
+    }
+
     private long rows(String table) {
         return manifest.table(table).map(Part::rows).orElse(0L);
     }
@@ -217,7 +229,7 @@ final class BackupFile implements AutoCloseable {
         return part.isEmpty() ? Optional.empty() : RowReader.workshopName(this, part.get());
     }
 
-    /** Puts the photographs on their shelf. */
+    /** Puts photographs and documents on their shelf. */
     void putFiles(FileShelf shelf) throws IOException {
         for (Part part : manifest.parts()) {
             if (part.isFile()) {

@@ -126,6 +126,17 @@ class BadBackupTest extends Workbench {
         refused(withManifest(manifest -> manifest.remove("parts")), "damaged");
     }
 
+    @Test
+    void a_backup_whose_ledger_does_not_go_as_far_as_it_says_is_refused() throws IOException {
+        refused(withManifest(manifest -> manifest.remove("ledger")), "damaged");
+        refused(withManifest(manifest -> manifest.putObject("ledger")), "damaged");
+        refused(withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("number", 8)), "damaged");
+        refused(withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("number", "9")), "damaged");
+        refused(
+                withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("sha256", "0".repeat(64))),
+                "damaged");
+    }
+
     // Its parts
 
     @Test

@@ -12,6 +12,7 @@ import lyewright.records.Places;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.cupboard.CupboardPages;
 import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.EditorPages;
@@ -69,6 +70,7 @@ final class OwnPages implements Pages {
                 new MakePages(shop),
                 new WhyPages(shop),
                 new StoresPages(shop),
+                new CupboardPages(shop),
                 new SettingPages(shop, home));
     }
 

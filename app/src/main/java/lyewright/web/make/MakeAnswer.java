@@ -22,6 +22,7 @@ import lyewright.web.recipe.NewerFigures;
  * @param made whether something was made from that version already
  * @param paper the paper in the workshop's printer
  * @param sheet the sheet; empty while something is wrong
+ * @param cupboard what the cupboard has for it; empty where there is no sheet or nothing to say
  * @param newer where the workshop's own figures are others than the version's
  * @param newest whether there is no version after this one
  * @param draft whether changes to the recipe are not saved yet
@@ -37,6 +38,7 @@ public record MakeAnswer(
         boolean made,
         Paper paper,
         Optional<SheetShown> sheet,
+        Optional<CupboardShown> cupboard,
         NewerFigures newer,
         boolean newest,
         boolean draft,
@@ -73,6 +75,7 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
+                sheet.flatMap(made -> CupboardShown.of(made, bench.stock(), WorkshopUnits.of(bench.workshop()))),
                 NewerFigures.of(bench.formula(), bench.names()),
                 newest,
                 bench.recipe().draftId().isPresent(),

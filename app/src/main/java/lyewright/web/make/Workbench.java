@@ -1,5 +1,6 @@
 package lyewright.web.make;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,6 +78,7 @@ public final class Workbench {
                 workshop,
                 purities,
                 equipment,
+                CupboardShown.Stock.of(records, LocalDate.now(shop.clock())),
                 sheet(whole, formula, moulds, purities, equipment));
     }
 

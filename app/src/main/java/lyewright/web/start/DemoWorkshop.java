@@ -1,5 +1,7 @@
 package lyewright.web.start;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,6 +35,7 @@ public final class DemoWorkshop {
         materials(records.materials());
         recipes(records.recipes());
         new DemoEquipment(records).fill();
+        new DemoStock(records, LocalDate.now(ZoneId.systemDefault())).fill();
         records.settings().save(settings()).orThrow();
     }
 

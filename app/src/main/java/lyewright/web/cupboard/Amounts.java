@@ -1,0 +1,80 @@
+package lyewright.web.cupboard;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lyewright.measure.MassUnit;
+import lyewright.measure.Outcome;
+import lyewright.records.setting.Units;
+import lyewright.records.stock.Counting;
+import lyewright.records.stock.Price;
+import lyewright.words.Figures;
+
+/** Amounts and prices, said and read. */
+final class Amounts {
+
+    private static final double MILLIGRAMS = 1000;
+    private static final double KILOGRAM = 1000;
+    private static final double OUNCES_IN_POUND = 16;
+    private static final Pattern PRICE = Pattern.compile("[0-9]{1,9}(?:[.,][0-9]{1,3})?");
+
+    private Amounts() {}
+
+    /** An amount in the workshop's units: {@code 1.25 kg}, {@code 84 g}, {@code 50 pieces}. */
+    static String said(Counting counting, long amount, Units units) {
+        if (counting == Counting.PIECES) {
+            return Math.abs(amount) == 1 ? amount + " piece" : amount + " pieces";
+        }
+        double grams = amount / MILLIGRAMS;
+        if (units == Units.OUNCES) {
+            double ounces = grams / MassUnit.OUNCE.grams().doubleValue();
+            return Math.abs(ounces) >= OUNCES_IN_POUND
+                    ? Figures.upTo(ounces / OUNCES_IN_POUND, 2) + " lb"
+                    : Figures.upTo(ounces, 2) + " oz";
+        }
+        return Math.abs(grams) >= KILOGRAM
+                ? Figures.upTo(grams / KILOGRAM, 3) + " kg"
+                : Figures.upTo(grams, Math.abs(grams) < 10 ? 2 : 1) + " g";
+    }
+
+    /** The same with its sign in front. */
+    static String signed(Counting counting, long amount, Units units) {
+        return amount > 0
+                ? "+" + said(counting, amount, units)
+                : said(counting, amount, units).replace('-', '\u2212');
+    }
+
+    /** A price with its currency. */
+    static String said(Price price) {
+        return decimal(price) + " " + price.currency();
+    }
+
+    /** A price as it is typed. */
+    static String decimal(Price price) {
+        return BigDecimal.valueOf(price.minor(), digits(price.currency())).toPlainString();
+    }
+
+    /** A price as typed in the workshop's currency; nothing where nothing was. */
+    static Outcome<Optional<Price>> price(String typed, String currency) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
+            return Outcome.ok(Optional.empty());
+        }
+        int digits = digits(currency);
+        BigDecimal value =
+                PRICE.matcher(text).matches() ? new BigDecimal(text.replace(',', '.')).stripTrailingZeros() : null;
+        return value == null || value.scale() > digits
+                ? Outcome.refused("that is not a price in " + currency, "write it without the currency, as in 42.50")
+                : Outcome.ok(Optional.of(new Price(value.movePointRight(digits).longValueExact(), currency)));
+    }
+
+    private static int digits(String currency) {
+        try {
+            return Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+        } catch (IllegalArgumentException e) {
+            // a currency that this Java does not know
+            return 2;
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package lyewright.web.cupboard;
+
+import java.util.List;
+import lyewright.web.Frame;
+import lyewright.web.TextField;
+
+/**
+ * Counting the cupboard.
+ *
+ * @param frame around it
+ * @param token tells this count from any other
+ * @param lines every lot that holds something by the book
+ * @param count how many things are wrong
+ */
+public record CountPage(Frame frame, String token, List<Line> lines, int count) {
+
+    /** Copies its list. */
+    public CountPage {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * A lot.
+     *
+     * @param item what it is a lot of
+     * @param code its own code
+     * @param book what it holds by the book
+     * @param counted what there is
+     * @param why what explains the difference
+     */
+    public record Line(String item, String code, String book, TextField counted, TextField why) {}
+}

@@ -1,0 +1,119 @@
+package lyewright.web.cupboard;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.stock.Arrival;
+import lyewright.records.stock.Counting;
+import lyewright.records.stock.Delivery;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.Price;
+import lyewright.records.stock.StockItem;
+import lyewright.stock.LotStatus;
+import lyewright.stock.SaidAmount;
+
+/** Reads a delivery: each line by itself, so that all that is wrong is said at once. */
+final class DeliveryReading {
+
+    private final Meant meant;
+    private final String currency;
+    private final List<Problem> problems = new ArrayList<>();
+
+    DeliveryReading(Meant meant, String currency) {
+        this.meant = meant;
+        this.currency = currency;
+    }
+
+    /**
+     * What came.
+     *
+     * @param form as typed
+     * @return the delivery, its lines numbered as on the form by {@code places}; or all that is wrong, each at its field
+     */
+    Outcome<Read> read(DeliveryForm form) {
+        Optional<LocalDate> day = ok("day", Typed.dayNeeded(form.day()));
+        LotStatus status = form.quarantine() ? LotStatus.QUARANTINE : LotStatus.USABLE;
+        List<Arrival> arrivals = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < form.lines().size(); i++) {
+            if (!form.lines().get(i).isEmpty()) {
+                arrival("lines." + i, form.lines().get(i), day.orElse(LocalDate.EPOCH), status)
+                        .ifPresent(arrivals::add);
+                places.add(i);
+            }
+        }
+        if (places.isEmpty()) {
+            problems.add(
+                    new Problem("lines.0.material", "nothing is written down", "write what came, a line for each lot"));
+        }
+        return problems.isEmpty()
+                ? Outcome.ok(new Read(new Delivery(form.supplier().strip(), arrivals), places))
+                : new Outcome.Refused<>(problems);
+    }
+
+    /**
+     * What came, and where it stands on the form.
+     *
+     * @param delivery what came
+     * @param places the form's line of each arrival
+     */
+    record Read(Delivery delivery, List<Integer> places) {
+
+        /** The same problem at its place on the form. */
+        Problem onTheForm(Problem problem) {
+            String[] path = problem.path().split("\\.", 3);
+            if (!path[0].equals("lines") || path.length < 3) {
+                return problem;
+            }
+            String field = switch (path[2]) {
+                case "item", "name" -> "material";
+                case "supplierLot" -> "lot";
+                default -> path[2];
+            };
+            return new Problem(
+                    "lines." + places.get(Integer.parseInt(path[1])) + "." + field, problem.what(), problem.remedy());
+        }
+    }
+
+    private Optional<Arrival> arrival(String path, DeliveryForm.Line line, LocalDate day, LotStatus status) {
+        Optional<Meant.Found> found = ok(path, meant.of(line.material(), Meant.kind(line.kind())));
+        Optional<Optional<LocalDate>> bestBefore = ok(path + ".bestBefore", Typed.day(line.bestBefore()));
+        Optional<Optional<Price>> price = ok(path + ".price", Amounts.price(line.price(), currency));
+        // what is not known yet is taken for something that is weighed, so that its amount is looked at too
+        Optional<SaidAmount> amount = ok(path + ".amount", amount(line.amount(), found.map(Meant.Found::said)));
+        if (found.isEmpty() || bestBefore.isEmpty() || price.isEmpty() || amount.isEmpty()) {
+            return Optional.empty();
+        }
+        LotSaid said = new LotSaid(
+                "",
+                Optional.empty(),
+                line.lot().strip(),
+                day,
+                Optional.empty(),
+                bestBefore.get(),
+                price.get(),
+                status,
+                Optional.empty(),
+                "");
+        return Optional.of(new Arrival(
+                found.get().there().map(StockItem::id).orElse(""),
+                found.get().fresh(),
+                said,
+                amount.get().amount()));
+    }
+
+    static Outcome<SaidAmount> amount(String typed, Optional<ItemSaid> of) {
+        return of.filter(said -> said.counting() == Counting.PIECES).isPresent()
+                ? SaidAmount.pieces(typed)
+                : SaidAmount.mass(typed, Known.of(of));
+    }
+
+    private <T> Optional<T> ok(String path, Outcome<T> read) {
+        read.problems().forEach(problem -> problems.add(problem.within(path)));
+        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
+    }
+}

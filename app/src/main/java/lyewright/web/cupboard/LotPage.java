@@ -1,0 +1,82 @@
+package lyewright.web.cupboard;
+
+import java.util.List;
+import lyewright.web.Frame;
+import lyewright.web.TextField;
+
+/**
+ * A lot, and what came and went of it.
+ *
+ * @param frame around it
+ * @param code its own code
+ * @param item what it is a lot of
+ * @param itemAddress the page of that
+ * @param address where its forms are sent
+ * @param token tells what is sent from here from anything sent before
+ * @param left what it holds
+ * @param level that as a share of what came, percent
+ * @param state what keeps it from being used, or empty
+ * @param facts what is said of it
+ * @param take the form of taking from it
+ * @param status what it is, and what it may become
+ * @param edit what can be changed of it
+ * @param moves what came and went, the newest first
+ * @param troubles what is wrong that belongs to no field
+ */
+public record LotPage(
+        Frame frame,
+        String code,
+        String item,
+        String itemAddress,
+        String address,
+        String token,
+        String left,
+        int level,
+        String state,
+        List<ItemPage.Fact> facts,
+        Take take,
+        Status status,
+        List<TextField> edit,
+        List<Move> moves,
+        List<String> troubles) {
+
+    /** Copies its lists. */
+    public LotPage {
+        facts = List.copyOf(facts);
+        edit = List.copyOf(edit);
+        moves = List.copyOf(moves);
+        troubles = List.copyOf(troubles);
+    }
+
+    /**
+     * Taking from it.
+     *
+     * @param kind what is chosen
+     * @param amount field
+     * @param why field
+     */
+    public record Take(String kind, TextField amount, TextField why) {}
+
+    /**
+     * Whether it may be used.
+     *
+     * @param word what it is
+     * @param quarantine whether it is in quarantine
+     * @param usable whether it may be used
+     * @param refused whether it is refused
+     */
+    public record Status(String word, boolean quarantine, boolean usable, boolean refused) {}
+
+    /**
+     * Something that came or went.
+     *
+     * @param number of the ledger
+     * @param when day and time
+     * @param amount with its sign
+     * @param what why it came or went, and what for
+     * @param who wrote it
+     * @param back where it is taken back; empty where it cannot be
+     * @param struck whether another took it back
+     */
+    public record Move(long number, String when, String amount, String what, String who, String back, boolean struck) {}
+}

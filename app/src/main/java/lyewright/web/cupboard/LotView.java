@@ -1,0 +1,151 @@
+package lyewright.web.cupboard;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lyewright.measure.Problem;
+import lyewright.records.Records;
+import lyewright.records.people.Person;
+import lyewright.records.setting.Units;
+import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.MoveKind;
+import lyewright.records.stock.Price;
+import lyewright.records.stock.StockItem;
+import lyewright.records.stock.StockMove;
+import lyewright.stock.LotStatus;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+import lyewright.web.TextField;
+import lyewright.web.cupboard.ItemPage.Fact;
+import lyewright.words.Dates;
+import lyewright.words.Sentences;
+
+/** Looks at one lot. */
+final class LotView {
+
+    private final Shop shop;
+    private final Units units;
+    private final LocalDate today;
+
+    LotView(Shop shop) {
+        this.shop = shop;
+        this.units = shop.workshop().units();
+        this.today = LocalDate.now(shop.clock());
+    }
+
+    /**
+     * The page.
+     *
+     * @param lot of which lot
+     * @param typed what was typed into the form of taking, by field
+     * @param edit what was typed of the lot itself
+     * @param problems what is wrong with either
+     */
+    LotPage page(KeptLot lot, Map<String, String> typed, LotForm edit, List<Problem> problems) {
+        Records records = shop.records();
+        StockItem item = records.items().find(lot.itemId()).orElseThrow();
+        int level = lot.came() <= 0 ? 0 : (int) Math.max(0, Math.min(100, Math.round(100.0 * lot.left() / lot.came())));
+        return new LotPage(
+                shop.frame("Lot " + lot.said().ownCode(), Section.STORES)
+                        .with(List.of("stores.css", "cupboard.css"), List.of()),
+                lot.said().ownCode(),
+                item.name(),
+                "/stores/cupboard/" + item.id(),
+                "/stores/lots/" + lot.id(),
+                typed.getOrDefault("token", UUID.randomUUID().toString()),
+                Amounts.said(item.said().counting(), lot.left(), units),
+                level,
+                ItemView.state(lot.lot(), today),
+                facts(lot),
+                new LotPage.Take(
+                        typed.getOrDefault("kind", MoveKind.USE.word()),
+                        TextField.of(
+                                        "amount",
+                                        "How much",
+                                        "such as 120 g, or spoons whose content you weighed",
+                                        typed.getOrDefault("amount", ""))
+                                .with(problems),
+                        TextField.of(
+                                        "why",
+                                        "What for, or what happened",
+                                        "perhaps the recipe",
+                                        typed.getOrDefault("why", ""))
+                                .with(problems)),
+                new LotPage.Status(
+                        lot.said().status().word(),
+                        lot.said().status() == LotStatus.QUARANTINE,
+                        lot.said().status() == LotStatus.USABLE,
+                        lot.said().status() == LotStatus.REFUSED),
+                edit.fields(problems),
+                moves(item, records.lots().moves(lot.id())),
+                problems.stream()
+                        .filter(problem -> !LotForm.FIELDS.contains(problem.path())
+                                && !List.of("amount", "why").contains(problem.path()))
+                        .map(Sentences::whole)
+                        .toList());
+    }
+
+    private List<Fact> facts(KeptLot lot) {
+        LotSaid said = lot.said();
+        Map<String, String> suppliers = new SupplierNames(shop.records()).ofLots(List.of(lot));
+        List<Fact> facts = new ArrayList<>();
+        String from = ItemView.from(lot, suppliers);
+        facts.add(new Fact("Where it is from", from.isEmpty() ? "not said" : from));
+        facts.add(new Fact("Came", Dates.day(said.received())));
+        said.opened().ifPresent(day -> facts.add(new Fact("Opened", Dates.day(day))));
+        facts.add(new Fact("Best before", said.bestBefore().map(Dates::day).orElse("not said")));
+        said.price().map(Amounts::said).ifPresent(price -> facts.add(new Fact("Price", price)));
+        if (!said.notes().isBlank()) {
+            facts.add(new Fact("Notes", said.notes()));
+        }
+        return facts;
+    }
+
+    private List<LotPage.Move> moves(StockItem item, List<StockMove> moves) {
+        Map<String, String> people =
+                shop.records().people().list().stream().collect(Collectors.toMap(Person::id, Person::name));
+        return moves.stream()
+                .map(move -> new LotPage.Move(
+                        move.number(),
+                        Dates.minute(move.at(), shop.clock()),
+                        Amounts.signed(item.said().counting(), move.told().amount(), units),
+                        what(move),
+                        people.getOrDefault(move.author().person(), "somebody who is no longer here"),
+                        move.correctedBy().isPresent() || move.told().corrects().isPresent()
+                                ? ""
+                                : "/stores/lots/" + move.lotId() + "/take-back/" + move.number(),
+                        move.correctedBy().isPresent()))
+                .toList();
+    }
+
+    private static String what(StockMove move) {
+        StockMove.Told told = move.told();
+        String kind = switch (told.kind()) {
+            case RECEIPT -> "Came";
+            case USE -> "Used";
+            case LOSS -> "Lost";
+            case COUNT -> told.amount() == 0 ? "Counted, as the book said" : "Counted";
+            case RETURN -> "Sent back";
+        };
+        String corrects =
+                told.corrects().map(number -> "Takes back no. " + number).orElse(kind);
+        return Stream.of(
+                        Optional.of(corrects),
+                        Optional.of(told.purpose()),
+                        Optional.of(told.words()),
+                        Optional.of(told.why()))
+                .flatMap(Optional::stream)
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining(", "));
+    }
+
+    static String price(Optional<Price> price) {
+        return price.map(Amounts::decimal).orElse("");
+    }
+}

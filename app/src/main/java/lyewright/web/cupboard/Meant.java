@@ -1,0 +1,150 @@
+package lyewright.web.cupboard;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lyewright.formula.MaterialNames;
+import lyewright.formula.MaterialNames.Named;
+import lyewright.formula.NameRules;
+import lyewright.formula.OwnMaterial;
+import lyewright.material.Additive;
+import lyewright.material.AdditiveKind;
+import lyewright.material.Alkali;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.stock.Identity;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.StockItem;
+
+/** What a name on a delivery note means: something in the cupboard, something recipes name, or something new. */
+final class Meant {
+
+    /** Keys of the alkalis, as sheets have them; no table of oils or additions has them. */
+    static final String SODIUM = "naoh";
+
+    static final String POTASSIUM = "koh";
+
+    private final List<StockItem> items;
+    private final MaterialNames names;
+
+    Meant(List<StockItem> items, MaterialNames names) {
+        this.items = items;
+        this.names = names;
+    }
+
+    /** Something in the cupboard, or what is to be added to it. */
+    record Found(Optional<StockItem> there, Optional<ItemSaid> fresh) {
+
+        ItemSaid said() {
+            return there.map(StockItem::said).or(() -> fresh).orElseThrow();
+        }
+    }
+
+    /**
+     * What a name means.
+     *
+     * @param typed the name
+     * @param kind what sort of thing it is, where the maker said so
+     * @return what is meant; refused at {@code kind} where that has to be said
+     */
+    Outcome<Found> of(String typed, Optional<ItemKind> kind) {
+        String name = typed.strip();
+        if (name.isEmpty()) {
+            return Outcome.refused(new Problem("material", "nothing says what it is", "write its name"));
+        }
+        Optional<StockItem> there = items.stream()
+                .filter(item -> NameRules.areSame(item.name(), name)
+                        || item.said()
+                                .identity()
+                                .materialKey()
+                                .filter(name::equals)
+                                .isPresent())
+                .findFirst();
+        if (there.isPresent()) {
+            return Outcome.ok(new Found(there, Optional.empty()));
+        }
+        List<ItemSaid> known = known(name);
+        if (known.size() == 1) {
+            return found(known.get(0));
+        }
+        if (known.size() > 1 && kind.isEmpty()) {
+            return Outcome.refused(new Problem(
+                    "material",
+                    "'" + name + "' may be "
+                            + String.join(
+                                    " or ",
+                                    known.stream().map(ItemSaid::name).limit(4).toList()),
+                    "write which; if it is none of them, say below what sort of thing it is"));
+        }
+        return kind.map(sort -> found(ItemSaid.of(name, sort, Identity.none())))
+                .orElseGet(() -> Outcome.refused(new Problem(
+                        "kind", "'" + name + "' is new here, and no table knows it", "say what sort of thing it is")));
+    }
+
+    /** One that the cupboard has under the name that recipes know is that one, however it was typed here. */
+    private Outcome<Found> found(ItemSaid said) {
+        Optional<StockItem> there = said.identity()
+                .materialKey()
+                .flatMap(key -> items.stream()
+                        .filter(item -> item.said()
+                                .identity()
+                                .materialKey()
+                                .filter(key::equals)
+                                .isPresent())
+                        .findFirst());
+        return Outcome.ok(there.isPresent() ? new Found(there, Optional.empty()) : new Found(there, Optional.of(said)));
+    }
+
+    private List<ItemSaid> known(String name) {
+        Optional<ItemSaid> own = names.own(name).map(Meant::own);
+        if (own.isPresent()) {
+            return List.of(own.get());
+        }
+        Optional<Alkali> alkali = MaterialNames.alkali(name);
+        if (alkali.isPresent()) {
+            return List.of(alkali(alkali.get()));
+        }
+        return names.meant(name).stream().map(this::named).toList();
+    }
+
+    private static ItemSaid alkali(Alkali alkali) {
+        boolean sodium = alkali == Alkali.SODIUM;
+        return ItemSaid.of(
+                sodium ? "Sodium hydroxide" : "Potassium hydroxide",
+                ItemKind.ALKALI,
+                Identity.ofKey(sodium ? SODIUM : POTASSIUM));
+    }
+
+    private static ItemSaid own(OwnMaterial own) {
+        ItemKind kind = own.kind().equals(OwnMaterial.LYE)
+                ? ItemKind.ALKALI
+                : own.saponificationValue().isPresent() || !own.oils().isEmpty() ? ItemKind.OIL : ItemKind.ADDITIVE;
+        return ItemSaid.of(own.key(), kind, Identity.ofKey(own.key()));
+    }
+
+    private ItemSaid named(Named named) {
+        Tables tables = Tables.bundled();
+        ItemKind kind = tables.oil(named.key()).isPresent()
+                ? ItemKind.OIL
+                : tables.additive(named.key())
+                        .map(Additive::kind)
+                        .map(Meant::kind)
+                        .orElse(ItemKind.ADDITIVE);
+        return ItemSaid.of(named.name(), kind, Identity.ofKey(named.key()));
+    }
+
+    private static ItemKind kind(AdditiveKind kind) {
+        return switch (kind) {
+            case CLAY, COLOURANT -> ItemKind.COLOURANT;
+            case FRAGRANCE -> ItemKind.FRAGRANCE;
+            default -> ItemKind.ADDITIVE;
+        };
+    }
+
+    /** A kind as it is chosen; the empty choice is none. */
+    static Optional<ItemKind> kind(String word) {
+        return ItemKind.ofWord(word.toLowerCase(Locale.ROOT));
+    }
+}

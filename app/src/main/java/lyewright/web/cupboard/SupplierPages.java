@@ -1,0 +1,121 @@
+package lyewright.web.cupboard;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
+import lyewright.records.stock.Supplier;
+import lyewright.web.Answers;
+import lyewright.web.Feature;
+import lyewright.web.Frame;
+import lyewright.web.Notice;
+import lyewright.web.OpenedIn;
+import lyewright.web.Section;
+import lyewright.web.Shop;
+import lyewright.web.TextField;
+
+/** Who sells materials. */
+final class SupplierPages implements Feature {
+
+    private static final String ALL = "/stores/suppliers";
+    private static final String ONE = ALL + "/{id}";
+
+    private final Shop shop;
+
+    SupplierPages(Shop shop) {
+        this.shop = shop;
+    }
+
+    @Override
+    public void routes(RoutesConfig routes) {
+        routes.get(ALL, ctx -> show(ctx, new Supplier("", "", "", ""), List.of()));
+        routes.post(ALL, ctx -> save(ctx, Optional.empty()));
+        routes.get(ONE, ctx -> show(ctx, supplier(ctx), List.of()));
+        routes.post(ONE, ctx -> save(ctx, Optional.of(supplier(ctx))));
+        routes.post(ONE + "/remove", ctx -> {
+            shop.records().suppliers().remove(supplier(ctx).id());
+            Answers.seeOther(ctx, ALL + "?removed=" + ctx.pathParam("id"));
+        });
+        routes.post(ONE + "/put-back", ctx -> {
+            shop.records().suppliers().putBack(supplier(ctx).id());
+            Answers.seeOther(ctx, ALL);
+        });
+    }
+
+    private Supplier supplier(Context ctx) {
+        String id = ctx.pathParam("id");
+        return shop.records()
+                .suppliers()
+                .find(id)
+                .orElseThrow(() -> shop.notHere(
+                        "supplier",
+                        records -> records.suppliers().find(id).isPresent(),
+                        "There is no such supplier.",
+                        "Go back to the suppliers."));
+    }
+
+    private void save(Context ctx, Optional<Supplier> before) {
+        Supplier typed = new Supplier(
+                before.map(Supplier::id).orElse(""),
+                Typed.line(ctx, "name").strip(),
+                Typed.line(ctx, "contact").strip(),
+                Typed.line(ctx, "notes").strip());
+        if (before.isEmpty()) {
+            OpenedIn.check(ctx, shop);
+        }
+        Outcome<Supplier> saved = kept(typed);
+        if (saved instanceof Outcome.Ok) {
+            Answers.seeOther(ctx, ALL);
+        } else {
+            show(ctx, typed, saved.problems());
+        }
+    }
+
+    private Outcome<Supplier> kept(Supplier typed) {
+        try {
+            return typed.id().isEmpty()
+                    ? shop.records().suppliers().add(typed.name(), typed.contact(), typed.notes())
+                    : shop.records().suppliers().change(typed);
+        } catch (RecordsTrouble e) {
+            // a full disk must not cost what was typed
+            return Outcome.refused(e.problem());
+        }
+    }
+
+    private void show(Context ctx, Supplier typed, List<Problem> problems) {
+        boolean fresh = typed.id().isEmpty();
+        Frame frame = shop.frame("Suppliers", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of());
+        SuppliersPage page = new SuppliersPage(
+                removed(ctx).map(frame::telling).orElse(frame),
+                shop.records().suppliers().list().stream()
+                        .map(one ->
+                                new SuppliersPage.Line(one.name(), ALL + "/" + one.id(), one.contact(), one.notes()))
+                        .toList(),
+                new SuppliersPage.Form(
+                        fresh ? "Add a supplier" : typed.name(),
+                        fresh ? ALL : ALL + "/" + typed.id(),
+                        fresh,
+                        TextField.of("name", "Name", "", typed.name()).with(problems),
+                        TextField.of("contact", "How to reach them", "address, telephone, web", typed.contact())
+                                .with(problems),
+                        TextField.of("notes", "Notes", "", typed.notes()).with(problems),
+                        fresh ? "" : ALL + "/" + typed.id() + "/remove"));
+        if (problems.isEmpty()) {
+            Answers.page(ctx, "cupboard/suppliers.jte", page);
+        } else {
+            Answers.form(ctx, "cupboard/suppliers.jte", page);
+        }
+    }
+
+    private Optional<Notice> removed(Context ctx) {
+        return Optional.ofNullable(ctx.queryParam("removed"))
+                .flatMap(id -> shop.records().suppliers().find(id))
+                .map(gone -> Notice.withUndo(
+                        gone.name() + " is out of the list; lots go on naming them.",
+                        "Put it back",
+                        ALL + "/" + gone.id() + "/put-back"));
+    }
+}

@@ -1,0 +1,60 @@
+package lyewright.web.cupboard;
+
+import io.javalin.http.Context;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+
+/** What forms of the cupboard send. */
+final class Typed {
+
+    private static final int LONGEST_FIELD = 2_000;
+    private static final int LONGEST_TEXT = 20_000;
+
+    private Typed() {}
+
+    /** One line. */
+    static String line(Context ctx, String name) {
+        return cut(ctx, name, LONGEST_FIELD);
+    }
+
+    /** Several lines. */
+    static String text(Context ctx, String name) {
+        return cut(ctx, name, LONGEST_TEXT).replace("\r\n", "\n");
+    }
+
+    private static String cut(Context ctx, String name, int longest) {
+        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
+        return value.length() > longest ? value.substring(0, longest) : value;
+    }
+
+    /** Whether a box was ticked. */
+    static boolean ticked(Context ctx, String name) {
+        return ctx.formParam(name) != null;
+    }
+
+    /** A day as a browser sends it; nothing where nothing was typed. */
+    static Outcome<Optional<LocalDate>> day(String typed) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
+            return Outcome.ok(Optional.empty());
+        }
+        try {
+            LocalDate day = LocalDate.parse(text);
+            if (day.getYear() >= 1900 && day.getYear() <= 2999) {
+                return Outcome.ok(Optional.of(day));
+            }
+        } catch (DateTimeException e) {
+            // said below
+        }
+        return Outcome.refused("that is not a day", "write year, month and day, as in 2027-03-31");
+    }
+
+    /** A day that must be there. */
+    static Outcome<LocalDate> dayNeeded(String typed) {
+        return day(typed)
+                .then(day -> day.<Outcome<LocalDate>>map(Outcome::ok)
+                        .orElseGet(() -> Outcome.refused("nothing says which day", "write it, as in 2026-11-25")));
+    }
+}

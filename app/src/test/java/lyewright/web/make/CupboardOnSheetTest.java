@@ -1,0 +1,125 @@
+package lyewright.web.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import lyewright.formula.FormulaFile;
+import lyewright.records.Records;
+import lyewright.records.setting.Units;
+import lyewright.records.stock.Arrival;
+import lyewright.records.stock.Delivery;
+import lyewright.records.stock.Identity;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.LotSaid;
+import lyewright.stock.LotStatus;
+import lyewright.web.TestWorkshop;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whether the cupboard has what a sheet asks for. */
+class CupboardOnSheetTest {
+
+    private static final LocalDate TODAY = LocalDate.now();
+
+    @TempDir
+    private Path home = Path.of("");
+
+    @SuppressWarnings("NullAway.Init")
+    private TestWorkshop workshop;
+
+    private String recipe = "";
+
+    @BeforeEach
+    void a_recipe_of_two_oils() {
+        workshop = TestWorkshop.start(home, Units.GRAMS, shop -> List.of(new MakePages(shop)));
+        recipe = records()
+                .recipes()
+                .add(FormulaFile.read(
+                                "recipe: Harbour Plain\noils: {olive-virgin: 750 g, coconut: 250 g}\nalkali: sodium\n"
+                                        + "superfat: 5 %\nwater: 33 % lye\nadditions: [{of: kaolin, amount: 10 g, stage: trace}]\n")
+                        .formula()
+                        .orElseThrow())
+                .orThrow()
+                .recipeId();
+    }
+
+    @AfterEach
+    void close() {
+        workshop.close();
+    }
+
+    private Records records() {
+        return workshop.shop().records();
+    }
+
+    private void came(String key, ItemKind kind, long grams, LocalDate bestBefore, LotStatus status) {
+        LotSaid said = new LotSaid(
+                "",
+                Optional.empty(),
+                "",
+                TODAY.minusDays(90),
+                Optional.empty(),
+                Optional.of(bestBefore),
+                Optional.empty(),
+                status,
+                Optional.empty(),
+                "");
+        records()
+                .lots()
+                .receive(
+                        records().people().desk(),
+                        "",
+                        new Delivery(
+                                "",
+                                List.of(Arrival.of(ItemSaid.of(key, kind, Identity.ofKey(key)), said, grams * 1000))))
+                .orThrow();
+    }
+
+    private String sheet() throws Exception {
+        return workshop.get("/make?recipe=" + recipe + "&much=written").body();
+    }
+
+    @Test
+    void an_empty_cupboard_is_not_spoken_of() throws Exception {
+        assertThat(sheet()).contains("Harbour Plain").doesNotContain("From the cupboard");
+    }
+
+    @Test
+    void what_is_not_kept_holds_nothing_up() throws Exception {
+        came("olive-virgin", ItemKind.OIL, 2000, TODAY.plusDays(200), LotStatus.USABLE);
+        assertThat(sheet()).contains("The cupboard has all of it.").contains("750.0 g of lot");
+    }
+
+    @Test
+    void what_is_short_is_said_by_how_much() throws Exception {
+        came("olive-virgin", ItemKind.OIL, 600, TODAY.plusDays(200), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 250, TODAY.plusDays(200), LotStatus.USABLE);
+        assertThat(sheet()).contains("Short of 150.0 g of Olive oil (virgin).").contains("150.0 g short");
+    }
+
+    @Test
+    void what_expires_first_is_taken_first_and_what_must_not_be_used_is_left_alone() throws Exception {
+        came("coconut", ItemKind.OIL, 200, TODAY.plusDays(400), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 100, TODAY.plusDays(20), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 900, TODAY.minusDays(1), LotStatus.USABLE);
+        came("coconut", ItemKind.OIL, 900, TODAY.plusDays(5), LotStatus.QUARANTINE);
+        String page = sheet();
+        String year = "%02d".formatted(TODAY.minusDays(90).getYear() % 100);
+        assertThat(page)
+                .containsSubsequence("100.0 g of lot " + year + "-0002", "150.0 g of lot " + year + "-0001")
+                .contains("left alone: lot " + year + "-0003, past its best before")
+                .contains("left alone: lot " + year + "-0004, in quarantine");
+    }
+
+    @Test
+    void the_alkali_is_looked_for_too() throws Exception {
+        came("naoh", ItemKind.ALKALI, 50, TODAY.plusDays(400), LotStatus.USABLE);
+        assertThat(sheet()).contains("of Sodium hydroxide");
+    }
+}

@@ -29,6 +29,7 @@ class HelpTest {
                 "additives --help",
                 "backup --help",
                 "help restore",
+                "verify --help",
                 "version --help"
             })
     void help_is_printed_and_fits_the_page(String typed) {
@@ -52,6 +53,7 @@ class HelpTest {
                         "  additives ",
                         "  backup ",
                         "  restore ",
+                        "  verify ",
                         "  version ",
                         "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");

@@ -140,8 +140,8 @@ final class BackupPages implements Feature {
         said.add(new About(
                 "Photographs",
                 SettingView.count(contents.photographs(), "photograph")
-                        + (contents.missingPhotographs() > 0
-                                ? "; " + contents.missingPhotographs() + " had gone when it was made"
+                        + (contents.missingFiles() > 0
+                                ? "; " + contents.missingFiles() + " had gone when it was made"
                                 : "")));
         said.add(new About(
                 "Stores",

@@ -13,6 +13,7 @@ import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.cupboard.CupboardPages;
+import lyewright.web.ledger.LedgerPages;
 import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.EditorPages;
@@ -71,6 +72,7 @@ final class OwnPages implements Pages {
                 new WhyPages(shop),
                 new StoresPages(shop),
                 new CupboardPages(shop),
+                new LedgerPages(shop),
                 new SettingPages(shop, home));
     }
 

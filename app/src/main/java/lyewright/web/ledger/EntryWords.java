@@ -25,6 +25,7 @@ final class EntryWords {
 
     private static final double MILLIGRAMS = 1000;
     private static final double KILOGRAM = 1000;
+    private static final double TEN = 10;
 
     private final Shop shop;
     private final Records records;
@@ -137,7 +138,12 @@ final class EntryWords {
     }
 
     private String mass(double grams) {
-        return grams < KILOGRAM || units.ounces() ? units.about(grams) : Figures.upTo(grams / KILOGRAM, 3) + " kg";
+        if (units.ounces()) {
+            return units.about(grams);
+        }
+        return grams < KILOGRAM
+                ? Figures.upTo(grams, grams < TEN ? 2 : 1) + " g"
+                : Figures.upTo(grams / KILOGRAM, 3) + " kg";
     }
 
     private static long number(String text) {

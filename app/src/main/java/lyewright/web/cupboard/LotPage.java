@@ -1,6 +1,7 @@
 package lyewright.web.cupboard;
 
 import java.util.List;
+import java.util.Optional;
 import lyewright.web.Frame;
 import lyewright.web.TextField;
 
@@ -20,6 +21,7 @@ import lyewright.web.TextField;
  * @param take the form of taking from it
  * @param status what it is, and what it may become
  * @param edit what can be changed of it
+ * @param certificate what its certificate says; empty where no figure of it would count
  * @param moves what came and went, the newest first
  * @param troubles what is wrong that belongs to no field
  */
@@ -37,6 +39,7 @@ public record LotPage(
         Take take,
         Status status,
         List<TextField> edit,
+        Optional<Certificate> certificate,
         List<Move> moves,
         List<String> troubles) {
 
@@ -66,6 +69,21 @@ public record LotPage(
      * @param refused whether it is refused
      */
     public record Status(String word, boolean quarantine, boolean usable, boolean refused) {}
+
+    /**
+     * What its certificate says.
+     *
+     * @param told what is kept of it, or that there is none
+     * @param fields what can be typed
+     * @param asks whether something unusual is asked about
+     * @param open whether it is unfolded
+     */
+    public record Certificate(String told, List<TextField> fields, boolean asks, boolean open) {
+        /** Copies its list. */
+        public Certificate {
+            fields = List.copyOf(fields);
+        }
+    }
 
     /**
      * Something that came or went.

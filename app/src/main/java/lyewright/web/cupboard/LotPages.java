@@ -44,6 +44,7 @@ final class LotPages implements Feature {
         routes.post(ONE, this::change);
         routes.post(ONE + "/take", this::take);
         routes.post(ONE + "/status", this::judge);
+        routes.post(ONE + "/certificate", this::certify);
         routes.post(ONE + "/take-back/{number}", this::takeBack);
     }
 
@@ -64,7 +65,10 @@ final class LotPages implements Feature {
     }
 
     private void show(Context ctx, KeptLot lot, Map<String, String> typed, LotForm edit, List<Problem> problems) {
-        LotPage page = new LotView(shop).page(lot, typed, edit, problems);
+        show(ctx, new LotView(shop).page(lot, typed, edit, Optional.empty(), problems), problems);
+    }
+
+    private static void show(Context ctx, LotPage page, List<Problem> problems) {
         if (problems.isEmpty()) {
             Answers.page(ctx, "cupboard/lot.jte", page);
         } else {
@@ -126,6 +130,26 @@ final class LotPages implements Feature {
                 Map.of(),
                 LotForm.of(lot.said()),
                 kept(() -> shop.records().lots().change(author(), lot.id(), said)));
+    }
+
+    private void certify(Context ctx) {
+        KeptLot lot = lot(ctx);
+        ItemSaid item = shop.records().items().find(lot.itemId()).orElseThrow().said();
+        CertificateForm form = CertificateForm.sent(ctx);
+        Outcome<KeptLot> certified = form.read(item, lot.said().ownCode())
+                .then(certificate -> kept(() -> shop.records()
+                        .lots()
+                        .change(author(), lot.id(), lot.said().withCertificate(certificate))));
+        if (certified instanceof Outcome.Ok) {
+            Answers.seeOther(ctx, "/stores/lots/" + lot.id());
+            return;
+        }
+        List<Problem> problems = certified.problems().stream()
+                .map(problem -> new Problem(
+                        problem.path().replaceFirst("^certificate\\.", ""), problem.what(), problem.remedy()))
+                .toList();
+        LotForm edit = LotForm.of(lot.said());
+        show(ctx, new LotView(shop).page(lot, Map.of(), edit, Optional.of(form), problems), problems);
     }
 
     private void takeBack(Context ctx) {

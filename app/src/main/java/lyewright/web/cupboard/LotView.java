@@ -45,9 +45,15 @@ final class LotView {
      * @param lot of which lot
      * @param typed what was typed into the form of taking, by field
      * @param edit what was typed of the lot itself
-     * @param problems what is wrong with either
+     * @param certificate what was typed of its certificate, where that came back
+     * @param problems what is wrong with any of them
      */
-    LotPage page(KeptLot lot, Map<String, String> typed, LotForm edit, List<Problem> problems) {
+    LotPage page(
+            KeptLot lot,
+            Map<String, String> typed,
+            LotForm edit,
+            Optional<CertificateForm> certificate,
+            List<Problem> problems) {
         Records records = shop.records();
         StockItem item = records.items().find(lot.itemId()).orElseThrow();
         int level = lot.came() <= 0 ? 0 : (int) Math.max(0, Math.min(100, Math.round(100.0 * lot.left() / lot.came())));
@@ -82,13 +88,33 @@ final class LotView {
                         lot.said().status() == LotStatus.QUARANTINE,
                         lot.said().status() == LotStatus.USABLE,
                         lot.said().status() == LotStatus.REFUSED),
-                edit.fields(problems),
+                edit.fields(certificate.isPresent() ? List.of() : problems),
+                certificate(lot, item, certificate, problems),
                 moves(item, records.lots().moves(lot.id())),
                 problems.stream()
+                        .filter(problem -> certificate.isEmpty()
+                                || CertificateForm.figures(item.said()).stream()
+                                        .noneMatch(field -> field.equals(problem.path())))
                         .filter(problem -> !LotForm.FIELDS.contains(problem.path())
                                 && !List.of("amount", "why").contains(problem.path()))
                         .map(Sentences::whole)
                         .toList());
+    }
+
+    private static Optional<LotPage.Certificate> certificate(
+            KeptLot lot, StockItem item, Optional<CertificateForm> typed, List<Problem> problems) {
+        if (CertificateForm.figures(item.said()).isEmpty()) {
+            return Optional.empty();
+        }
+        List<Problem> own = typed.isPresent() ? problems : List.of();
+        CertificateForm form =
+                typed.orElseGet(() -> CertificateForm.of(lot.said().certificate()));
+        String told = lot.said()
+                .certificate()
+                .map(certificate -> "Sheets may reckon with it: " + certificate.source() + ".")
+                .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
+        boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
+        return Optional.of(new LotPage.Certificate(told, form.fields(item.said(), own), asks, typed.isPresent()));
     }
 
     private List<Fact> facts(KeptLot lot) {

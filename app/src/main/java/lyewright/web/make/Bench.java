@@ -22,7 +22,7 @@ import lyewright.records.setting.Workshop;
  * @param recipe the recipe
  * @param version which version of it
  * @param versions all of them, the newest first
- * @param formula what that version says
+ * @param formula what that version says, and the certificates of the lots that are taken where these are asked for
  * @param moulds of the register
  * @param jugs of the register
  * @param names what oils may be called, the workshop's own materials included

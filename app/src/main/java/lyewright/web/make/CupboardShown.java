@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lyewright.chemistry.BatchLine;
+import lyewright.formula.OwnMaterial;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
@@ -20,6 +21,7 @@ import lyewright.stock.Allocation.Taken;
 import lyewright.stock.Cupboard;
 import lyewright.stock.Cupboard.Need;
 import lyewright.stock.Lot;
+import lyewright.stock.LotFigures;
 import lyewright.words.Dates;
 import lyewright.words.Sentences;
 import lyewright.words.UnitsShown;
@@ -29,9 +31,10 @@ import lyewright.words.UnitsShown;
  *
  * @param enough whether it has all that it keeps and the sheet asks for
  * @param says that, or what is short and by how much, in sentences
- * @param lines what is taken from which lot, the material's shortage first
+ * @param lines what is taken from which lot
+ * @param certified what the certificates of these lots do; empty where none has one
  */
-public record CupboardShown(boolean enough, List<String> says, List<Line> lines) {
+public record CupboardShown(boolean enough, List<String> says, List<Line> lines, Optional<Certified> certified) {
 
     private static final double MILLIGRAMS = 1000;
 
@@ -52,8 +55,29 @@ public record CupboardShown(boolean enough, List<String> says, List<Line> lines)
      */
     public record Line(String name, String address, String need, String lots, boolean isShort) {}
 
+    /**
+     * What certificates do.
+     *
+     * @param on whether they are reckoned with
+     * @param says whose they are, and which lots have none
+     * @param address where the sheet is reckoned the other way
+     */
+    public record Certified(boolean on, String says, String address) {}
+
     /** What is stocked, and what of it holds anything. */
     record Stock(List<StockItem> items, List<KeptLot> held, LocalDate today) {
+
+        Map<String, StockItem> byKey() {
+            Map<String, StockItem> byKey = new HashMap<>();
+            items.forEach(item -> item.said().identity().materialKey().ifPresent(key -> byKey.put(key, item)));
+            return byKey;
+        }
+
+        Map<String, OwnMaterial> certificates() {
+            Map<String, OwnMaterial> certificates = new HashMap<>();
+            held.forEach(lot -> lot.said().certificate().ifPresent(own -> certificates.put(lot.id(), own)));
+            return certificates;
+        }
 
         static Stock of(Records records, LocalDate today) {
             return new Stock(records.items().list(), records.lots().held(), today);
@@ -61,19 +85,43 @@ public record CupboardShown(boolean enough, List<String> says, List<Line> lines)
     }
 
     /** What the cupboard has for a sheet; nothing to say where it has never held anything that the sheet weighs. */
-    static Optional<CupboardShown> of(MakingSheet sheet, Stock stock, UnitsShown units) {
-        Map<String, StockItem> items = new HashMap<>();
-        stock.items().forEach(item -> item.said().identity().materialKey().ifPresent(key -> items.put(key, item)));
-        Map<String, List<Lot>> lots = lots(stock, items);
-        List<Need> needs = needs(sheet);
-        Cupboard cupboard = Cupboard.look(needs, lots, stock.today());
+    static Optional<CupboardShown> of(MakingSheet sheet, Stock stock, MakeChoice choice, UnitsShown units) {
+        Map<String, StockItem> items = stock.byKey();
+        Cupboard cupboard = look(sheet, stock);
         List<Line> lines = cupboard.lines().stream()
                 .filter(Cupboard.Line::known)
                 .map(line -> line(line, items, units))
                 .toList();
         return lines.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new CupboardShown(cupboard.isEnough(), says(cupboard, sheet, units), lines));
+                : Optional.of(new CupboardShown(
+                        cupboard.isEnough(),
+                        says(cupboard, sheet, units),
+                        lines,
+                        certified(LotFigures.of(cupboard, stock.certificates()), choice)));
+    }
+
+    /** What the certificates of the lots that a sheet takes say. */
+    static LotFigures certified(MakingSheet sheet, Stock stock) {
+        return LotFigures.of(look(sheet, stock), stock.certificates());
+    }
+
+    private static Cupboard look(MakingSheet sheet, Stock stock) {
+        return Cupboard.look(needs(sheet), lots(stock, stock.byKey()), stock.today());
+    }
+
+    private static Optional<Certified> certified(LotFigures figures, MakeChoice choice) {
+        if (!figures.any()) {
+            return Optional.empty();
+        }
+        boolean on = choice.asksForCertificates();
+        String lots = (figures.lots().size() == 1 ? "the certificate of lot " : "the certificates of lots ")
+                + Sentences.row(figures.lots());
+        String says = on
+                ? "Reckoned with " + lots + ", which the superfat and how sure it is follow."
+                : Sentences.upperFirst(lots) + " would say more exactly what superfat this has.";
+        MakeChoice other = on ? choice.without(MakeChoice.LOTS) : choice.with(MakeChoice.LOTS, MakeChoice.CERTIFICATES);
+        return Optional.of(new Certified(on, says, "/make?" + other.query()));
     }
 
     private static Map<String, List<Lot>> lots(Stock stock, Map<String, StockItem> items) {

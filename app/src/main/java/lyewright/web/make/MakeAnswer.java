@@ -75,8 +75,9 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
-                sheet.flatMap(made -> CupboardShown.of(made, bench.stock(), WorkshopUnits.of(bench.workshop()))),
-                NewerFigures.of(bench.formula(), bench.names()),
+                sheet.flatMap(made ->
+                        CupboardShown.of(made, bench.stock(), bench.choice(), WorkshopUnits.of(bench.workshop()))),
+                NewerFigures.of(bench.version().formula(), bench.names()),
                 newest,
                 bench.recipe().draftId().isPresent(),
                 swap.flatMap(MakeAnswer::value)

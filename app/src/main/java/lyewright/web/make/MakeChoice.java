@@ -29,6 +29,11 @@ public record MakeChoice(Map<String, String> texts) {
     static final String BLADE = "blade";
     static final String ENDS = "ends";
     static final String TRIM = "trim";
+    /** Whose figures are reckoned with, beside the recipe's own: {@link #CERTIFICATES} of the lots that are taken. */
+    static final String LOTS = "lots";
+
+    static final String CERTIFICATES = "certificates";
+
     static final String OUT = "out";
     static final String IN = "in";
 
@@ -42,7 +47,7 @@ public record MakeChoice(Map<String, String> texts) {
     static final String TYPED = "typed";
 
     private static final List<String> NAMES =
-            List.of(RECIPE, VERSION, MOULD, INSIDE, MUCH, AMOUNT, HOLD_BACK, CUT, BLADE, ENDS, TRIM, OUT, IN);
+            List.of(RECIPE, VERSION, MOULD, INSIDE, MUCH, AMOUNT, HOLD_BACK, CUT, BLADE, ENDS, TRIM, LOTS, OUT, IN);
 
     private static final int LONGEST = 200;
     private static final int MOST_JUGS = 20;
@@ -135,6 +140,11 @@ public record MakeChoice(Map<String, String> texts) {
         return Arrays.stream(Much.values())
                 .filter(way -> way.word.equals(text(MUCH)))
                 .findFirst();
+    }
+
+    /** Whether the certificates of the lots that are taken are to be reckoned with. */
+    boolean asksForCertificates() {
+        return text(LOTS).equals(CERTIFICATES);
     }
 
     boolean mouldIsTyped() {

@@ -183,7 +183,8 @@ public final class MakePages implements Feature {
 
     /** The recipe with the other oil, to be gone on with in the editor. */
     private void draft(Context ctx) {
-        Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()));
+        // what lots of the day say stays with the sheet; a recipe carries what the maker gave it
+        Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()).without(MakeChoice.LOTS));
         Outcome<String> editor = Swap.of(bench, sheet(bench))
                 .then(swap -> BegunDraft.of(
                         shop.records(),

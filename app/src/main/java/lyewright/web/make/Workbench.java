@@ -23,6 +23,7 @@ import lyewright.records.equipment.KeptMould;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
+import lyewright.stock.LotFigures;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
 import lyewright.web.make.MakeChoice.Much;
@@ -66,6 +67,14 @@ public final class Workbench {
         MakeChoice whole = completed(choice, version, formula, moulds, workshop);
         Purities purities = RecipeSheet.purities(workshop);
         Equipment equipment = records.equipment().equipment(jugs(whole, formula));
+        CupboardShown.Stock stock = CupboardShown.Stock.of(records, LocalDate.now(shop.clock()));
+        Outcome<MakingSheet> sheet = sheet(whole, formula, moulds, purities, equipment);
+        if (whole.asksForCertificates() && sheet instanceof Outcome.Ok<MakingSheet> ok) {
+            LotFigures certified = CupboardShown.certified(ok.value(), stock);
+            formula = certified.in(formula);
+            purities = certified.purities(purities);
+            sheet = sheet(whole, formula, moulds, purities, equipment);
+        }
         return new Bench(
                 whole,
                 recipe,
@@ -78,8 +87,8 @@ public final class Workbench {
                 workshop,
                 purities,
                 equipment,
-                CupboardShown.Stock.of(records, LocalDate.now(shop.clock())),
-                sheet(whole, formula, moulds, purities, equipment));
+                stock,
+                sheet);
     }
 
     /**

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lyewright.formula.FormulaFile;
 import lyewright.formula.MaterialNames;
+import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
 import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
@@ -53,6 +55,7 @@ final class DemoStock {
         }
         deliveries();
         whatHappened();
+        certificate();
         records.suppliers()
                 .list()
                 .forEach(supplier -> records.suppliers()
@@ -62,6 +65,29 @@ final class DemoStock {
                                 contact(supplier.name()),
                                 "Invented, like all of this workshop."))
                         .orThrow());
+    }
+
+    /** Northquay's certificate of the olive oil; the figure is invented, within what is published. */
+    private void certificate() {
+        OwnMaterial figures =
+                FormulaFile.read("""
+                        recipe: holder
+                        oils: {olive-virgin: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        materials:
+                          olive-virgin:
+                            saponification value: 189.6 ± 0.8 mg KOH/g
+                            source: "Northquay Oils, certificate NQ-0417 (demo data: invented)"
+                        """).formula().orElseThrow().materials().get(0);
+        records.items()
+                .findKey("olive-virgin")
+                .ifPresent(item -> records.lots()
+                        .of(item.id())
+                        .forEach(lot -> records.lots()
+                                .change(author, lot.id(), lot.said().withCertificate(Optional.of(figures)))
+                                .orThrow()));
     }
 
     private static String contact(String name) {

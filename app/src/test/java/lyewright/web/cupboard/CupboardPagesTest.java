@@ -252,6 +252,44 @@ class CupboardPagesTest {
     }
 
     @Test
+    void a_certificate_is_kept_with_its_lot_and_an_odd_figure_is_asked_about_once() throws Exception {
+        deliver("", "olive-virgin|5 kg|NQ-1||", "caustic soda|1 kg|||");
+        String at = "/stores/lots/" + lot("Olive oil (virgin)").id();
+        HttpResponse<String> odd =
+                workshop.post(at + "/certificate", "saponification value", "250 ± 1", "source", "NQ-7");
+        assertThat(odd.statusCode()).isEqualTo(422);
+        assertThat(odd.body())
+                .contains("outside what was published")
+                .contains("value=\"250 ± 1\"")
+                .contains("name=\"sure\"");
+        assertThat(workshop.post(
+                                at + "/certificate", "saponification value", "250 ± 1", "source", "NQ-7", "sure", "yes")
+                        .statusCode())
+                .isEqualTo(303);
+        workshop.post(at + "/certificate", "saponification value", "189.5 ± 1.0", "source", "NQ-7");
+        assertThat(lot("Olive oil (virgin)")
+                        .said()
+                        .certificate()
+                        .orElseThrow()
+                        .saponificationValue()
+                        .orElseThrow()
+                        .toString())
+                .isEqualTo("189.5 ± 1.0");
+        assertThat(workshop.get(at).body()).contains("Sheets may reckon with it: NQ-7.");
+        assertThat(workshop.post(at + "/certificate", "saponification value", "0.1895")
+                        .statusCode())
+                .isEqualTo(422);
+        String soda = "/stores/lots/" + lot("Sodium hydroxide").id();
+        assertThat(workshop.post(soda + "/certificate", "purity", "98.6 ± 0.4").statusCode())
+                .isEqualTo(303);
+        assertThat(lot("Sodium hydroxide").said().certificate().orElseThrow().strength())
+                .isPresent();
+        workshop.post(soda + "/certificate", "purity", "");
+        assertThat(lot("Sodium hydroxide").said().certificate()).isEmpty();
+        assertThat(records().ledger().verify(Optional.empty()).isWhole()).isTrue();
+    }
+
+    @Test
     void a_count_asks_what_explains_a_difference() throws Exception {
         deliver("", "coconut|5 kg|NQ-1||", "castor|1 kg|NQ-2||");
         String coconut = lot("Coconut oil").id();

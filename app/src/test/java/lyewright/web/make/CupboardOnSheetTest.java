@@ -117,6 +117,61 @@ class CupboardOnSheetTest {
                 .contains("left alone: lot " + year + "-0004, in quarantine");
     }
 
+    private void certify(String key, String figures) {
+        var own = FormulaFile.read(
+                        "recipe: x\noils: {olive-virgin: 100 %}\nalkali: sodium\nsuperfat: 5 %\nwater: 33 % lye\n"
+                                + "materials:\n  " + key + ":\n    source: certificate NQ-7\n" + figures.indent(4))
+                .formula()
+                .orElseThrow()
+                .materials()
+                .get(0);
+        records()
+                .lots()
+                .of(records().items().findKey(key).orElseThrow().id())
+                .forEach(lot -> records()
+                        .lots()
+                        .change(records().people().desk(), lot.id(), lot.said().withCertificate(Optional.of(own)))
+                        .orThrow());
+    }
+
+    @Test
+    void a_certificate_narrows_what_the_superfat_may_be_and_the_sheet_says_so() throws Exception {
+        came("olive-virgin", ItemKind.OIL, 2000, TODAY.plusDays(200), LotStatus.USABLE);
+        certify("olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
+        String offered = sheet();
+        assertThat(offered).contains("would say more exactly").contains("lots=certificates");
+        String reckoned = workshop.get("/make?recipe=" + recipe + "&much=written&lots=certificates")
+                .body();
+        assertThat(reckoned).contains("Reckoned with the certificate of lot").contains("Reckon without them");
+        assertThat(width(reckoned)).isLessThan(width(offered) * 0.8);
+    }
+
+    private static double width(String page) {
+        var band = java.util.regex.Pattern.compile("19 times in 20[^0-9]*<a[^>]*>([0-9.]+)</a>[^0-9]*<a[^>]*>([0-9.]+)")
+                .matcher(page);
+        assertThat(band.find()).isTrue();
+        return Double.parseDouble(band.group(2)) - Double.parseDouble(band.group(1));
+    }
+
+    @Test
+    void the_purity_of_the_alkali_is_that_of_its_lots() throws Exception {
+        came("naoh", ItemKind.ALKALI, 1000, TODAY.plusDays(400), LotStatus.USABLE);
+        certify("naoh", "kind: lye\nstrength: 97.0 % sodium");
+        String before = sheet();
+        String reckoned = workshop.get("/make?recipe=" + recipe + "&much=written&lots=certificates")
+                .body();
+        assertThat(weighed(before, "Sodium hydroxide")).isNotEqualTo(weighed(reckoned, "Sodium hydroxide"));
+    }
+
+    private static String weighed(String page, String name) {
+        var row = java.util.regex.Pattern.compile(
+                        "class=\"take\">" + name + "[^<]*</span>.*?number mass[^>]*>\\s*(?:<a[^>]*>)?([0-9.]+)",
+                        java.util.regex.Pattern.DOTALL)
+                .matcher(page);
+        assertThat(row.find()).as(name).isTrue();
+        return row.group(1);
+    }
+
     @Test
     void the_alkali_is_looked_for_too() throws Exception {
         came("naoh", ItemKind.ALKALI, 50, TODAY.plusDays(400), LotStatus.USABLE);

@@ -1,0 +1,209 @@
+package lyewright.web.cupboard;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lyewright.formula.OwnMaterial;
+import lyewright.formula.WrittenFigure;
+import lyewright.material.Alkali;
+import lyewright.material.Figure;
+import lyewright.material.Oil;
+import lyewright.material.Tables;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.web.TextField;
+import lyewright.words.Figures;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a lot's certificate says, as typed.
+ *
+ * @param texts by field
+ * @param sure whether a figure that is outside what was published is right all the same
+ */
+record CertificateForm(Map<String, String> texts, boolean sure) {
+
+    private static final String SV = "saponification value";
+    private static final String AV = "acid value";
+    private static final String IV = "iodine value";
+    private static final String WATER = "water";
+    private static final String PURITY = "purity";
+    private static final String SOURCE = "source";
+
+    private static final String KOH = "mg KOH/g";
+
+    CertificateForm {
+        texts = Map.copyOf(texts);
+    }
+
+    /** The figures that a certificate of a thing may have; none for what has no chemistry that a sheet reckons with. */
+    static List<String> figures(ItemSaid item) {
+        if (item.identity().materialKey().isEmpty()) {
+            return List.of();
+        }
+        return switch (item.kind()) {
+            case OIL -> List.of(SV, AV, IV, WATER);
+            case ALKALI -> alkali(item).isPresent() ? List.of(PURITY) : List.of();
+            default -> List.of();
+        };
+    }
+
+    private static Optional<Alkali> alkali(ItemSaid item) {
+        return item.kind() == ItemKind.ALKALI
+                ? item.identity().materialKey().flatMap(CertificateForm::alkali)
+                : Optional.empty();
+    }
+
+    private static Optional<Alkali> alkali(String key) {
+        return key.equals(Alkali.SODIUM.key())
+                ? Optional.of(Alkali.SODIUM)
+                : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty();
+    }
+
+    static CertificateForm sent(Context ctx) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String name : List.of(SV, AV, IV, WATER, PURITY, SOURCE)) {
+            texts.put(name, Typed.line(ctx, name).strip());
+        }
+        return new CertificateForm(texts, Typed.ticked(ctx, "sure"));
+    }
+
+    static CertificateForm of(Optional<OwnMaterial> certificate) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        certificate.ifPresent(own -> {
+            own.saponificationValue().ifPresent(figure -> texts.put(SV, figure.toString()));
+            own.acidValue().ifPresent(figure -> texts.put(AV, figure.toString()));
+            own.iodineValue().ifPresent(figure -> texts.put(IV, figure.toString()));
+            own.water().ifPresent(figure -> texts.put(WATER, figure.toString()));
+            own.strength()
+                    .ifPresent(strength -> texts.put(PURITY, strength.pure().toString()));
+            texts.put(SOURCE, own.source());
+        });
+        return new CertificateForm(texts, false);
+    }
+
+    private String text(String name) {
+        return texts.getOrDefault(name, "");
+    }
+
+    List<TextField> fields(ItemSaid item, List<Problem> problems) {
+        List<TextField> fields = new ArrayList<>();
+        for (String figure : figures(item)) {
+            String unit = switch (figure) {
+                case SV, AV -> KOH + ", as in 189.5 ± 1.0";
+                case IV -> "g iodine/100 g, as in 82 or 80 to 84";
+                case PURITY -> "percent, as in 98.6 ± 0.4";
+                default -> "percent";
+            };
+            fields.add(TextField.of(
+                            figure,
+                            figure.substring(0, 1).toUpperCase(Locale.ROOT) + figure.substring(1),
+                            unit,
+                            text(figure))
+                    .with(problems)
+                    .forFigures());
+        }
+        fields.add(TextField.of(SOURCE, "Which certificate", "its number and day, as on the paper", text(SOURCE))
+                .with(problems));
+        return fields;
+    }
+
+    /** Read; nothing where no figure is left. Problems name the fields; those at {@code sure} ask once. */
+    Outcome<Optional<OwnMaterial>> read(ItemSaid item, String lot) {
+        List<Problem> problems = new ArrayList<>();
+        Map<String, WrittenFigure> read = new LinkedHashMap<>();
+        for (String name : figures(item)) {
+            if (!text(name).isEmpty()) {
+                Outcome<WrittenFigure> figure = figure(name);
+                figure.problems().forEach(problem -> problems.add(problem.within(name)));
+                if (figure instanceof Outcome.Ok<WrittenFigure> ok) {
+                    read.put(name, ok.value());
+                }
+            }
+        }
+        if (!problems.isEmpty()) {
+            return new Outcome.Refused<>(problems);
+        }
+        if (read.isEmpty()) {
+            return Outcome.ok(Optional.empty());
+        }
+        if (!sure) {
+            List<Problem> unusual = unusual(item, read);
+            if (!unusual.isEmpty()) {
+                return new Outcome.Refused<>(unusual);
+            }
+        }
+        return Outcome.ok(
+                Optional.of(material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE))));
+    }
+
+    private Outcome<WrittenFigure> figure(String name) {
+        String unit = switch (name) {
+            case SV, AV -> KOH;
+            case IV -> "g/100 g";
+            default -> "%";
+        };
+        return WrittenFigure.parse(text(name))
+                .then(with -> with.unit().isEmpty() || with.unit().equals(unit)
+                        ? Outcome.ok(with.figure())
+                        : Outcome.refused("'" + with.unit() + "' is not the unit used here", "write it in " + unit));
+    }
+
+    private static OwnMaterial material(ItemSaid item, Map<String, WrittenFigure> read, String source) {
+        String key = item.identity().materialKey().orElseThrow();
+        Optional<OwnMaterial.Strength> strength = alkali(item)
+                .flatMap(alkali ->
+                        Optional.ofNullable(read.get(PURITY)).map(pure -> new OwnMaterial.Strength(pure, alkali)));
+        return new OwnMaterial(
+                key,
+                strength.isPresent() ? OwnMaterial.LYE : "",
+                Optional.ofNullable(read.get(SV)),
+                Optional.ofNullable(read.get(AV)),
+                Optional.ofNullable(read.get(IV)),
+                Optional.empty(),
+                Optional.ofNullable(read.get(WATER)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                strength,
+                List.of(),
+                "",
+                "",
+                "",
+                source);
+    }
+
+    /** What lies outside what was published is asked about once: a slip of the finger would cost a batch. */
+    private static List<Problem> unusual(ItemSaid item, Map<String, WrittenFigure> read) {
+        List<Problem> problems = new ArrayList<>();
+        Optional<Oil> oil = item.identity().materialKey().flatMap(Tables.bundled()::oil);
+        oil.map(Oil::saponificationValue).ifPresent(published -> outside(SV, read.get(SV), published, problems));
+        oil.flatMap(Oil::iodineValue).ifPresent(published -> outside(IV, read.get(IV), published, problems));
+        alkali(item)
+                .map(Alkali::assumedPurity)
+                .ifPresent(assumed -> outside(PURITY, read.get(PURITY), assumed, problems));
+        return problems;
+    }
+
+    private static void outside(String name, @Nullable WrittenFigure said, Figure published, List<Problem> problems) {
+        if (said == null) {
+            return;
+        }
+        double middle = said.figure("").middle();
+        if (middle < published.low() || middle > published.high()) {
+            problems.add(new Problem(
+                    name,
+                    "that is outside what was published, " + Figures.upTo(published.low(), 1) + " to "
+                            + Figures.upTo(published.high(), 1),
+                    "look at the paper again; if it is right, tick below that it is"));
+        }
+    }
+}

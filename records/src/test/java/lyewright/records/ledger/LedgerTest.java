@@ -149,7 +149,7 @@ class LedgerTest extends Workbench {
         String certificate = EntryText.facts(
                         Tinkering.texts(place, "SELECT entry_text FROM ledger_entry WHERE number = 5")
                                 .get(0))
-                .get("certificate");
+                .getOrDefault("certificate", "");
         Tinkering.underneath(
                 place,
                 "UPDATE lot SET certificate_text = '" + certificate.replace("'", "''")

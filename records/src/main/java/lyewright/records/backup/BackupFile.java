@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -103,7 +104,8 @@ final class BackupFile implements AutoCloseable {
         try (InputStream in = zip.getInputStream(entry)) {
             bytes = in.readNBytes(largest + 1);
         }
-        Optional<Manifest> read = bytes.length > largest ? Optional.empty() : Manifest.read(bytes);
+        Optional<Manifest> read =
+                bytes.length > largest || !isSound(entry, bytes) ? Optional.empty() : Manifest.read(bytes);
         if (read.isEmpty()) {
             return damaged();
         }
@@ -113,6 +115,13 @@ final class BackupFile implements AutoCloseable {
                     "this backup was made by a newer Lyewright", "restore it with that one; nothing was touched");
         }
         return holdsTogether(zip, manifest) ? Outcome.ok(new BackupFile(zip, manifest)) : damaged();
+    }
+
+    /** The manifest vouches for every other part; for it there is only the file's own checksum, which the reader does not look at. */
+    private static boolean isSound(ZipEntry entry, byte[] bytes) {
+        CRC32 sum = new CRC32();
+        sum.update(bytes);
+        return sum.getValue() == entry.getCrc();
     }
 
     /** Whether the file has exactly the parts that its manifest lists, each of a kind and a size that a backup may have. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The cupboard over HTTP, by whole pages, as it is without scripts. */
 class CupboardPagesTest {
 
-    private static final String TODAY = LocalDate.now().toString();
+    private final LocalDate today = LocalDate.now(ZoneOffset.UTC);
 
     @TempDir
     private Path home = Path.of("");
@@ -48,7 +49,16 @@ class CupboardPagesTest {
 
     private HttpResponse<String> deliver(String token, String... lines) throws Exception {
         List<String> form = new ArrayList<>(List.of(
-                "opened-in", "mine", "token", token, "supplier", "Northquay Oils", "day", TODAY, "do", "receive"));
+                "opened-in",
+                "mine",
+                "token",
+                token,
+                "supplier",
+                "Northquay Oils",
+                "day",
+                today.toString(),
+                "do",
+                "receive"));
         for (int i = 0; i < lines.length; i++) {
             String[] cells = lines[i].split("\\|", -1);
             String[] names = {"material", "amount", "lot", "bestBefore", "price", "kind"};
@@ -318,7 +328,7 @@ class CupboardPagesTest {
 
     @Test
     void what_is_past_its_day_or_low_asks_for_attention() throws Exception {
-        deliver("", "coconut|5 kg|NQ-1|" + LocalDate.now().plusDays(20) + "|");
+        deliver("", "coconut|5 kg|NQ-1|" + today.plusDays(20) + "|");
         StockItem coconut = records().items().findKey("coconut").orElseThrow();
         workshop.post(
                 "/stores/cupboard/" + coconut.id(),

@@ -12,6 +12,7 @@ import lyewright.records.Places;
 import lyewright.web.Feature;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.csv.CsvPages;
 import lyewright.web.cupboard.CupboardPages;
 import lyewright.web.ledger.LedgerPages;
 import lyewright.web.make.MakePages;
@@ -71,6 +72,7 @@ final class OwnPages implements Pages {
                 new MakePages(shop),
                 new WhyPages(shop),
                 new StoresPages(shop),
+                new CsvPages(shop),
                 new CupboardPages(shop),
                 new LedgerPages(shop),
                 new SettingPages(shop, home));

@@ -67,6 +67,8 @@ final class CommandTree {
         add(top, new BackupCommand());
         add(top, new RestoreCommand());
         add(top, new VerifyCommand());
+        add(top, new ImportStockCommand());
+        add(top, new ExportStockCommand());
         add(top, new VersionCommand());
         top.addSubcommand("help", help());
         root = new CommandLine(top)

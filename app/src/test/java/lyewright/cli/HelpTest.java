@@ -30,6 +30,8 @@ class HelpTest {
                 "backup --help",
                 "help restore",
                 "verify --help",
+                "import-stock --help",
+                "export-stock --help",
                 "version --help"
             })
     void help_is_printed_and_fits_the_page(String typed) {
@@ -54,6 +56,8 @@ class HelpTest {
                         "  backup ",
                         "  restore ",
                         "  verify ",
+                        "  import-stock ",
+                        "  export-stock ",
                         "  version ",
                         "  help ")
                 .contains("lyewright sheet examples/tideline.yaml --total 1500g");

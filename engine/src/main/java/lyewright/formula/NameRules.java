@@ -96,7 +96,13 @@ public final class NameRules {
         return one.equals(other) || asRead(one).equals(asRead(other));
     }
 
-    private static String asRead(String name) {
+    /**
+     * A name as people read it. Two names are the same exactly where this is the same, so that one of many can be looked up by it.
+     *
+     * @param name a name
+     * @return it without what cannot be seen, without case, its accents coded in one way
+     */
+    public static String asRead(String name) {
         StringBuilder read = new StringBuilder(name.length());
         Normalizer.normalize(name, Normalizer.Form.NFC)
                 .codePoints()

@@ -16,7 +16,9 @@ import lyewright.records.recipe.Drafts;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.WorkshopSettings;
 import lyewright.records.stock.Lots;
+import lyewright.records.stock.StockBook;
 import lyewright.records.stock.StockCheck;
+import lyewright.records.stock.StockImport;
 import lyewright.records.stock.StockItems;
 import lyewright.records.stock.Suppliers;
 import lyewright.records.store.Database;
@@ -135,6 +137,16 @@ public final class Records implements AutoCloseable {
     /** Lots and their moves. */
     public Lots lots() {
         return new Lots(database);
+    }
+
+    /** The way into the cupboard for the rows of a file. */
+    public StockImport stockImport() {
+        return new StockImport(database);
+    }
+
+    /** All of the cupboard, of this moment. */
+    public StockBook stockBook() {
+        return StockBook.of(database);
     }
 
     /** Backups. */

@@ -46,6 +46,18 @@ final class LotRows {
         return lots(handle.createQuery("SELECT * FROM (" + WITH_LEFT + ") l WHERE l.left_over <> 0" + ORDER));
     }
 
+    /** Every lot. */
+    List<KeptLot> all() {
+        return lots(handle.createQuery(WITH_LEFT + ORDER));
+    }
+
+    /** Every move, the oldest first. */
+    List<StockMove> allMoves() {
+        return handle.createQuery(MOVES + " ORDER BY m.number")
+                .map((row, context) -> stockMove(row))
+                .list();
+    }
+
     List<KeptLot> of(String itemId) {
         return lots(handle.createQuery(WITH_LEFT + " WHERE l.item_id = :item" + ORDER)
                 .bind("item", itemId));

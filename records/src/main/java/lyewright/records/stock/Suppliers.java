@@ -19,7 +19,7 @@ import org.jdbi.v3.core.Handle;
 public final class Suppliers {
 
     private static final String TABLE = "supplier";
-    private static final int LONGEST_CONTACT = 2_000;
+    static final int LONGEST_CONTACT = 2_000;
     static final int LONGEST_NOTES = 10_000;
 
     private static final String ADD = """
@@ -36,10 +36,13 @@ public final class Suppliers {
 
     /** By name. */
     public List<Supplier> list() {
-        return database.read(handle -> handle.createQuery(
-                        "SELECT * FROM supplier WHERE removed_epoch_ms IS NULL ORDER BY name_sort, id")
+        return database.read(Suppliers::listed);
+    }
+
+    static List<Supplier> listed(Handle handle) {
+        return handle.createQuery("SELECT * FROM supplier WHERE removed_epoch_ms IS NULL ORDER BY name_sort, id")
                 .map((row, context) -> supplier(row))
-                .list());
+                .list();
     }
 
     /** One, removed or not. */

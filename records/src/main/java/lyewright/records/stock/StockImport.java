@@ -1,0 +1,87 @@
+package lyewright.records.stock;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.formula.NameRules;
+import lyewright.records.ledger.LedgerBook;
+import lyewright.records.people.Author;
+import lyewright.records.store.Database;
+import lyewright.records.store.NameOrder;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Takes the rows of a file into the cupboard. The same rows twice are kept once: a supplier and a material are the same by name, a
+ * material by what recipes call it too; a lot by its own code, or, where the row has none, by its material, supplier, supplier's lot, day
+ * and amount.
+ */
+public final class StockImport {
+
+    private static final String PURPOSE = "read in from a file";
+
+    private final Database database;
+
+    /** The way in of a database; the records open it. */
+    public StockImport(Database database) {
+        this.database = database;
+    }
+
+    /** What would become of rows; nothing is written. */
+    public List<StockVerdict> look(List<StockRow> rows) {
+        return database.read(handle -> new ImportPlan(KnownStock.read(handle), database::newId).judge(rows));
+    }
+
+    /**
+     * Keeps what is new, in one transaction.
+     *
+     * @param author who does it
+     * @param rows of the file; those with something wrong are left out
+     * @return what became of each, in their order
+     */
+    public List<StockVerdict> take(Author author, List<StockRow> rows) {
+        return database.write(handle -> {
+            ImportPlan plan = new ImportPlan(KnownStock.read(handle), database::newId);
+            List<StockVerdict> verdicts = plan.judge(rows);
+            keep(handle, author, plan);
+            return verdicts;
+        });
+    }
+
+    private void keep(Handle handle, Author author, ImportPlan plan) {
+        long now = database.now();
+        plan.suppliers().forEach(supplier -> insert(handle, supplier, now));
+        ItemRows items = new ItemRows(handle);
+        plan.items().forEach(item -> items.insert(item, now));
+        LotRows lots = new LotRows(handle);
+        LedgerBook book = new LedgerBook(handle, now);
+        plan.lots().forEach(lot -> write(lots, book, author, lot));
+    }
+
+    /** The plan has looked at everything that receiving a delivery looks at; to ask again for each lot took twice the time. */
+    private void write(LotRows lots, LedgerBook book, Author author, ImportPlan.Coming lot) {
+        String id = database.newId();
+        String item = lot.item().id();
+        long entry = book.write(author, StockEntries.LOT, StockEntries.lot(id, item, lot.said(), Optional.empty()));
+        lots.insert(id, item, lot.said(), entry);
+        StockMove.Told told = StockMove.Told.of(MoveKind.RECEIPT, lot.amount()).withPurpose(PURPOSE);
+        lots.move(book, author, id, lot.item().said().counting(), told);
+    }
+
+    private static void insert(Handle handle, Supplier supplier, long now) {
+        handle.createUpdate("""
+                        INSERT INTO supplier (id, name, name_sort, contact, notes, changed_epoch_ms)
+                        VALUES (:id, :name, :sort, :contact, :notes, :now)
+                        """)
+                .bind("id", supplier.id())
+                .bind("name", supplier.name())
+                .bind("sort", NameOrder.key(supplier.name()))
+                .bind("contact", supplier.contact())
+                .bind("notes", supplier.notes())
+                .bind("now", now)
+                .execute();
+    }
+
+    /** How names are compared. */
+    static String read(String name) {
+        return NameRules.asRead(name);
+    }
+}

@@ -14,6 +14,7 @@ import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import lyewright.web.csv.CsvPages;
 import lyewright.web.cupboard.CupboardPages;
+import lyewright.web.ledger.LedgerPages;
 import lyewright.web.make.MakePages;
 import lyewright.web.photograph.PhotographPages;
 import lyewright.web.recipe.EditorPages;
@@ -73,6 +74,7 @@ final class OwnPages implements Pages {
                 new StoresPages(shop),
                 new CsvPages(shop),
                 new CupboardPages(shop),
+                new LedgerPages(shop),
                 new SettingPages(shop, home));
     }
 

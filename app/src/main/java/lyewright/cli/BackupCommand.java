@@ -48,10 +48,10 @@ final class BackupCommand implements Command {
     }
 
     private static String told(BackupContents contents, Path file) {
-        String missing = contents.missingPhotographs() == 0
+        String missing = contents.missingFiles() == 0
                 ? ""
-                : "Without " + counted(contents.missingPhotographs(), "photograph") + " whose file was gone.\n";
-        return what(contents) + " backed up to " + file + ".\n" + missing;
+                : "Without " + counted(contents.missingFiles(), "photograph or document") + " whose file was gone.\n";
+        return what(contents) + " backed up to " + file + ".\n" + ledger(contents) + missing;
     }
 
     /** What is in a backup, as the beginning of a sentence. */
@@ -59,10 +59,20 @@ final class BackupCommand implements Command {
         return contents.workshop().map(name -> name + ": ").orElse("")
                 + counted(contents.recipes(), "recipe") + ", "
                 + counted(contents.versions(), "version") + ", "
-                + counted(contents.photographs(), "photograph");
+                + counted(contents.photographs(), "photograph")
+                + (contents.lots() == 0 ? "" : ", " + counted(contents.lots(), "lot"))
+                + (contents.documents() == 0 ? "" : ", " + counted(contents.documents(), "document"));
     }
 
-    private static String counted(long count, String thing) {
+    /** How far the ledger in it goes, a line; nothing where nothing was written. */
+    static String ledger(BackupContents contents) {
+        return contents.ledger()
+                .filter(head -> !head.isEmpty())
+                .map(head -> "Its ledger goes to " + head.printed() + ".\n")
+                .orElse("");
+    }
+
+    static String counted(long count, String thing) {
         return count + " " + thing + (count == 1 ? "" : "s");
     }
 }

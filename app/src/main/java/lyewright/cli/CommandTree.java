@@ -66,6 +66,7 @@ final class CommandTree {
         add(top, new AdditivesCommand());
         add(top, new BackupCommand());
         add(top, new RestoreCommand());
+        add(top, new VerifyCommand());
         add(top, new ImportStockCommand());
         add(top, new ExportStockCommand());
         add(top, new VersionCommand());

@@ -15,17 +15,21 @@ import picocli.CommandLine.ParseResult;
 final class RestoreCommand implements Command {
 
     private static final String NAME = "restore";
+    private static final String OVER_NEWER = "--over-newer";
 
     @Override
     public CommandSpec spec() {
         CommandSpec spec = Specs.command(
                 NAME, "Put a backup in the place of everything the workshop keeps, or into an empty folder.");
         WorkshopFolder.addTo(spec, "The backup.");
+        spec.addOption(Specs.flag(
+                OVER_NEWER, "Put it back though entries of the ledger, which the backup does not know, are lost."));
         Specs.footer(
                 spec,
                 "",
                 "The file is checked wholly first; one that is damaged or newer changes nothing. What was there is",
                 "written to a backup of its own beside the workshop, and said. While the pages are open, restore there.",
+                "Where the ledger has entries that the backup does not know, it is refused without --over-newer.",
                 "",
                 "Example:",
                 "  lyewright restore workshop.zip");
@@ -46,7 +50,7 @@ final class RestoreCommand implements Command {
             return WorkshopFolder.refused(NAME, opened.problems());
         }
         try (Records records = ok.value()) {
-            Outcome<Restored> restored = records.backups().restore(file);
+            Outcome<Restored> restored = restore(typed, records.backups(), file);
             return restored instanceof Outcome.Ok<Restored> done
                     ? Answer.print(told(done.value()))
                     : WorkshopFolder.refused(NAME, restored.problems());
@@ -55,8 +59,23 @@ final class RestoreCommand implements Command {
         }
     }
 
+    private static Outcome<Restored> restore(ParseResult typed, Backups backups, Path file) {
+        if (typed.hasMatchedOption(OVER_NEWER)) {
+            return backups.restoreOverNewer(file);
+        }
+        return backups.overtaken(file)
+                .then(overtaken -> overtaken.lost() == 0
+                        ? backups.restore(file)
+                        : Outcome.refused(
+                                "this backup does not know " + overtaken.entries() + ", which would be lost ("
+                                        + overtaken.lost() + " of "
+                                        + overtaken.here().number() + ")",
+                                "give " + OVER_NEWER + " if they may be; nothing was touched"));
+    }
+
     private static String told(Restored restored) {
         return BackupCommand.what(restored.contents()) + " restored.\n"
+                + BackupCommand.ledger(restored.contents())
                 + restored.before()
                         .map(before -> "What was there before is in " + before + ".\n")
                         .orElse("");

@@ -31,6 +31,10 @@ final class WorkshopFolder {
                 .type(String.class)
                 .description(file)
                 .build());
+        addTo(spec);
+    }
+
+    static void addTo(CommandSpec spec) {
         spec.addOption(Specs.value(PagesCommand.HOME, "FOLDER", "The workshop's folder, where everything is kept."));
     }
 

@@ -71,6 +71,8 @@ class EveryPageTest {
                             "/make?recipe",
                             "/stores",
                             "/stores/tables/KEY",
+                            "/ledger",
+                            "/ledger/head",
                             "/settings");
             assertThat(kinds).hasSizeGreaterThan(30);
         }

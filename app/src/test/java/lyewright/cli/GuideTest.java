@@ -7,8 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lyewright.chain.Chain;
+import lyewright.chain.Entry;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,6 +122,20 @@ class GuideTest {
             }
         }
         assertThat(seen).isEqualTo(6);
+    }
+
+    @Test
+    void the_seal_that_the_guide_reckons_is_the_one_that_is_kept() throws IOException {
+        Entry entry = new Entry(
+                1,
+                1_795_597_200_000L,
+                "00000000-0000-7000-8000-000000000001",
+                Optional.empty(),
+                "lot",
+                "{\"code\":\"26-0001 é\"}");
+
+        assertThat(Files.readString(ROOT.resolve("docs/guide/ledger.md")))
+                .contains("gives `" + Chain.seal(Chain.BEFORE_ALL, entry) + "`");
     }
 
     @Test

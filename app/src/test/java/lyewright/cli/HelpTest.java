@@ -29,6 +29,7 @@ class HelpTest {
                 "additives --help",
                 "backup --help",
                 "help restore",
+                "verify --help",
                 "import-stock --help",
                 "export-stock --help",
                 "version --help"
@@ -54,6 +55,7 @@ class HelpTest {
                         "  additives ",
                         "  backup ",
                         "  restore ",
+                        "  verify ",
                         "  import-stock ",
                         "  export-stock ",
                         "  version ",

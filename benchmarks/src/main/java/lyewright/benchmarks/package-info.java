@@ -8,7 +8,8 @@
  * lyewright.benchmarks.Main} runs them and holds their medians against the {@link lyewright.benchmarks.Targets} in
  * docs/performance.md. Before any is timed, workbook and bare arithmetic must give the sheet's figures ({@link
  * lyewright.benchmarks.Answers}), and the intervals those of many more draws. {@link lyewright.makingsheet.SheetDraws}, a way
- * into the engine's room, lives here too.
+ * into the engine's room, lives here too. {@link lyewright.benchmarks.ManyLots} fills a cupboard with ten years of moves and times
+ * its verifying.
  *
  * <p>May use: the engine. Used by: nothing.
  *

@@ -8,8 +8,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
+import lyewright.measure.Outcome;
+import lyewright.records.stock.MoveKind;
+import lyewright.records.stock.StockMove;
+import lyewright.records.stock.Taking;
 
-/** A process of its own that opens a workshop and saves recipes until it is ended. */
+/** A process of its own that opens a workshop and saves recipes, or takes from a lot, until it is ended. */
 final class Child implements AutoCloseable {
 
     private final Process process;
@@ -20,14 +25,28 @@ final class Child implements AutoCloseable {
         this.said = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     }
 
+    /** How much of a lot is taken each time, milligrams. */
+    static final long TAKEN = 7;
+
+    /** Saves recipes. */
     static Child start(Place place) throws IOException {
+        return start(place, "");
+    }
+
+    /** Takes from a lot, and says the token of each taking once it is done. */
+    static Child taking(Place place, String lotId) throws IOException {
+        return start(place, lotId);
+    }
+
+    private static Child start(Place place, String lotId) throws IOException {
         List<String> words = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("java.class.path"),
-                Child.class.getName()));
+                Child.class.getName(),
+                lotId));
         if (place instanceof Place.Folder folder) {
             words.add(folder.home().toString());
         } else {
@@ -72,14 +91,14 @@ final class Child implements AutoCloseable {
     }
 
     /**
-     * Saves recipes and says each one's id once it is saved.
+     * Saves recipes and says each one's id once it is saved; or takes from a lot and says each taking's token.
      *
-     * @param words a folder, or a server's address, user, password, schema and files
+     * @param words the lot or nothing; then a folder, or a server's address, user, password, schema and files
      */
     public static void main(String[] words) {
-        Place place = words.length == 1
-                ? new Place.Folder(Path.of(words[0]))
-                : new Place.Server(words[0], words[1], words[2], words[3], Path.of(words[4]));
+        Place place = words.length == 2
+                ? new Place.Folder(Path.of(words[1]))
+                : new Place.Server(words[1], words[2], words[3], words[4], Path.of(words[5]));
         var opened = Records.open(place, Clock.systemUTC());
         if (!opened.problems().isEmpty()) {
             System.out.println(opened.problems().get(0).sentence());
@@ -87,14 +106,34 @@ final class Child implements AutoCloseable {
         }
         Records records = opened.orThrow();
         while (!System.out.checkError()) {
-            String id = records.recipes()
-                    .add(Formulas.of("Saved", 1, "5 %", "x".repeat(5_000)))
-                    .orThrow()
-                    .recipeId();
             // the line in one piece, so that a killing cannot cut it
-            byte[] line = (id + "\n").getBytes(StandardCharsets.UTF_8);
+            String done = words[0].isEmpty() ? saved(records) : taken(records, words[0]);
+            byte[] line = (done + "\n").getBytes(StandardCharsets.UTF_8);
             System.out.write(line, 0, line.length);
             System.out.flush();
         }
+    }
+
+    private static String saved(Records records) {
+        return records.recipes()
+                .add(Formulas.of("Saved", 1, "5 %", "x".repeat(5_000)))
+                .orThrow()
+                .recipeId();
+    }
+
+    private static String taken(Records records, String lotId) {
+        String token = UUID.randomUUID().toString();
+        take(records, token, lotId).orThrow();
+        return token;
+    }
+
+    /** Takes, under a token. */
+    static Outcome<List<Long>> take(Records records, String token, String lotId) {
+        return records.lots()
+                .take(
+                        records.people().desk(),
+                        token,
+                        List.of(new Taking(lotId, TAKEN, "")),
+                        StockMove.Told.of(MoveKind.USE, 0).withPurpose(token));
     }
 }

@@ -21,6 +21,7 @@ import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.backup.BackupContents;
 import lyewright.records.backup.Backups;
+import lyewright.records.backup.Overtaken;
 import lyewright.records.backup.Restored;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -91,12 +92,20 @@ final class BackupPages implements Feature {
         String token = kept.value();
         Outcome<BackupContents> checked = Backups.check(sent.file(token).orElseThrow());
         if (checked instanceof Outcome.Ok<BackupContents> ok) {
-            Frame frame = shop.frame("Put a backup back", Section.SETTINGS).withStyle("setting.css");
-            Answers.page(ctx, "setting/restore.jte", new RestorePage(frame, token, said(ok.value()), view.holds()));
+            Overtaken overtaken = shop.records()
+                    .backups()
+                    .overtaken(sent.file(token).orElseThrow())
+                    .orThrow();
+            Answers.page(ctx, "setting/restore.jte", asked(token, ok.value(), overtaken, false));
         } else {
             sent.forget(token);
             refuse(ctx, checked.problems());
         }
+    }
+
+    private RestorePage asked(String token, BackupContents contents, Overtaken overtaken, boolean unticked) {
+        Frame frame = shop.frame("Put a backup back", Section.SETTINGS).withStyle("setting.css");
+        return new RestorePage(frame, token, said(contents), view.holds(), overtaken, unticked);
     }
 
     private Outcome<String> received(Context ctx) throws IOException {
@@ -140,8 +149,11 @@ final class BackupPages implements Feature {
         said.add(new About(
                 "Photographs",
                 SettingView.count(contents.photographs(), "photograph")
-                        + (contents.missingPhotographs() > 0
-                                ? "; " + contents.missingPhotographs() + " had gone when it was made"
+                        + (contents.documents() > 0
+                                ? " and " + SettingView.count(contents.documents(), "document")
+                                : "")
+                        + (contents.missingFiles() > 0
+                                ? "; " + contents.missingFiles() + " had gone when it was made"
                                 : "")));
         said.add(new About(
                 "Stores",
@@ -150,6 +162,14 @@ final class BackupPages implements Feature {
                         + SettingView.count(contents.jugs(), "jug") + ", "
                         + SettingView.count(contents.materials(), "material")
                         + " of its own, those that were removed among them"));
+        said.add(new About(
+                "Cupboard",
+                SettingView.count(contents.lots(), "lot") + " with " + SettingView.count(contents.moves(), "move")));
+        said.add(new About(
+                "Ledger",
+                contents.ledger()
+                        .map(head -> head.isEmpty() ? "nothing written yet" : "goes to " + head.printed())
+                        .orElse("none: this backup is of a time before there was one")));
         return said;
     }
 
@@ -163,7 +183,17 @@ final class BackupPages implements Feature {
                         "Choose it once more under Settings."));
         Outcome<Restored> restored;
         try {
-            restored = shop.records().backups().restore(file);
+            Outcome<Overtaken> overtaken = shop.records().backups().overtaken(file);
+            if (overtaken instanceof Outcome.Ok<Overtaken> ok && ok.value().lost() > 0 && !isWanted(ctx, ok.value())) {
+                Answers.form(
+                        ctx,
+                        "setting/restore.jte",
+                        asked(token, Backups.check(file).orThrow(), ok.value(), true));
+                return;
+            }
+            restored = overtaken.then(it -> it.lost() == 0
+                    ? shop.records().backups().restore(file)
+                    : shop.records().backups().restoreOverNewer(file));
         } catch (RecordsTrouble e) {
             refuse(ctx, List.of(e.problem()));
             return;
@@ -174,6 +204,12 @@ final class BackupPages implements Feature {
         } else {
             refuse(ctx, restored.problems());
         }
+    }
+
+    /** Whether what would be lost was ticked, and is still what was shown then. */
+    private static boolean isWanted(Context ctx, Overtaken overtaken) {
+        return "yes".equals(ctx.formParam("over"))
+                && Long.toString(overtaken.here().number()).equals(ctx.formParam("upTo"));
     }
 
     private void leave(Context ctx) {

@@ -14,12 +14,12 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import lyewright.measure.Outcome;
 import lyewright.records.file.FileShelf;
-import lyewright.records.file.Photographs;
 import lyewright.records.store.Staging;
 import org.jspecify.annotations.Nullable;
 
@@ -27,9 +27,10 @@ import org.jspecify.annotations.Nullable;
 final class BackupFile implements AutoCloseable {
 
     private static final long LARGEST_TABLE = 1L << 30;
+    private static final long LARGEST_FILE = 64L << 20;
     private static final long LARGEST = 64L << 30;
 
-    /** Room for what a manifest says of itself and of some ten thousand photographs that had gone. */
+    /** Room for what a manifest says of itself and of some ten thousand files that had gone. */
     private static final int MANIFEST = 1 << 20;
 
     /** What a manifest says of one part. */
@@ -103,7 +104,8 @@ final class BackupFile implements AutoCloseable {
         try (InputStream in = zip.getInputStream(entry)) {
             bytes = in.readNBytes(largest + 1);
         }
-        Optional<Manifest> read = bytes.length > largest ? Optional.empty() : Manifest.read(bytes);
+        Optional<Manifest> read =
+                bytes.length > largest || !isSound(entry, bytes) ? Optional.empty() : Manifest.read(bytes);
         if (read.isEmpty()) {
             return damaged();
         }
@@ -115,12 +117,19 @@ final class BackupFile implements AutoCloseable {
         return holdsTogether(zip, manifest) ? Outcome.ok(new BackupFile(zip, manifest)) : damaged();
     }
 
+    /** The manifest vouches for every other part; for it there is only the file's own checksum, which the reader does not look at. */
+    private static boolean isSound(ZipEntry entry, byte[] bytes) {
+        CRC32 sum = new CRC32();
+        sum.update(bytes);
+        return sum.getValue() == entry.getCrc();
+    }
+
     /** Whether the file has exactly the parts that its manifest lists, each of a kind and a size that a backup may have. */
     private static boolean holdsTogether(ZipFile zip, Manifest manifest) {
         Map<String, Part> listed = new HashMap<>();
         long total = 0;
         for (Part part : manifest.parts()) {
-            long largest = part.isFile() ? Photographs.LARGEST : LARGEST_TABLE;
+            long largest = part.isFile() ? LARGEST_FILE : LARGEST_TABLE;
             if (!part.isKnown()
                     || part.bytes() < 0
                     || part.bytes() > largest
@@ -161,17 +170,24 @@ final class BackupFile implements AutoCloseable {
                 }
                 bytes += part.bytes();
             }
+            if (!ledger().head().equals(manifest.ledger())) {
+                return damaged();
+            }
             return Outcome.ok(new BackupContents(
                     Instant.ofEpochMilli(manifest.madeEpochMs()),
                     workshop(),
                     rows("recipe"),
                     rows("recipe_version"),
                     rows("photograph"),
+                    rows("document"),
                     manifest.missing().size(),
                     rows("mould"),
                     rows("balance"),
                     rows("jug"),
                     rows("material"),
+                    rows("lot"),
+                    rows("stock_move"),
+                    manifest.ledger(),
                     bytes));
         } catch (IOException e) {
             return damaged();
@@ -208,6 +224,11 @@ final class BackupFile implements AutoCloseable {
         return zip.getInputStream(entry);
     }
 
+    /** The ledger's entries, as far as there are any. */
+    LedgerRows ledger() {
+        return new LedgerRows(this, manifest.table(LedgerRows.TABLE));
+    }
+
     private long rows(String table) {
         return manifest.table(table).map(Part::rows).orElse(0L);
     }
@@ -217,7 +238,7 @@ final class BackupFile implements AutoCloseable {
         return part.isEmpty() ? Optional.empty() : RowReader.workshopName(this, part.get());
     }
 
-    /** Puts the photographs on their shelf. */
+    /** Puts photographs and documents on their shelf. */
     void putFiles(FileShelf shelf) throws IOException {
         for (Part part : manifest.parts()) {
             if (part.isFile()) {

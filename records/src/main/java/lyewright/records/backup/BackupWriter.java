@@ -16,11 +16,13 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import lyewright.records.file.FileShelf;
+import lyewright.records.ledger.Head;
 
-/** Writes one backup: the tables a row to a line, the photographs, and last the manifest that vouches for them. */
+/** Writes one backup: the tables a row to a line, the photographs and documents, and last the manifest that vouches for them. */
 final class BackupWriter {
 
     private static final JsonFactory JSON = JsonFactory.builder().build();
@@ -37,15 +39,15 @@ final class BackupWriter {
         this.zip = new ZipOutputStream(out);
     }
 
-    void write(int schema, long now) throws SQLException, IOException {
+    void write(int schema, long now, Head ledger) throws SQLException, IOException {
         for (String table : TableOrder.TABLES) {
             table(table);
         }
-        for (String photograph : photographs()) {
-            file(photograph);
+        for (String name : files()) {
+            file(name);
         }
         zip.putNextEntry(new ZipEntry(Manifest.NAME));
-        zip.write(new Manifest(Manifest.FORMAT, schema, now, parts, missing).bytes());
+        zip.write(new Manifest(Manifest.FORMAT, schema, now, Optional.of(ledger), parts, missing).bytes());
         zip.closeEntry();
         zip.finish();
         zip.flush();
@@ -87,10 +89,11 @@ final class BackupWriter {
         json.writeEndObject();
     }
 
-    private List<String> photographs() throws SQLException {
+    private List<String> files() throws SQLException {
         List<String> names = new ArrayList<>();
         try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("SELECT sha256 FROM photograph ORDER BY sha256")) {
+                ResultSet row = statement.executeQuery(
+                        "SELECT sha256 FROM photograph UNION SELECT sha256 FROM document ORDER BY 1")) {
             while (row.next()) {
                 names.add(row.getString(1));
             }
@@ -102,7 +105,7 @@ final class BackupWriter {
         try (InputStream content = Files.newInputStream(shelf.at(hash))) {
             byte[] bytes = content.readAllBytes();
             if (!FileShelf.nameOf(bytes).equals(hash)) {
-                // harmed on the disk: what it holds is no longer the photograph
+                // harmed on the disk: what it holds is no longer what was kept
                 missing.add(hash);
                 return;
             }

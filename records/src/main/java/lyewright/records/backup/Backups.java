@@ -9,12 +9,17 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lyewright.chain.Chain;
 import lyewright.measure.Outcome;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.file.FileShelf;
+import lyewright.records.ledger.Head;
+import lyewright.records.ledger.Ledger;
 import lyewright.records.store.Database;
 import lyewright.records.store.Staging;
 
@@ -51,7 +56,8 @@ public final class Backups {
         try {
             database.read(handle -> {
                 try {
-                    new BackupWriter(handle.getConnection(), shelf, out).write(Staging.schemaVersion(), database.now());
+                    new BackupWriter(handle.getConnection(), shelf, out)
+                            .write(Staging.schemaVersion(), database.now(), Ledger.head(handle));
                     return true;
                 } catch (SQLException e) {
                     throw database.meaning(e);
@@ -100,15 +106,60 @@ public final class Backups {
     }
 
     /**
-     * Puts a backup in the place of everything that is kept.
+     * What of the ledger a restore would lose.
+     *
+     * @param backup the file
+     * @return that, or what is wrong with the file
+     */
+    public Outcome<Overtaken> overtaken(Path backup) {
+        return BackupFile.open(backup).then(file -> {
+            try (file) {
+                return file.check().then(contents -> Outcome.ok(overtaken(file)));
+            }
+        });
+    }
+
+    private Overtaken overtaken(BackupFile file) {
+        List<String> seals = new ArrayList<>();
+        Head here = database.read(handle -> {
+            seals.addAll(Ledger.seals(handle));
+            return Ledger.head(handle);
+        });
+        try {
+            Head none = new Head(0, Chain.BEFORE_ALL);
+            return new Overtaken(
+                    here, file.manifest().ledger().orElse(none), file.ledger().common(seals));
+        } catch (IOException e) {
+            throw unpacking(e);
+        }
+    }
+
+    /**
+     * Puts a backup in the place of everything that is kept. Refused where entries of the ledger would be lost.
      *
      * @param backup the file
      * @return what is there now, or what is wrong with the file; nothing was touched then
      */
     public Outcome<Restored> restore(Path backup) {
+        return restore(backup, false);
+    }
+
+    /** The same, though entries of the ledger are lost: somebody was told of them and wants that. */
+    public Outcome<Restored> restoreOverNewer(Path backup) {
+        return restore(backup, true);
+    }
+
+    private Outcome<Restored> restore(Path backup, boolean overNewer) {
         return BackupFile.open(backup).then(file -> {
             try (file) {
-                return file.check().then(contents -> restore(file, contents));
+                return file.check().then(contents -> {
+                    Overtaken overtaken = overtaken(file);
+                    return overtaken.lost() == 0 || overNewer
+                            ? restore(file, contents)
+                            : Outcome.refused(
+                                    "this backup does not know " + overtaken.entries() + ", which would be lost",
+                                    "say that they may be, or use a newer backup; nothing was touched");
+                });
             }
         });
     }
@@ -130,7 +181,7 @@ public final class Backups {
         }
     }
 
-    /** The photographs first: they harm nobody while nothing says that they are there. */
+    /** The files first: they harm nobody while nothing says that they are there. */
     private Outcome<Restored> swap(BackupFile file, Staging staging, BackupContents contents) {
         try {
             Optional<Path> before = keepWhatIsThere();

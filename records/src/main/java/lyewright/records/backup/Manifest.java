@@ -12,6 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lyewright.records.file.FileShelf;
+import lyewright.records.ledger.Head;
 
 /**
  * What a backup says of itself: its format, the schema its rows are of, when it was made, and each part with its length and digest.
@@ -19,10 +21,12 @@ import java.util.Optional;
  * @param format the format's number
  * @param schema the schema's version
  * @param madeEpochMs when it was made
+ * @param ledger how far its ledger goes, which tells what comes later; nothing where there was no ledger yet
  * @param parts all parts but the manifest itself
- * @param missing names of photographs whose files had gone
+ * @param missing names of photographs and documents whose files had gone
  */
-record Manifest(int format, int schema, long madeEpochMs, List<Part> parts, List<String> missing) {
+record Manifest(
+        int format, int schema, long madeEpochMs, Optional<Head> ledger, List<Part> parts, List<String> missing) {
 
     /** Its name in the file. */
     static final String NAME = "manifest.json";
@@ -48,6 +52,8 @@ record Manifest(int format, int schema, long madeEpochMs, List<Part> parts, List
                 .put("format", format)
                 .put("schema", schema)
                 .put("made_epoch_ms", madeEpochMs);
+        ledger.ifPresent(
+                head -> root.putObject("ledger").put("number", head.number()).put("sha256", head.seal()));
         ArrayNode list = root.putArray("parts");
         for (Part part : parts) {
             list.addObject()
@@ -70,7 +76,9 @@ record Manifest(int format, int schema, long madeEpochMs, List<Part> parts, List
                 return Optional.empty();
             }
             int format = root.path("format").intValue();
-            return format > FORMAT ? Optional.of(new Manifest(format, 0, 0, List.of(), List.of())) : read(root, format);
+            return format > FORMAT
+                    ? Optional.of(new Manifest(format, 0, 0, Optional.empty(), List.of(), List.of()))
+                    : read(root, format);
         } catch (JacksonException e) {
             return Optional.empty();
         }
@@ -95,12 +103,26 @@ record Manifest(int format, int schema, long madeEpochMs, List<Part> parts, List
         }
         List<String> missing = new ArrayList<>();
         root.path("missing").forEach(name -> missing.add(name.asText()));
+        Optional<Head> ledger = ledger(root.path("ledger"));
+        if (ledger.isEmpty() && root.has("ledger")) {
+            return Optional.empty();
+        }
         return Optional.of(new Manifest(
                 format,
                 root.path("schema").intValue(),
                 root.path("made_epoch_ms").longValue(),
+                ledger,
                 parts,
                 missing));
+    }
+
+    private static Optional<Head> ledger(JsonNode head) {
+        return head.path("number").isIntegralNumber()
+                        && head.path("number").longValue() >= 0
+                        && FileShelf.isName(head.path("sha256").asText())
+                ? Optional.of(new Head(
+                        head.path("number").longValue(), head.path("sha256").asText()))
+                : Optional.empty();
     }
 
     /** The part of a table, if it is there. */

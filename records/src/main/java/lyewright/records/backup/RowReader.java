@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -27,7 +29,7 @@ final class RowReader {
 
     private static final int LONGEST_TEXT = 4 << 20;
 
-    private static final ObjectReader ROWS = JsonMapper.builder(JsonFactory.builder()
+    static final ObjectReader ROWS = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxStringLength(LONGEST_TEXT)
                             .maxNestingDepth(3)
@@ -37,6 +39,8 @@ final class RowReader {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build()
             .readerFor(JsonNode.class);
+
+    private static final Set<String> FORMULAS = Set.of("formula_text", "material_text", "certificate_text");
 
     private final BackupFile file;
     private final Staging staging;
@@ -63,7 +67,7 @@ final class RowReader {
                     read(part);
                 }
             }
-            return staging.holdsTogether() && photographsAreThere() ? Outcome.ok(true) : BackupFile.damaged();
+            return staging.holdsTogether() && filesAreThere() ? Outcome.ok(true) : BackupFile.damaged();
         } catch (JacksonException | Unfit e) {
             return BackupFile.damaged();
         } catch (SQLException e) {
@@ -133,18 +137,34 @@ final class RowReader {
 
     /** A text that only pages would stumble over is found out here. */
     private static boolean reads(String column, String text) {
-        boolean isFile = column.equals("formula_text") || column.equals("material_text");
-        return isFile ? FormulaFile.read(text).formula().isPresent() : WorkshopSettings.reads(column, text);
+        if (column.endsWith("_day")) {
+            return isDay(text);
+        }
+        return FORMULAS.contains(column)
+                ? FormulaFile.read(text).formula().isPresent()
+                : WorkshopSettings.reads(column, text);
     }
 
-    private boolean photographsAreThere() throws SQLException {
+    private static boolean isDay(String text) {
+        try {
+            LocalDate.parse(text);
+            return true;
+        } catch (DateTimeParseException e) {
+            return false;
+        }
+    }
+
+    private boolean filesAreThere() throws SQLException {
         Set<String> there = new HashSet<>(file.manifest().missing());
         for (Part part : file.manifest().parts()) {
             if (part.isFile()) {
                 there.add(part.hash());
             }
         }
-        return there.containsAll(staging.texts("SELECT sha256 FROM photograph"));
+        // an older schema has no documents
+        return there.containsAll(staging.texts("SELECT sha256 FROM photograph"))
+                && (!staging.tables().contains("document")
+                        || there.containsAll(staging.texts("SELECT sha256 FROM document")));
     }
 
     static Optional<String> workshopName(BackupFile file, Part part) throws IOException {

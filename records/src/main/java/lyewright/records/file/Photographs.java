@@ -62,6 +62,8 @@ public final class Photographs {
      * the last hour stays, for somebody may be about to give it to a recipe. First the row goes, then the file: what ends this between
      * the two leaves a file without a row, which is taken away the next time.
      *
+     * <p>Documents lie on the same shelf: a file that a document is of stays.
+     *
      * <p>Never in a folder that the records of a server have used as well: one of two databases does not know what the other's
      * recipes have.
      *
@@ -95,7 +97,10 @@ public final class Photographs {
     private boolean removeUnlessKept(String name) throws IOException {
         try {
             return database.write(handle -> {
-                boolean kept = handle.createQuery("SELECT count(*) FROM photograph WHERE sha256 = :name")
+                boolean kept = handle.createQuery("""
+                                SELECT (SELECT count(*) FROM photograph WHERE sha256 = :name)
+                                  + (SELECT count(*) FROM document WHERE sha256 = :name)
+                                """)
                                 .bind("name", name)
                                 .mapTo(Integer.class)
                                 .one()

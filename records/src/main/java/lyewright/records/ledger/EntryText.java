@@ -1,6 +1,7 @@
 package lyewright.records.ledger;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,23 @@ public final class EntryText {
             return JSON.writeValueAsString(facts);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("words and numbers can always be written", e);
+        }
+    }
+
+    /**
+     * What a text that is kept tells.
+     *
+     * @return each fact by its name; none where the text is not one of ours, as after an edit
+     */
+    public static Map<String, String> facts(String text) {
+        Map<String, String> facts = new TreeMap<>();
+        try {
+            for (Map.Entry<String, JsonNode> fact : JSON.readTree(text).properties()) {
+                facts.put(fact.getKey(), fact.getValue().asText());
+            }
+            return facts;
+        } catch (JsonProcessingException e) {
+            return Map.of();
         }
     }
 }

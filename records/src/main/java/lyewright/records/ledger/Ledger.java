@@ -48,10 +48,27 @@ public final class Ledger {
         return database.read(Ledger::head);
     }
 
-    private static Head head(Handle handle) {
+    /** How far it goes, in the transaction of a handle. */
+    public static Head head(Handle handle) {
         return LedgerBook.last(handle)
                 .map(last -> new Head(last.number(), last.seal()))
                 .orElse(new Head(0, Chain.BEFORE_ALL));
+    }
+
+    /**
+     * Entries, the newest first.
+     *
+     * @param upTo the number of the newest that is wanted
+     * @param most so many at most
+     * @return those that are there
+     */
+    public List<Entry> entries(long upTo, int most) {
+        return database.read(handle -> handle.createQuery(
+                        "SELECT * FROM ledger_entry WHERE number <= :upTo ORDER BY number DESC LIMIT :most")
+                .bind("upTo", upTo)
+                .bind("most", most)
+                .map((row, context) -> entry(row).entry())
+                .list());
     }
 
     /**
@@ -78,6 +95,13 @@ public final class Ledger {
                 .map((row, context) -> entry(row))
                 .forEach(kept -> chain.next(kept.entry(), kept.seal()).ifPresent(findings::add));
         return findings;
+    }
+
+    /** The seals of all entries, in order, in the transaction of a handle. */
+    public static List<String> seals(Handle handle) {
+        return handle.createQuery("SELECT sha256 FROM ledger_entry ORDER BY number")
+                .mapTo(String.class)
+                .list();
     }
 
     private static Optional<String> seal(Handle handle, long number) {

@@ -1,59 +1,96 @@
 package lyewright.records.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lyewright.chain.Finding;
+import lyewright.records.ledger.EntryText;
 import lyewright.records.ledger.Ledger;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
-/** Whether lots and moves still say what the ledger says of them. */
+/** Whether lots and moves still say what the ledger says of them, no more and no less. */
 public final class StockCheck implements Ledger.RowCheck {
 
-    /** What a row says now and what its entry says. */
-    private record Pair(long number, String what, String now, String sealed) {}
+    private static final int FETCHED = 1000;
+
+    /** What a row says now, and what its entry says; nothing where there is no such entry. */
+    private record Pair(
+            long number,
+            String id,
+            String what,
+            String now,
+            @Nullable String told) {}
 
     @Override
     public List<Finding> check(Handle handle) {
         List<Finding> findings = new ArrayList<>();
-        handle.createQuery("""
-                        SELECT m.*, e.entry_text FROM stock_move m JOIN ledger_entry e ON e.number = m.number ORDER BY m.number
-                        """)
-                .setFetchSize(1000)
-                .map((row, context) -> {
-                    row.getLong("milligrams");
-                    Counting counting = row.wasNull() ? Counting.PIECES : Counting.MASS;
-                    return new Pair(
-                            row.getLong("number"),
-                            "the move",
-                            StockEntries.move(row.getString("lot_id"), counting, LotRows.told(row))
-                                    .text(),
-                            row.getString("entry_text"));
-                })
-                .forEach(pair -> differs(pair, findings));
-        handle.createQuery("""
-                        SELECT l.*, 0 AS left_over, 0 AS came, e.entry_text FROM lot l JOIN ledger_entry e ON e.number = l.entry_number
-                        ORDER BY l.entry_number
-                        """)
-                .setFetchSize(1000)
-                .map((row, context) -> {
-                    KeptLot lot = LotRows.lot(row);
-                    return new Pair(
-                            lot.entry(),
-                            "lot " + lot.said().ownCode(),
-                            StockEntries.lot(
-                                            lot.id(),
-                                            lot.itemId(),
-                                            lot.said(),
-                                            Optional.ofNullable(row.getString("certificate_text")))
-                                    .text(),
-                            row.getString("entry_text"));
-                })
-                .forEach(pair -> differs(pair, findings));
+        moves(handle, findings);
+        lots(handle, findings);
         missing(handle)
                 .forEach(number -> findings.add(new Finding(
                         number, "Entry " + number + " tells of a move that is not among the moves any more.")));
         return findings;
+    }
+
+    private static void moves(Handle handle, List<Finding> findings) {
+        handle.createQuery("""
+                        SELECT m.*, e.entry_text FROM stock_move m LEFT JOIN ledger_entry e ON e.number = m.number
+                        ORDER BY m.number
+                        """)
+                .setFetchSize(FETCHED)
+                .map((row, context) -> new Pair(
+                        row.getLong("number"),
+                        row.getString("lot_id"),
+                        "the move",
+                        StockEntries.moveRow(row).text(),
+                        row.getString("entry_text")))
+                .forEach(pair -> differs(pair, findings));
+    }
+
+    private static void lots(Handle handle, List<Finding> findings) {
+        Map<String, Long> newest = newestOfEach(handle);
+        handle.createQuery("""
+                        SELECT l.*, e.entry_text FROM lot l LEFT JOIN ledger_entry e ON e.number = l.entry_number
+                        ORDER BY l.entry_number
+                        """)
+                .setFetchSize(FETCHED)
+                .map((row, context) -> new Pair(
+                        row.getLong("entry_number"),
+                        row.getString("id"),
+                        "lot " + row.getString("own_code"),
+                        StockEntries.lotRow(row).text(),
+                        row.getString("entry_text")))
+                .forEach(pair -> {
+                    differs(pair, findings);
+                    Long last = newest.remove(pair.id());
+                    if (last != null && last != pair.number()) {
+                        findings.add(new Finding(
+                                last,
+                                "Entry " + last + ": " + pair.what() + " was set back to what entry " + pair.number()
+                                        + " says of it."));
+                    }
+                });
+        new TreeMap<>(newest)
+                .values()
+                .forEach(number -> findings.add(new Finding(
+                        number, "Entry " + number + " tells of a lot that is not among the lots any more.")));
+    }
+
+    /** The number of the entry that last told of each lot. */
+    private static Map<String, Long> newestOfEach(Handle handle) {
+        Map<String, Long> newest = new HashMap<>();
+        handle.createQuery("SELECT number, entry_text FROM ledger_entry WHERE kind = :lot ORDER BY number")
+                .bind("lot", StockEntries.LOT)
+                .setFetchSize(FETCHED)
+                .map((row, context) -> Map.entry(row.getLong("number"), row.getString("entry_text")))
+                .forEach(entry -> Optional.ofNullable(
+                                EntryText.facts(entry.getValue()).get("lot"))
+                        .ifPresent(lot -> newest.put(lot, entry.getKey())));
+        return newest;
     }
 
     private static List<Long> missing(Handle handle) {
@@ -67,7 +104,12 @@ public final class StockCheck implements Ledger.RowCheck {
     }
 
     private static void differs(Pair pair, List<Finding> findings) {
-        if (!pair.now().equals(pair.sealed())) {
+        if (pair.told() == null) {
+            findings.add(new Finding(
+                    pair.number(),
+                    "Entry " + pair.number() + ": " + pair.what()
+                            + " is kept, and the entry that tells of it is gone."));
+        } else if (!pair.now().equals(pair.told())) {
             findings.add(new Finding(
                     pair.number(),
                     "Entry " + pair.number() + ": " + pair.what() + " says something else now than the ledger."));

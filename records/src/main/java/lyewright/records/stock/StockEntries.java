@@ -1,5 +1,7 @@
 package lyewright.records.stock;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Optional;
 import lyewright.records.ledger.EntryText;
 
@@ -37,5 +39,45 @@ final class StockEntries {
                 .with("purpose", told.purpose())
                 .with("words", told.words())
                 .with("why", told.why());
+    }
+
+    /** What the ledger would tell of a lot as its row stands, whatever was written there. */
+    static EntryText lotRow(ResultSet row) throws SQLException {
+        return new EntryText()
+                .with("lot", row.getString("id"))
+                .with("item", row.getString("item_id"))
+                .with("code", row.getString("own_code"))
+                .with("supplier", text(row, "supplier_id"))
+                .with("supplier lot", row.getString("supplier_lot"))
+                .with("received", row.getString("received_day"))
+                .with("opened", text(row, "opened_day"))
+                .with("best before", text(row, "best_before_day"))
+                .with("price", number(row, "price_minor"))
+                .with("currency", text(row, "price_currency"))
+                .with("status", row.getString("status"))
+                .with("certificate", text(row, "certificate_text"))
+                .with("notes", row.getString("notes"));
+    }
+
+    /** What the ledger would tell of a move as its row stands, whatever was written there. */
+    static EntryText moveRow(ResultSet row) throws SQLException {
+        return new EntryText()
+                .with("lot", row.getString("lot_id"))
+                .with("kind", row.getString("kind"))
+                .with("milligrams", number(row, "milligrams"))
+                .with("pieces", number(row, "pieces"))
+                .with("corrects", number(row, "corrects_number"))
+                .with("purpose", row.getString("purpose"))
+                .with("words", row.getString("words"))
+                .with("why", row.getString("why"));
+    }
+
+    private static Optional<String> text(ResultSet row, String column) throws SQLException {
+        return Optional.ofNullable(row.getString(column));
+    }
+
+    private static Optional<Long> number(ResultSet row, String column) throws SQLException {
+        long number = row.getLong(column);
+        return row.wasNull() ? Optional.empty() : Optional.of(number);
     }
 }

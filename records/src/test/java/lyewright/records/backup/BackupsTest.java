@@ -56,7 +56,11 @@ class BackupsTest extends Workbench {
         assertThat(contents.recipes()).isEqualTo(2);
         assertThat(contents.versions()).isEqualTo(3);
         assertThat(contents.photographs()).isEqualTo(1);
-        assertThat(contents.missingPhotographs()).isZero();
+        assertThat(contents.missingFiles()).isZero();
+        assertThat(contents.lots()).isEqualTo(2);
+        assertThat(contents.moves()).isEqualTo(5);
+        assertThat(contents.documents()).isZero();
+        assertThat(contents.ledger()).contains(records.ledger().head());
         assertThat(contents.madeAt()).isAfter(START);
     }
 
@@ -117,7 +121,7 @@ class BackupsTest extends Workbench {
         Filled.fill(records);
         Map<String, String> before = Filled.everything(place);
 
-        Path kept = records.backups().restore(empty).orThrow().before().orElseThrow();
+        Path kept = records.backups().restoreOverNewer(empty).orThrow().before().orElseThrow();
 
         assertThat(records.recipes().list(Search.all(1, 9)).total()).isZero();
         assertThat(records.backups().restore(kept).orThrow().before()).isEmpty();
@@ -138,7 +142,7 @@ class BackupsTest extends Workbench {
         Path backup = backup();
         Filled.fill(records);
 
-        records.backups().restore(backup).orThrow();
+        records.backups().restoreOverNewer(backup).orThrow();
 
         assertThat(records.settings().workshop()).isEmpty();
         assertThat(records.recipes().list(Search.all(1, 9)).total()).isZero();
@@ -180,7 +184,7 @@ class BackupsTest extends Workbench {
 
         Path backup = backup();
 
-        assertThat(Backups.check(backup).orThrow().missingPhotographs()).isEqualTo(1);
+        assertThat(Backups.check(backup).orThrow().missingFiles()).isEqualTo(1);
         records.backups().restore(backup).orThrow();
         assertThat(records.recipes().list(Search.all(1, 9)).total()).isEqualTo(1);
     }

@@ -1,5 +1,6 @@
 package lyewright.records.backup;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -21,6 +22,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -117,6 +119,30 @@ class BadBackupTest extends Workbench {
     }
 
     @Test
+    void a_backup_whose_manifest_has_one_byte_harmed_is_refused() throws IOException {
+        // stored as it is, so that a byte of the file is a byte of the manifest
+        byte[] whole = Files.readAllBytes(storedManifest());
+        int missing = new String(whole, ISO_8859_1).indexOf("\"missing\"");
+        assertThat(missing).isPositive();
+        whole[missing + 2] ^= 0x10;
+        refused(whole, "damaged");
+    }
+
+    private Path storedManifest() throws IOException {
+        Path stored = folder.resolve("stored.lyewright");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(stored))) {
+            zip.setLevel(Deflater.NO_COMPRESSION);
+            for (Map.Entry<String, byte[]> part : unzipped().entrySet()) {
+                zip.putNextEntry(new ZipEntry(part.getKey()));
+                zip.write(part.getValue());
+                zip.closeEntry();
+            }
+        }
+        assertThat(Backups.check(stored).problems()).isEmpty();
+        return stored;
+    }
+
+    @Test
     void a_backup_of_a_newer_format_or_schema_is_refused_as_such() throws IOException {
         refused(withManifest(manifest -> manifest.put("format", 2)), "newer Lyewright");
         refused(withManifest(manifest -> manifest.put("schema", 99)), "newer Lyewright");
@@ -124,6 +150,17 @@ class BadBackupTest extends Workbench {
         refused(withManifest(manifest -> manifest.put("schema", 0)), "damaged");
         refused(withManifest(manifest -> manifest.put("format", "one")), "damaged");
         refused(withManifest(manifest -> manifest.remove("parts")), "damaged");
+    }
+
+    @Test
+    void a_backup_whose_ledger_does_not_go_as_far_as_it_says_is_refused() throws IOException {
+        refused(withManifest(manifest -> manifest.remove("ledger")), "damaged");
+        refused(withManifest(manifest -> manifest.putObject("ledger")), "damaged");
+        refused(withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("number", 8)), "damaged");
+        refused(withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("number", "9")), "damaged");
+        refused(
+                withManifest(manifest -> ((ObjectNode) manifest.get("ledger")).put("sha256", "0".repeat(64))),
+                "damaged");
     }
 
     // Its parts

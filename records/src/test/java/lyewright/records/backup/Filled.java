@@ -20,6 +20,7 @@ import lyewright.records.setting.Market;
 import lyewright.records.setting.Paper;
 import lyewright.records.setting.Units;
 import lyewright.records.setting.Workshop;
+import lyewright.records.stock.Stocked;
 
 /** A workshop with something of everything in it, invented. */
 public final class Filled {
@@ -73,6 +74,7 @@ public final class Filled {
                             source: certificate L-204
                         """).materials().get(0);
         records.materials().add(own).orThrow();
+        Stocked.fill(records);
     }
 
     private static void equip(Records records, String recipe) {

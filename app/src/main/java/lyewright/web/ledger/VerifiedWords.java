@@ -1,0 +1,36 @@
+package lyewright.web.ledger;
+
+import java.util.List;
+import java.util.Optional;
+import lyewright.chain.Finding;
+import lyewright.chain.PrintedHead;
+import lyewright.records.ledger.Verified;
+
+/** What verifying found, in words. */
+final class VerifiedWords {
+
+    private VerifiedWords() {}
+
+    static LedgerPage.Said said(Verified verified, Optional<PrintedHead> held) {
+        long entries = verified.head().number();
+        if (!verified.isWhole()) {
+            long found = verified.findings().size() + verified.more();
+            return new LedgerPage.Said(
+                    false,
+                    found == 1 ? "One thing is not as it was sealed." : found + " things are not as they were sealed.",
+                    "Nothing was changed by looking. Ask whoever could write where this is kept; a backup from before"
+                            + " shows what stood there.",
+                    verified.findings().stream().map(Finding::what).toList(),
+                    verified.more());
+        }
+        String sentence = entries == 0
+                ? "Nothing was written in the ledger yet."
+                : entries == 1
+                        ? "The one entry is as it was sealed."
+                        : "All " + entries + " entries are as they were sealed.";
+        String paper = held.map(head -> "Entry " + head.number() + " is the one on your paper"
+                        + (entries > head.number() ? "; " + (entries - head.number()) + " came after it." : "."))
+                .orElse("You gave no printed head, so entries that were cut off at the end would not show.");
+        return new LedgerPage.Said(true, sentence, paper, List.of(), 0);
+    }
+}

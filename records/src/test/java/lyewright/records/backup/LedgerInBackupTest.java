@@ -1,0 +1,151 @@
+package lyewright.records.backup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lyewright.chain.PrintedHead;
+import lyewright.records.Kind;
+import lyewright.records.OnBoth;
+import lyewright.records.Records;
+import lyewright.records.Tinkering;
+import lyewright.records.Workbench;
+import lyewright.records.file.FileShelf;
+import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.MoveKind;
+import lyewright.records.stock.StockMove;
+import lyewright.records.stock.Stocked;
+import lyewright.records.stock.Taking;
+import org.junit.jupiter.api.Test;
+
+/** The ledger and documents in a backup, and a restore that would lose some of it. */
+@OnBoth
+class LedgerInBackupTest extends Workbench {
+
+    private Path backup() throws IOException {
+        Path file = folder.resolve("workshop.lyewright");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            records.backups().write(out);
+        }
+        return file;
+    }
+
+    private String document(String content) throws IOException {
+        byte[] bytes = content.getBytes(StandardCharsets.UTF_8);
+        String name = new FileShelf(place.files()).put(bytes);
+        Tinkering.with(
+                place,
+                "INSERT INTO document (sha256, media_type, size_bytes, kept_epoch_ms) VALUES ('" + name
+                        + "', 'text/plain', " + bytes.length + ", 0)");
+        return name;
+    }
+
+    private Path at(String name) {
+        return new FileShelf(place.files()).at(name);
+    }
+
+    @Test
+    void documents_are_in_a_backup_and_come_back_with_it() throws IOException {
+        Filled.fill(records);
+        String name = document("Certificate of analysis, invented");
+        Path backup = backup();
+        assertThat(Backups.check(backup).orThrow().documents()).isEqualTo(1);
+        Files.delete(at(name));
+
+        records.backups().restore(backup).orThrow();
+
+        assertThat(at(name)).hasContent("Certificate of analysis, invented");
+    }
+
+    @Test
+    void a_document_whose_file_was_harmed_is_said_to_be_missing() throws IOException {
+        String name = document("Certificate of analysis, invented");
+        Files.writeString(at(name), "Certificate of analysis, INVENTED");
+
+        assertThat(Backups.check(backup()).orThrow().missingFiles()).isEqualTo(1);
+    }
+
+    @Test
+    void a_documents_file_is_never_swept_up_with_photographs_that_nobody_has() throws IOException {
+        String name = document("Certificate of analysis, invented");
+        String nobodys = new FileShelf(place.files()).put("nobody's".getBytes(StandardCharsets.UTF_8));
+        for (String file : List.of(name, nobodys)) {
+            Files.setLastModifiedTime(at(file), FileTime.from(START.minusSeconds(7200)));
+        }
+
+        restart();
+
+        assertThat(at(name)).exists();
+        if (kind == Kind.SQLITE) {
+            assertThat(at(nobodys)).doesNotExist();
+        }
+    }
+
+    @Test
+    void a_backup_that_a_later_ledger_goes_on_from_is_not_put_back_without_a_word() throws IOException {
+        Filled.fill(records);
+        Path backup = backup();
+        assertThat(records.backups().overtaken(backup).orThrow().lost()).isZero();
+        KeptLot wrappers = records.lots().findCode("26-0002").orElseThrow();
+        records.lots()
+                .take(
+                        records.people().desk(),
+                        "",
+                        List.of(new Taking(wrappers.id(), 3, "")),
+                        StockMove.Told.of(MoveKind.LOSS, 0).withWhy("torn"))
+                .orThrow();
+        Map<String, String> before = Filled.everything(place);
+
+        Overtaken overtaken = records.backups().overtaken(backup).orThrow();
+
+        assertThat(overtaken.common()).isEqualTo(Stocked.ENTRIES);
+        assertThat(overtaken.lost()).isEqualTo(1);
+        assertThat(overtaken.differs()).isFalse();
+        assertThat(records.backups().restore(backup).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.what()).contains("entry 10 of the ledger"));
+        assertThat(Filled.everything(place)).isEqualTo(before);
+        records.backups().restoreOverNewer(backup).orThrow();
+        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+    }
+
+    @Test
+    void a_backup_of_another_workshop_shares_no_entry_and_says_that_it_differs() throws IOException {
+        Filled.fill(records);
+        Path backup = folder.resolve("other.lyewright");
+        try (Records other = Records.open(kind.place(folder), Clock.systemUTC()).orThrow()) {
+            Stocked.fill(other);
+            other.backups().write(backup).orThrow();
+        }
+
+        Overtaken overtaken = records.backups().overtaken(backup).orThrow();
+
+        assertThat(overtaken.common()).isZero();
+        assertThat(overtaken.lost()).isEqualTo(Stocked.ENTRIES);
+        assertThat(overtaken.differs()).isTrue();
+        assertThat(overtaken.entries()).isEqualTo("entries 1 to 9 of the ledger");
+    }
+
+    @Test
+    void a_restored_ledger_is_whole_and_has_the_head_that_was_printed_before() throws IOException {
+        Filled.fill(records);
+        PrintedHead printed =
+                PrintedHead.parse(records.ledger().head().printed()).orThrow();
+
+        records.backups().restore(backup()).orThrow();
+
+        assertThat(records.ledger().verify(Optional.of(printed)).isWhole()).isTrue();
+        assertThatThrownBy(() -> Tinkering.with(place, "DELETE FROM ledger_entry"))
+                .hasMessageContaining("not shortened");
+    }
+}

@@ -118,12 +118,14 @@ public record MixedFigures(OwnMaterial material, List<String> missing) {
         };
     }
 
-    private static WrittenFigure written(Figure figure) {
+    static WrittenFigure written(Figure figure) {
         BigDecimal middle = rounded(figure.middle());
         if (figure.spread() == Figure.Spread.EXACT) {
             return new WrittenFigure(middle, WrittenFigure.Form.EXACT, middle);
         }
         BigDecimal half = new BigDecimal((figure.high() - figure.low()) / 2)
+                // what only reckoning in binary adds is not rounded up
+                .round(new MathContext(2 * DIGITS_UNSURE + DIGITS, RoundingMode.HALF_EVEN))
                 .round(new MathContext(DIGITS_UNSURE, RoundingMode.UP));
         return new WrittenFigure(middle, WrittenFigure.Form.PLUS_MINUS, plain(half));
     }

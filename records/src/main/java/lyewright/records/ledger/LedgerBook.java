@@ -13,6 +13,7 @@ public final class LedgerBook {
 
     private final Handle handle;
     private final long now;
+    private long lastWritten;
 
     /**
      * For one transaction.
@@ -45,7 +46,13 @@ public final class LedgerBook {
                 .bind("text", entry.text())
                 .bind("seal", Chain.seal(last.seal(), entry))
                 .execute();
-        return entry.number();
+        lastWritten = entry.number();
+        return lastWritten;
+    }
+
+    /** The number of what this transaction wrote last, 0 where it wrote nothing. */
+    public long lastWritten() {
+        return lastWritten;
     }
 
     static Optional<Last> last(Handle handle) {

@@ -25,6 +25,14 @@ final class LotRows {
             FROM lot l
             """;
 
+    private static final String HELD = """
+            SELECT l.*, s.left_over, s.came FROM (
+              SELECT lot_id, sum(coalesce(milligrams, pieces)) AS left_over,
+                sum(CASE WHEN kind = 'receipt' THEN coalesce(milligrams, pieces) ELSE 0 END) AS came
+              FROM stock_move GROUP BY lot_id HAVING sum(coalesce(milligrams, pieces)) <> 0
+            ) s JOIN lot l ON l.id = s.lot_id
+            """;
+
     private static final String ORDER = " ORDER BY l.received_day, l.own_code, l.id";
 
     private static final String MOVES = """
@@ -43,7 +51,7 @@ final class LotRows {
 
     /** Lots that hold something, or less than nothing. */
     List<KeptLot> held() {
-        return lots(handle.createQuery("SELECT * FROM (" + WITH_LEFT + ") l WHERE l.left_over <> 0" + ORDER));
+        return lots(handle.createQuery(HELD + ORDER));
     }
 
     /** Every lot. */

@@ -5,11 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lyewright.formula.NameRules;
+import java.util.function.Supplier;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.material.MaterialText;
 import lyewright.records.people.Author;
 import lyewright.stock.LotStatus;
 import org.jdbi.v3.core.Handle;
@@ -19,164 +18,30 @@ final class LotWork {
 
     private final LotRows rows;
     private final ItemRows items;
-    private final Handle handle;
+    private final LotArrivals arrivals;
+    private final LotFacts facts;
     private final LedgerBook book;
     private final Author author;
-    private final java.util.function.Supplier<String> ids;
-    private final long now;
-    private long lastNumber;
 
-    LotWork(Handle handle, Author author, long now, java.util.function.Supplier<String> ids) {
-        this.handle = handle;
+    LotWork(Handle handle, Author author, long now, Supplier<String> ids) {
         this.rows = new LotRows(handle);
         this.items = new ItemRows(handle);
         this.book = new LedgerBook(handle, now);
         this.author = author;
-        this.ids = ids;
-        this.now = now;
+        this.arrivals = new LotArrivals(handle, book, author, now, ids);
+        this.facts = new LotFacts(handle, book, author);
     }
 
     LedgerBook book() {
         return book;
     }
 
-    /** The number of what was written last, 0 where nothing was. */
-    long lastNumber() {
-        return lastNumber;
+    LotArrivals arrivals() {
+        return arrivals;
     }
 
-    Outcome<List<KeptLot>> receive(List<Arrival> arrivals, String purpose) {
-        List<Problem> problems = new ArrayList<>();
-        List<KeptLot> lots = new ArrayList<>();
-        if (arrivals.isEmpty()) {
-            problems.add(new Problem("", "nothing came", "write a line for each thing that did"));
-        }
-        for (int i = 0; i < arrivals.size(); i++) {
-            String line = "lines." + i;
-            Outcome<KeptLot> lot = arrive(arrivals.get(i), purpose);
-            lot.problems().forEach(problem -> problems.add(problem.within(line)));
-            if (lot instanceof Outcome.Ok<KeptLot> ok) {
-                lots.add(ok.value());
-            }
-        }
-        return problems.isEmpty() ? Outcome.ok(lots) : new Outcome.Refused<>(problems);
-    }
-
-    private Outcome<KeptLot> arrive(Arrival arrival, String purpose) {
-        LotSaid said = arrival.said().ownCode().isBlank()
-                ? arrival.said().withCode(rows.nextCode(arrival.said().received()))
-                : arrival.said();
-        StockMove.Told told =
-                StockMove.Told.of(MoveKind.RECEIPT, arrival.amount()).withPurpose(purpose);
-        List<Problem> problems = new ArrayList<>(LotRules.check(said));
-        problems.addAll(LotRules.check(told));
-        Outcome<StockItem> item = item(arrival);
-        problems.addAll(item.problems());
-        if (arrival.amount() <= 0) {
-            problems.add(new Problem("amount", "that is nothing", "write how much came"));
-        }
-        problems.addAll(codeTaken(said.ownCode(), ""));
-        problems.addAll(supplierUnknown(said));
-        if (!problems.isEmpty()) {
-            return new Outcome.Refused<>(problems);
-        }
-        String id = ids.get();
-        StockItem of = item.orThrow();
-        rows.insert(id, of.id(), said, entry(id, of.id(), said));
-        lastNumber = rows.move(book, author, id, of.said().counting(), told);
-        return found(id);
-    }
-
-    /** What came; something new is added to the cupboard, once though two lots of it come. */
-    private Outcome<StockItem> item(Arrival arrival) {
-        if (arrival.fresh().isEmpty()) {
-            return items.find(arrival.itemId())
-                    .map(Outcome::ok)
-                    .orElseGet(() -> Outcome.refused(
-                            new Problem("item", "there is no such material in the cupboard", "choose one, or add it")));
-        }
-        ItemSaid said = arrival.fresh().get();
-        Optional<StockItem> there = said.identity()
-                .materialKey()
-                .flatMap(items::findKey)
-                .or(() -> items.list().stream()
-                        .filter(item -> NameRules.areSame(item.name(), said.name()))
-                        .findFirst());
-        if (there.isPresent()) {
-            return Outcome.ok(there.get());
-        }
-        List<Problem> problems = ItemRules.check(said);
-        if (!problems.isEmpty()) {
-            return new Outcome.Refused<>(problems);
-        }
-        StockItem item = new StockItem(ids.get(), said);
-        items.insert(item, now);
-        return Outcome.ok(item);
-    }
-
-    Outcome<List<KeptLot>> receive(Delivery delivery) {
-        return supplier(delivery.supplier())
-                .then(supplier -> receive(
-                        delivery.arrivals().stream()
-                                .map(arrival -> new Arrival(
-                                        arrival.itemId(),
-                                        arrival.fresh(),
-                                        arrival.said().withSupplier(supplier),
-                                        arrival.amount()))
-                                .toList(),
-                        ""));
-    }
-
-    private Outcome<Optional<String>> supplier(String name) {
-        return name.isBlank()
-                ? Outcome.ok(Optional.empty())
-                : Suppliers.named(handle, name, ids, now).then(found -> Outcome.ok(Optional.of(found.id())));
-    }
-
-    private long entry(String id, String itemId, LotSaid said) {
-        lastNumber = book.write(
-                author,
-                StockEntries.LOT,
-                StockEntries.lot(id, itemId, said, said.certificate().map(MaterialText::of)));
-        return lastNumber;
-    }
-
-    private List<Problem> codeTaken(String code, String byOtherThan) {
-        return rows
-                .findCode(code)
-                .filter(other -> !other.id().equals(byOtherThan))
-                .map(other -> new Problem("ownCode", "there is a lot " + code + " already", "give it another code"))
-                .stream()
-                .toList();
-    }
-
-    private List<Problem> supplierUnknown(LotSaid said) {
-        return said
-                .supplierId()
-                .filter(id -> Suppliers.byId(handle, id).isEmpty())
-                .map(id -> new Problem("supplier", "there is no such supplier", "choose one, or add it"))
-                .stream()
-                .toList();
-    }
-
-    Outcome<KeptLot> change(String id, LotSaid said) {
-        Optional<KeptLot> before = rows.find(id);
-        if (before.isEmpty()) {
-            return none();
-        }
-        List<Problem> problems = new ArrayList<>(codeTaken(said.ownCode(), id));
-        problems.addAll(supplierUnknown(said));
-        if (said.ownCode().isBlank()) {
-            problems.add(new Problem("ownCode", "its own code is empty", "write one, as in 26-0007"));
-        }
-        if (!problems.isEmpty()) {
-            return new Outcome.Refused<>(problems);
-        }
-        if (before.get().said().equals(said)) {
-            return Outcome.ok(before.get());
-        }
-        rows.update(id, before.get().itemId(), said, entry(id, before.get().itemId(), said));
-        return found(id);
+    LotFacts facts() {
+        return facts;
     }
 
     Outcome<List<Long>> take(List<Taking> from, StockMove.Told told) {
@@ -202,8 +67,7 @@ final class LotWork {
         KeptLot lot = rows.find(taking.lotId()).orElseThrow();
         StockMove.Told of = new StockMove.Told(
                 told.kind(), -taking.amount(), Optional.empty(), told.purpose(), taking.words(), told.why());
-        lastNumber = rows.move(book, author, lot.id(), counting(lot), of);
-        return lastNumber;
+        return rows.move(book, author, lot.id(), counting(lot), of);
     }
 
     private Optional<Problem> wrong(KeptLot lot, long left, long amount, MoveKind kind) {
@@ -230,7 +94,7 @@ final class LotWork {
     }
 
     Outcome<Optional<KeptLot>> make(Arrival made, List<Taking> from) {
-        return receive(List.of(made), "made here").then(lots -> {
+        return arrivals.receive(List.of(made), "made here").then(lots -> {
             KeptLot lot = lots.get(0);
             StockMove.Told told = StockMove.Told.of(MoveKind.USE, 0)
                     .withPurpose("made into lot " + lot.said().ownCode());
@@ -253,8 +117,7 @@ final class LotWork {
                         .withWhy(why.getOrDefault(entry.getKey(), ""));
                 LotRules.check(told).forEach(problem -> problems.add(problem.within(entry.getKey())));
                 if (problems.isEmpty()) {
-                    lastNumber = rows.move(book, author, lot.get().id(), counting(lot.get()), told);
-                    numbers.add(lastNumber);
+                    numbers.add(rows.move(book, author, lot.get().id(), counting(lot.get()), told));
                 }
             }
         }
@@ -289,15 +152,6 @@ final class LotWork {
                     "lot " + lot.said().ownCode() + " holds less than that by now",
                     "count the lot instead, and write there what happened");
         }
-        lastNumber = rows.move(book, author, lot.id(), counting(lot), back);
-        return Outcome.ok(lastNumber);
-    }
-
-    private Outcome<KeptLot> found(String id) {
-        return rows.find(id).map(Outcome::ok).orElseGet(LotWork::none);
-    }
-
-    private static Outcome<KeptLot> none() {
-        return Outcome.refused("there is no such lot", "go back to the cupboard");
+        return Outcome.ok(rows.move(book, author, lot.id(), counting(lot), back));
     }
 }

@@ -57,7 +57,7 @@ public final class Lots {
      * @return the lots, or none where the same form was received before
      */
     public Outcome<List<KeptLot>> receive(Author author, String token, List<Arrival> arrivals) {
-        return write(author, token, List.of(), work -> work.receive(arrivals, ""));
+        return write(author, token, List.of(), work -> work.arrivals().receive(arrivals, ""));
     }
 
     /**
@@ -69,7 +69,7 @@ public final class Lots {
      * @return the lots, or none where the same form was received before
      */
     public Outcome<List<KeptLot>> receive(Author author, String token, Delivery delivery) {
-        return write(author, token, List.of(), work -> work.receive(delivery));
+        return write(author, token, List.of(), work -> work.arrivals().receive(delivery));
     }
 
     /**
@@ -89,7 +89,7 @@ public final class Lots {
     public Outcome<KeptLot> change(Author author, String id, LotSaid said) {
         List<Problem> problems = LotRules.check(said);
         return problems.isEmpty()
-                ? database.decide(handle -> work(handle, author).change(id, said))
+                ? database.decide(handle -> work(handle, author).facts().change(id, said))
                 : new Outcome.Refused<>(problems);
     }
 
@@ -142,8 +142,8 @@ public final class Lots {
                 return Outcome.ok(already);
             }
             Outcome<T> done = work.apply(writing);
-            if (done instanceof Outcome.Ok<T> && writing.lastNumber() > 0) {
-                writing.book().done(token, writing.lastNumber());
+            if (done instanceof Outcome.Ok<T> && writing.book().lastWritten() > 0) {
+                writing.book().done(token, writing.book().lastWritten());
             }
             return done;
         });

@@ -103,7 +103,8 @@ CREATE TABLE stock_move (
     CHECK ((milligrams IS NULL) <> (pieces IS NULL)),
     CHECK (kind = 'count' OR coalesce(milligrams, pieces) <> 0)
 );
-CREATE INDEX stock_move_by_lot ON stock_move (lot_id, milligrams, pieces);
+-- all that a sum asks for, so that no row of a move is read for it
+CREATE INDEX stock_move_by_lot ON stock_move (lot_id, kind, milligrams, pieces);
 
 CREATE TABLE document (
     sha256            TEXT    NOT NULL PRIMARY KEY CHECK (length(sha256) = 64),

@@ -1,0 +1,236 @@
+package lyewright.web.cupboard;
+
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lyewright.formula.OwnMaterial;
+import lyewright.formula.Purities;
+import lyewright.material.Alkali;
+import lyewright.material.Figure;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.stock.Arrival;
+import lyewright.records.stock.Identity;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.StockItem;
+import lyewright.records.stock.Taking;
+import lyewright.stock.LotStatus;
+import lyewright.stock.MadeHere;
+import lyewright.stock.MixedFigures.Weighted;
+import lyewright.stock.SaidAmount;
+
+/**
+ * What is made here, as typed.
+ *
+ * @param name what it is
+ * @param parts of what
+ * @param water how much water
+ * @param day when
+ * @param bestBefore its last day
+ */
+record MadeForm(String name, List<Part> parts, String water, String day, String bestBefore) {
+
+    private static final Set<String> FIELDS = Set.of("name", "water", "day", "bestBefore");
+
+    MadeForm {
+        parts = List.copyOf(parts);
+    }
+
+    /** So much of a lot, as typed. */
+    record Part(String lot, String amount) {}
+
+    /**
+     * What is made, and of what.
+     *
+     * @param made the lot
+     * @param from the lots it is made of
+     */
+    record Read(Arrival made, List<Taking> from) {}
+
+    /** A part that reads. */
+    private record Ready(StockItem item, KeptLot lot, SaidAmount amount) {}
+
+    static MadeForm empty(int parts, LocalDate day) {
+        return new MadeForm("", Collections.nCopies(parts, new Part("", "")), "", day.toString(), "");
+    }
+
+    static MadeForm sent(Context ctx, int parts) {
+        return new MadeForm(
+                Typed.line(ctx, "name"),
+                IntStream.range(0, parts)
+                        .mapToObj(i -> new Part(
+                                Typed.line(ctx, "from." + i + ".lot"), Typed.line(ctx, "from." + i + ".amount")))
+                        .toList(),
+                Typed.line(ctx, "water"),
+                Typed.line(ctx, "day"),
+                Typed.line(ctx, "bestBefore"));
+    }
+
+    static boolean canBePart(ItemSaid item) {
+        return item.identity().materialKey().isPresent()
+                && (item.kind() == ItemKind.OIL || alkali(item).isPresent());
+    }
+
+    private static Optional<Alkali> alkali(ItemSaid item) {
+        return item.identity()
+                .materialKey()
+                .flatMap(key -> key.equals(Alkali.SODIUM.key())
+                        ? Optional.of(Alkali.SODIUM)
+                        : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty());
+    }
+
+    static boolean hasNoField(String path) {
+        return !FIELDS.contains(path) && !path.startsWith("from.");
+    }
+
+    /** What the records say of the lot that is made, at its field here. */
+    static Problem onTheForm(Problem problem) {
+        String path = problem.path().replaceFirst("^lines\\.0\\.", "");
+        return new Problem(path.equals("item") ? "name" : path, problem.what(), problem.remedy());
+    }
+
+    /** Read; problems name the fields. */
+    Outcome<Read> read(List<StockItem> items, Map<String, KeptLot> lots, Purities purities) {
+        List<Problem> problems = new ArrayList<>();
+        List<Ready> ready = ready(items, lots, problems);
+        Optional<LocalDate> made = ok("day", Typed.dayNeeded(day), problems);
+        Optional<Optional<LocalDate>> last = ok("bestBefore", Typed.day(bestBefore), problems);
+        long added = water.isBlank()
+                ? 0
+                : ok("water", SaidAmount.mass(water, new SaidAmount.Known(Optional.of(1.0), Map.of())), problems)
+                        .map(SaidAmount::amount)
+                        .orElse(0L);
+        if (name.isBlank()) {
+            problems.add(new Problem("name", "nothing says what it is", "write what recipes will call it"));
+        }
+        if (ready.isEmpty() && problems.isEmpty()) {
+            problems.add(new Problem("from.0.amount", "nothing is taken", "choose a lot and write how much of it"));
+        }
+        if (!problems.isEmpty()) {
+            return new Outcome.Refused<>(problems);
+        }
+        return material(ready, added, purities)
+                .then(own -> Outcome.ok(new Read(
+                        new Arrival(
+                                items.stream()
+                                        .filter(item -> item.said()
+                                                .identity()
+                                                .materialKey()
+                                                .filter(own.key()::equals)
+                                                .isPresent())
+                                        .findFirst()
+                                        .map(StockItem::id)
+                                        .orElse(""),
+                                Optional.of(ItemSaid.of(
+                                        own.key(),
+                                        own.kind().equals(OwnMaterial.LYE) ? ItemKind.ALKALI : ItemKind.OIL,
+                                        Identity.ofKey(own.key()))),
+                                said(own, made.orElseThrow(), last.orElseThrow()),
+                                added
+                                        + ready.stream()
+                                                .mapToLong(part -> part.amount().amount())
+                                                .sum()),
+                        ready.stream()
+                                .map(part -> new Taking(
+                                        part.lot().id(),
+                                        part.amount().amount(),
+                                        part.amount().words()))
+                                .toList())));
+    }
+
+    private List<Ready> ready(List<StockItem> items, Map<String, KeptLot> lots, List<Problem> problems) {
+        List<Ready> ready = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            String field = "from." + i + ".amount";
+            Optional<KeptLot> lot = Optional.ofNullable(lots.get(part.lot()));
+            Optional<StockItem> item = lot.flatMap(it ->
+                    items.stream().filter(one -> one.id().equals(it.itemId())).findFirst());
+            if (part.lot().isEmpty() && part.amount().isBlank()) {
+                continue;
+            }
+            if (lot.isEmpty() || item.isEmpty()) {
+                problems.add(new Problem(field, "nothing says of which lot", "choose one"));
+                continue;
+            }
+            ok(field, SaidAmount.mass(part.amount(), Known.of(item.map(StockItem::said))), problems)
+                    .ifPresent(amount -> ready.add(new Ready(item.get(), lot.get(), amount)));
+        }
+        return ready;
+    }
+
+    private Outcome<OwnMaterial> material(List<Ready> ready, long added, Purities purities) {
+        String source = "made here of lot"
+                + (ready.size() == 1 ? " " : "s ")
+                + String.join(
+                        ", ",
+                        ready.stream().map(part -> part.lot().said().ownCode()).toList());
+        if (ready.stream().allMatch(part -> part.item().said().kind() == ItemKind.OIL)) {
+            if (added > 0) {
+                return Outcome.refused(new Problem("water", "oils do not take water", "leave it empty"));
+            }
+            Map<String, Long> oils = new LinkedHashMap<>();
+            ready.forEach(part -> oils.merge(
+                    part.item().said().identity().materialKey().orElse(""),
+                    part.amount().amount(),
+                    Long::sum));
+            return Outcome.ok(MadeHere.premix(name.strip(), oils, source));
+        }
+        Set<Alkali> alkalis = new LinkedHashSet<>();
+        ready.forEach(part -> alkali(part.item().said()).ifPresent(alkalis::add));
+        boolean onlyAlkali =
+                ready.stream().allMatch(part -> alkali(part.item().said()).isPresent());
+        if (!onlyAlkali || alkalis.size() != 1) {
+            return Outcome.refused(
+                    "stock lye is one alkali and water, a premix is oils; this is neither", "make it in two goes");
+        }
+        if (added <= 0) {
+            return Outcome.refused(new Problem("water", "lye needs water", "write how much, as in 500 g"));
+        }
+        Alkali alkali = alkalis.iterator().next();
+        List<Weighted> weighted = ready.stream()
+                .map(part -> new Weighted(
+                        purity(part, purities.figure(alkali)), part.amount().amount()))
+                .toList();
+        return Outcome.ok(MadeHere.lye(name.strip(), alkali, weighted, added, source));
+    }
+
+    private static Figure purity(Ready part, Figure usual) {
+        return part.lot()
+                .said()
+                .certificate()
+                .flatMap(OwnMaterial::strength)
+                .map(strength -> strength.pure().figure(""))
+                .orElse(usual);
+    }
+
+    private static LotSaid said(OwnMaterial own, LocalDate day, Optional<LocalDate> last) {
+        return new LotSaid(
+                "",
+                Optional.empty(),
+                "",
+                day,
+                Optional.empty(),
+                last,
+                Optional.empty(),
+                LotStatus.USABLE,
+                Optional.of(own),
+                "");
+    }
+
+    private static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
+        read.problems().forEach(problem -> problems.add(problem.within(path)));
+        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
+    }
+}

@@ -77,4 +77,9 @@ final class Amounts {
             return 2;
         }
     }
+
+    /** How much of what came is there, whole percent from 0 to 100; 0 where nothing came. */
+    static int level(long there, long came) {
+        return came <= 0 ? 0 : (int) Math.max(0, Math.min(100, Math.round(100.0 * there / came)));
+    }
 }

@@ -60,7 +60,8 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
                 : Optional.empty();
     }
 
-    private static Optional<Alkali> alkali(String key) {
+    /** The alkali that sheets call so. */
+    static Optional<Alkali> alkali(String key) {
         return key.equals(Alkali.SODIUM.key())
                 ? Optional.of(Alkali.SODIUM)
                 : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty();

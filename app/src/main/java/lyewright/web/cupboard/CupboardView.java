@@ -80,7 +80,7 @@ final class CupboardView {
         List<Lot> lots = own.stream().map(KeptLot::lot).toList();
         long usable = Allocation.usableAmount(lots, today);
         long came = own.stream().mapToLong(KeptLot::came).sum();
-        int level = came <= 0 ? -1 : (int) Math.max(0, Math.min(100, Math.round(100.0 * usable / came)));
+        int level = came <= 0 ? -1 : Amounts.level(usable, came);
         return new Thing(
                 item.name(),
                 "/stores/cupboard/" + item.id(),

@@ -113,7 +113,6 @@ final class DeliveryReading {
     }
 
     private <T> Optional<T> ok(String path, Outcome<T> read) {
-        read.problems().forEach(problem -> problems.add(problem.within(path)));
-        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
+        return Typed.ok(path, read, problems);
     }
 }

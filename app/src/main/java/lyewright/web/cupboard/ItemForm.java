@@ -109,9 +109,9 @@ record ItemForm(
         Optional<WrittenMass> mass = Optional.empty();
         Optional<Long> pieces = Optional.empty();
         if (!reorder.isBlank() && counted) {
-            pieces = ok("reorder", SaidAmount.pieces(reorder), problems).map(SaidAmount::amount);
+            pieces = Typed.ok("reorder", SaidAmount.pieces(reorder), problems).map(SaidAmount::amount);
         } else if (!reorder.isBlank()) {
-            mass = ok("reorder", WrittenMass.parse(Said.measure(reorder)), problems);
+            mass = Typed.ok("reorder", WrittenMass.parse(Said.measure(reorder)), problems);
         }
         Map<String, Long> held = spoons(problems);
         if (!problems.isEmpty()) {
@@ -147,15 +147,10 @@ record ItemForm(
                         "'" + line.strip() + "' does not say what it holds",
                         "write it as in teaspoon: 2.1 g"));
             } else {
-                ok("spoons", SaidAmount.mass(line.substring(colon + 1), SaidAmount.Known.NOTHING), problems)
+                Typed.ok("spoons", SaidAmount.mass(line.substring(colon + 1), SaidAmount.Known.NOTHING), problems)
                         .ifPresent(holds -> held.put(line.substring(0, colon).strip(), holds.amount()));
             }
         }
         return held;
-    }
-
-    private static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
-        read.problems().forEach(problem -> problems.add(problem.within(path)));
-        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
     }
 }

@@ -112,8 +112,7 @@ final class ItemView {
 
     private LotLine line(ItemSaid said, KeptLot kept, Map<String, String> suppliers) {
         Lot lot = kept.lot();
-        int level =
-                kept.came() <= 0 ? 0 : (int) Math.max(0, Math.min(100, Math.round(100.0 * kept.left() / kept.came())));
+        int level = Amounts.level(kept.left(), kept.came());
         return new LotLine(
                 lot.code(),
                 "/stores/lots/" + lot.id(),

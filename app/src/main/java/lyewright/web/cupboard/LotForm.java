@@ -63,9 +63,9 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
     /** The same lot with what was typed. */
     Outcome<LotSaid> read(LotSaid before, String currency) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Optional<LocalDate>> openedOn = ok("opened", Typed.day(opened), problems);
-        Optional<Optional<LocalDate>> lastDay = ok("bestBefore", Typed.day(bestBefore), problems);
-        Optional<Optional<Price>> paid = ok("price", Amounts.price(price, currency), problems);
+        Optional<Optional<LocalDate>> openedOn = Typed.ok("opened", Typed.day(opened), problems);
+        Optional<Optional<LocalDate>> lastDay = Typed.ok("bestBefore", Typed.day(bestBefore), problems);
+        Optional<Optional<Price>> paid = Typed.ok("price", Amounts.price(price, currency), problems);
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
@@ -80,10 +80,5 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
                 before.status(),
                 before.certificate(),
                 notes));
-    }
-
-    private static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
-        read.problems().forEach(problem -> problems.add(problem.within(path)));
-        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
     }
 }

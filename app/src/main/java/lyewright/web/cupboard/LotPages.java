@@ -5,10 +5,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.people.Author;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
@@ -80,7 +78,7 @@ final class LotPages implements Feature {
         KeptLot lot = lot(ctx);
         LotForm form = LotForm.sent(ctx);
         Outcome<KeptLot> changed = form.read(lot.said(), shop.workshop().currency())
-                .then(said -> kept(() -> shop.records().lots().change(author(), lot.id(), said)));
+                .then(said -> Typed.kept(() -> shop.records().lots().change(author(), lot.id(), said)));
         done(ctx, lot, Map.of(), form, changed);
     }
 
@@ -95,7 +93,7 @@ final class LotPages implements Feature {
         Optional<MoveKind> kind = MoveKind.ofWord(typed.getOrDefault("kind", ""))
                 .filter(it -> it != MoveKind.RECEIPT && it != MoveKind.COUNT);
         Outcome<List<Long>> taken = DeliveryReading.amount(typed.getOrDefault("amount", ""), Optional.of(item))
-                .then(amount -> kept(() -> taken(lot, kind.orElse(MoveKind.USE), amount, typed)));
+                .then(amount -> Typed.kept(() -> taken(lot, kind.orElse(MoveKind.USE), amount, typed)));
         Outcome<List<Long>> atTheField = taken instanceof Outcome.Ok
                 ? taken
                 : new Outcome.Refused<>(taken.problems().stream()
@@ -129,7 +127,7 @@ final class LotPages implements Feature {
                 lot,
                 Map.of(),
                 LotForm.of(lot.said()),
-                kept(() -> shop.records().lots().change(author(), lot.id(), said)));
+                Typed.kept(() -> shop.records().lots().change(author(), lot.id(), said)));
     }
 
     private void certify(Context ctx) {
@@ -137,7 +135,7 @@ final class LotPages implements Feature {
         ItemSaid item = shop.records().items().find(lot.itemId()).orElseThrow().said();
         CertificateForm form = CertificateForm.sent(ctx);
         Outcome<KeptLot> certified = form.read(item, lot.said().ownCode())
-                .then(certificate -> kept(() -> shop.records()
+                .then(certificate -> Typed.kept(() -> shop.records()
                         .lots()
                         .change(author(), lot.id(), lot.said().withCertificate(certificate))));
         if (certified instanceof Outcome.Ok) {
@@ -156,7 +154,8 @@ final class LotPages implements Feature {
         KeptLot lot = lot(ctx);
         String number = ctx.pathParam("number");
         Outcome<Long> back = number.matches("[0-9]{1,15}")
-                ? kept(() -> shop.records().lots().correct(author(), Long.parseLong(number), Typed.line(ctx, "why")))
+                ? Typed.kept(
+                        () -> shop.records().lots().correct(author(), Long.parseLong(number), Typed.line(ctx, "why")))
                 : Outcome.refused("there is no such move", "go back to the lot");
         if (back instanceof Outcome.Ok) {
             Answers.seeOther(ctx, "/stores/lots/" + lot.id());
@@ -171,15 +170,6 @@ final class LotPages implements Feature {
             Answers.seeOther(ctx, "/stores/lots/" + lot.id());
         } else {
             show(ctx, lot, typed, edit, outcome.problems());
-        }
-    }
-
-    /** A full disk must not cost what was typed. */
-    private static <T> Outcome<T> kept(Supplier<Outcome<T>> work) {
-        try {
-            return work.get();
-        } catch (RecordsTrouble e) {
-            return Outcome.refused(e.problem());
         }
     }
 }

@@ -56,7 +56,7 @@ final class LotView {
             List<Problem> problems) {
         Records records = shop.records();
         StockItem item = records.items().find(lot.itemId()).orElseThrow();
-        int level = lot.came() <= 0 ? 0 : (int) Math.max(0, Math.min(100, Math.round(100.0 * lot.left() / lot.came())));
+        int level = Amounts.level(lot.left(), lot.came());
         return new LotPage(
                 shop.frame("Lot " + lot.said().ownCode(), Section.STORES)
                         .with(List.of("stores.css", "cupboard.css"), List.of()),

@@ -83,11 +83,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     private static Optional<Alkali> alkali(ItemSaid item) {
-        return item.identity()
-                .materialKey()
-                .flatMap(key -> key.equals(Alkali.SODIUM.key())
-                        ? Optional.of(Alkali.SODIUM)
-                        : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty());
+        return item.identity().materialKey().flatMap(CertificateForm::alkali);
     }
 
     static boolean hasNoField(String path) {
@@ -104,11 +100,11 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     Outcome<Read> read(List<StockItem> items, Map<String, KeptLot> lots, Purities purities) {
         List<Problem> problems = new ArrayList<>();
         List<Ready> ready = ready(items, lots, problems);
-        Optional<LocalDate> made = ok("day", Typed.dayNeeded(day), problems);
-        Optional<Optional<LocalDate>> last = ok("bestBefore", Typed.day(bestBefore), problems);
+        Optional<LocalDate> made = Typed.ok("day", Typed.dayNeeded(day), problems);
+        Optional<Optional<LocalDate>> last = Typed.ok("bestBefore", Typed.day(bestBefore), problems);
         long added = water.isBlank()
                 ? 0
-                : ok("water", SaidAmount.mass(water, new SaidAmount.Known(Optional.of(1.0), Map.of())), problems)
+                : Typed.ok("water", SaidAmount.mass(water, new SaidAmount.Known(Optional.of(1.0), Map.of())), problems)
                         .map(SaidAmount::amount)
                         .orElse(0L);
         if (name.isBlank()) {
@@ -164,7 +160,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                 problems.add(new Problem(field, "nothing says of which lot", "choose one"));
                 continue;
             }
-            ok(field, SaidAmount.mass(part.amount(), Known.of(item.map(StockItem::said))), problems)
+            Typed.ok(field, SaidAmount.mass(part.amount(), Known.of(item.map(StockItem::said))), problems)
                     .ifPresent(amount -> ready.add(new Ready(item.get(), lot.get(), amount)));
         }
         return ready;
@@ -227,10 +223,5 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                 LotStatus.USABLE,
                 Optional.of(own),
                 "");
-    }
-
-    private static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
-        read.problems().forEach(problem -> problems.add(problem.within(path)));
-        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
     }
 }

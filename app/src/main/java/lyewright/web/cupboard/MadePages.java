@@ -9,14 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lyewright.formula.OwnMaterial;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.KeptLot;
@@ -63,8 +61,8 @@ final class MadePages implements Feature {
         OpenedIn.check(ctx, shop);
         Records records = shop.records();
         Outcome<MadeForm.Read> read = form.read(records.items().list(), lots(), RecipeSheet.purities(shop.workshop()));
-        Outcome<Optional<KeptLot>> made = read.then(
-                ready -> kept(() -> records.lots().make(records.people().desk(), token, ready.made(), ready.from())));
+        Outcome<Optional<KeptLot>> made = read.then(ready ->
+                Typed.kept(() -> records.lots().make(records.people().desk(), token, ready.made(), ready.from())));
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {
             ok.value().flatMap(lot -> lot.said().certificate()).ifPresent(this::nameForRecipes);
             Answers.seeOther(
@@ -82,15 +80,6 @@ final class MadePages implements Feature {
     private void nameForRecipes(OwnMaterial made) {
         if (shop.records().materials().findKey(made.key()).isEmpty()) {
             shop.records().materials().add(made);
-        }
-    }
-
-    private static <T> Outcome<T> kept(Supplier<Outcome<T>> work) {
-        try {
-            return work.get();
-        } catch (RecordsTrouble e) {
-            // a full disk must not cost what was typed
-            return Outcome.refused(e.problem());
         }
     }
 

@@ -3,8 +3,12 @@ package lyewright.web.cupboard;
 import io.javalin.http.Context;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.RecordsTrouble;
 
 /** What forms of the cupboard send. */
 final class Typed {
@@ -56,5 +60,20 @@ final class Typed {
         return day(typed)
                 .then(day -> day.<Outcome<LocalDate>>map(Outcome::ok)
                         .orElseGet(() -> Outcome.refused("nothing says which day", "write it, as in 2026-11-25")));
+    }
+
+    /** What was read; what is wrong with it is noted at its field. */
+    static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
+        read.problems().forEach(problem -> problems.add(problem.within(path)));
+        return read instanceof Outcome.Ok<T> ok ? Optional.of(ok.value()) : Optional.empty();
+    }
+
+    /** Writes what was typed; a full disk must not cost it. */
+    static <T> Outcome<T> kept(Supplier<Outcome<T>> work) {
+        try {
+            return work.get();
+        } catch (RecordsTrouble e) {
+            return Outcome.refused(e.problem());
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.util.logging.Logger;
 import lyewright.measure.Outcome;
 import lyewright.records.backup.Backups;
 import lyewright.records.equipment.EquipmentRegister;
+import lyewright.records.file.DocumentFiles;
 import lyewright.records.file.Photographs;
 import lyewright.records.ledger.Ledger;
 import lyewright.records.material.OwnMaterials;
@@ -15,6 +16,8 @@ import lyewright.records.people.People;
 import lyewright.records.recipe.Drafts;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.WorkshopSettings;
+import lyewright.records.stock.DocumentCheck;
+import lyewright.records.stock.LotDocuments;
 import lyewright.records.stock.Lots;
 import lyewright.records.stock.StockBook;
 import lyewright.records.stock.StockCheck;
@@ -121,7 +124,7 @@ public final class Records implements AutoCloseable {
 
     /** The ledger. */
     public Ledger ledger() {
-        return new Ledger(database, List.of(new StockCheck()));
+        return new Ledger(database, List.of(new StockCheck(), new DocumentCheck(documentFiles())));
     }
 
     /** Who sells materials. */
@@ -137,6 +140,15 @@ public final class Records implements AutoCloseable {
     /** Lots and their moves. */
     public Lots lots() {
         return new Lots(database);
+    }
+
+    /** Documents of lots. */
+    public LotDocuments documents() {
+        return new LotDocuments(database, documentFiles());
+    }
+
+    private DocumentFiles documentFiles() {
+        return new DocumentFiles(place.files(), place instanceof Place.Server);
     }
 
     /** The way into the cupboard for the rows of a file. */

@@ -3,10 +3,8 @@ package lyewright.records.backup;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.sql.Connection;
@@ -17,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import lyewright.records.file.FileShelf;
@@ -43,9 +42,12 @@ final class BackupWriter {
         for (String table : TableOrder.TABLES) {
             table(table);
         }
+        // pictures and PDFs are packed as they are, and a text of one sign a million times may not be packed too tightly to be believed
+        zip.setLevel(Deflater.NO_COMPRESSION);
         for (String name : files()) {
             file(name);
         }
+        zip.setLevel(Deflater.DEFAULT_COMPRESSION);
         zip.putNextEntry(new ZipEntry(Manifest.NAME));
         zip.write(new Manifest(Manifest.FORMAT, schema, now, Optional.of(ledger), parts, missing).bytes());
         zip.closeEntry();
@@ -101,21 +103,23 @@ final class BackupWriter {
         return names;
     }
 
+    /** Looked at first, then copied: however long, it is never all in memory. */
     private void file(String hash) throws IOException {
-        try (InputStream content = Files.newInputStream(shelf.at(hash))) {
-            byte[] bytes = content.readAllBytes();
-            if (!FileShelf.nameOf(bytes).equals(hash)) {
-                // harmed on the disk: what it holds is no longer what was kept
-                missing.add(hash);
-                return;
-            }
-            zip.putNextEntry(new ZipEntry(Part.ofFile(hash)));
-            zip.write(bytes);
-            zip.closeEntry();
-            parts.add(new Part(Part.ofFile(hash), 0, bytes.length, hash));
-        } catch (NoSuchFileException e) {
+        if (!shelf.isSound(hash)) {
+            // gone, or harmed on the disk: what it holds is no longer what was kept
             missing.add(hash);
+            return;
         }
+        String name = Part.ofFile(hash);
+        zip.putNextEntry(new ZipEntry(name));
+        Measured out = new Measured(zip);
+        Files.copy(shelf.at(hash), out);
+        zip.closeEntry();
+        Part part = out.part(name, 0);
+        if (!part.sha256().equals(hash)) {
+            throw new IOException("a file was changed while it was copied");
+        }
+        parts.add(part);
     }
 
     /** Counts and digests what goes through it, and leaves what is below open. */

@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -26,6 +28,11 @@ import org.jspecify.annotations.Nullable;
 public final class FileShelf {
 
     private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
+
+    private static final String BEFORE = "being-written-";
+    private static final String AFTER = ".tmp";
+
+    static final int BUFFER = 1 << 16;
 
     private static final String SHARED = "used-by-a-server.txt";
 
@@ -94,7 +101,7 @@ public final class FileShelf {
         if (Files.isDirectory(folder) && !isShared()) {
             Files.writeString(
                     folder.resolve(SHARED),
-                    "A database server's records have photographs here: none is taken away by itself.\n");
+                    "A database server's records have photographs or documents here: none is taken away by itself.\n");
         }
     }
 
@@ -131,10 +138,77 @@ public final class FileShelf {
         return name;
     }
 
-    /** Puts a content in its place that must have this name; false where it has another. */
+    /** Puts a content in its place that must have this name; false where it has another. However long, it is never all in memory. */
     public boolean put(String name, InputStream content) throws IOException {
-        byte[] all = content.readAllBytes();
-        return nameOf(all).equals(name) && put(all).equals(name);
+        try (WaitingFile waiting = receive(content, Long.MAX_VALUE)) {
+            boolean same = waiting.name().equals(name);
+            if (same) {
+                place(waiting);
+            }
+            return same;
+        }
+    }
+
+    /** Writes a content beside the shelf, so that it can be judged before it has a place there. */
+    WaitingFile receive(InputStream content, long most) throws IOException {
+        Files.createDirectories(folder);
+        return WaitingFile.write(Files.createTempFile(folder, BEFORE, AFTER), content, most);
+    }
+
+    /** Gives what waits its place; what lay there under its name, harmed perhaps, is gone. */
+    void place(WaitingFile waiting) throws IOException {
+        Path at = at(waiting.name());
+        Path in = folderOf(at);
+        if (!Files.isDirectory(in)) {
+            Files.createDirectories(in);
+            syncFolder(folder);
+        }
+        try {
+            finish(waiting.path(), at);
+        } catch (IOException e) {
+            // Windows moves nothing over a file that somebody reads just now; the same content is as good
+            if (!Files.isRegularFile(at) || Files.mismatch(waiting.path(), at) >= 0) {
+                throw e;
+            }
+        }
+    }
+
+    /** Whether the file of a name is there and has the content that the name says, read through. */
+    public boolean isSound(String name) throws IOException {
+        try (InputStream in = Files.newInputStream(at(name))) {
+            return nameOf(in).equals(name);
+        } catch (NoSuchFileException e) {
+            return false;
+        }
+    }
+
+    private static String nameOf(InputStream content) throws IOException {
+        MessageDigest digest = sha256();
+        byte[] buffer = new byte[BUFFER];
+        for (int read = content.read(buffer); read >= 0; read = content.read(buffer)) {
+            digest.update(buffer, 0, read);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Takes away what was begun before a moment and never got its name, as when the power went. */
+    void removeHalfWritten(Instant before) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(folder, 2)) {
+            for (Path file : (Iterable<Path>) files::iterator) {
+                String name = String.valueOf(file.getFileName());
+                if (name.startsWith(BEFORE)
+                        && name.endsWith(AFTER)
+                        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                        && Files.getLastModifiedTime(file).toInstant().isBefore(before)) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     /** A file of another length was harmed by something else than us, and is written again. */
@@ -143,12 +217,17 @@ public final class FileShelf {
     }
 
     private static Path begin(Path at) throws IOException {
+        Path in = folderOf(at);
+        Files.createDirectories(in);
+        return Files.createTempFile(in, BEFORE, AFTER);
+    }
+
+    private static Path folderOf(Path at) {
         Path in = at.getParent();
         if (in == null) {
             throw new IllegalStateException("a file lies in a folder");
         }
-        Files.createDirectories(in);
-        return Files.createTempFile(in, "being-written-", ".tmp");
+        return in;
     }
 
     private static void finish(Path beside, Path at) throws IOException {

@@ -86,6 +86,7 @@ public final class Photographs {
                         DELETE FROM photograph WHERE kept_epoch_ms < :before AND NOT EXISTS (
                           SELECT 1 FROM recipe WHERE recipe.photograph_sha256 = photograph.sha256)
                         """).bind("before", before).execute());
+        shelf.removeHalfWritten(Instant.ofEpochMilli(before));
         int gone = 0;
         for (String name : shelf.namesBefore(Instant.ofEpochMilli(before))) {
             gone += removeUnlessKept(name) ? 1 : 0;

@@ -32,12 +32,26 @@ public final class Ledger {
         this.checks = List.copyOf(checks);
     }
 
-    /** Whether rows that are kept beside the ledger still say what their entries say. */
+    /** Whether what is kept beside the ledger still says what its entries say. */
     @FunctionalInterface
     public interface RowCheck {
 
-        /** What differs, in the transaction of a handle. */
-        List<Finding> check(Handle handle);
+        /** Looks, in the transaction of a handle. */
+        Checked check(Handle handle);
+    }
+
+    /**
+     * What a check found.
+     *
+     * @param findings what differs
+     * @param looked what was looked at and how far, a sentence; empty where that is plain
+     */
+    public record Checked(List<Finding> findings, Optional<String> looked) {
+
+        /** Copies its list. */
+        public Checked {
+            findings = List.copyOf(findings);
+        }
     }
 
     /** An entry and its seal. */
@@ -81,9 +95,14 @@ public final class Ledger {
         return database.read(handle -> {
             List<Finding> all = new ArrayList<>(chain(handle));
             printed.flatMap(head -> head.against(seal(handle, head.number()))).ifPresent(all::add);
-            checks.forEach(check -> all.addAll(check.check(handle)));
+            List<String> looked = new ArrayList<>();
+            for (RowCheck check : checks) {
+                Checked checked = check.check(handle);
+                all.addAll(checked.findings());
+                checked.looked().ifPresent(looked::add);
+            }
             List<Finding> told = all.subList(0, Math.min(TOLD, all.size()));
-            return new Verified(head(handle), told, all.size() - told.size());
+            return new Verified(head(handle), told, all.size() - told.size(), looked);
         });
     }
 

@@ -26,14 +26,14 @@ public final class StockCheck implements Ledger.RowCheck {
             @Nullable String told) {}
 
     @Override
-    public List<Finding> check(Handle handle) {
+    public Ledger.Checked check(Handle handle) {
         List<Finding> findings = new ArrayList<>();
         moves(handle, findings);
         lots(handle, findings);
         missing(handle)
                 .forEach(number -> findings.add(new Finding(
                         number, "Entry " + number + " tells of a move that is not among the moves any more.")));
-        return findings;
+        return new Ledger.Checked(findings, Optional.empty());
     }
 
     private static void moves(Handle handle, List<Finding> findings) {

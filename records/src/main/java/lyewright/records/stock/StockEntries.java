@@ -5,11 +5,15 @@ import java.sql.SQLException;
 import java.util.Optional;
 import lyewright.records.ledger.EntryText;
 
-/** What the ledger tells of lots and moves. These texts are sealed: what a fact is called never changes, new facts may be added. */
+/** What the ledger tells of lots, their moves and their documents. These texts are sealed: what a fact is called never changes, new facts may be added. */
 final class StockEntries {
 
     static final String LOT = "lot";
     static final String MOVE = "stock move";
+    static final String DOCUMENT = "lot document";
+
+    /** The fact that tells why a document was taken off its lot; an entry without it tells that it was put there. */
+    static final String TAKEN_OFF = "taken off";
 
     private StockEntries() {}
 
@@ -70,6 +74,17 @@ final class StockEntries {
                 .with("purpose", row.getString("purpose"))
                 .with("words", row.getString("words"))
                 .with("why", row.getString("why"));
+    }
+
+    /** What the ledger tells of a document of a lot; with the digest of its bytes, so that the chain covers them. */
+    static EntryText document(String lotId, String sha256, String mediaType, long bytes, String name, String takenOff) {
+        return new EntryText()
+                .with("lot", lotId)
+                .with("sha256", sha256)
+                .with("type", mediaType)
+                .with("bytes", bytes)
+                .with("name", name)
+                .with(TAKEN_OFF, takenOff);
     }
 
     private static Optional<String> text(ResultSet row, String column) throws SQLException {

@@ -3,6 +3,7 @@ package lyewright.records.backup;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,11 +22,14 @@ import lyewright.records.Tinkering;
 import lyewright.records.Workbench;
 import lyewright.records.file.FileShelf;
 import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotDocument;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Stocked;
 import lyewright.records.stock.Taking;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The ledger and documents in a backup, and a restore that would lose some of it. */
 @OnBoth
@@ -47,6 +51,18 @@ class LedgerInBackupTest extends Workbench {
                 "INSERT INTO document (sha256, media_type, size_bytes, kept_epoch_ms) VALUES ('" + name
                         + "', 'text/plain', " + bytes.length + ", 0)");
         return name;
+    }
+
+    /** The same through the door, on a lot of a filled workshop. */
+    private LotDocument onALot(String content) {
+        return records.documents()
+                .add(
+                        records.people().desk(),
+                        records.lots().findCode("26-0001").orElseThrow().id(),
+                        "Certificate",
+                        new ByteArrayInputStream(content.getBytes(StandardCharsets.UTF_8)))
+                .orThrow()
+                .document();
     }
 
     private Path at(String name) {
@@ -72,6 +88,65 @@ class LedgerInBackupTest extends Workbench {
         Files.writeString(at(name), "Certificate of analysis, INVENTED");
 
         assertThat(Backups.check(backup()).orThrow().missingFiles()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void a_lots_documents_go_with_a_backup_into_a_workshop_of_either_kind(Kind other) throws IOException {
+        Filled.fill(records);
+        LotDocument document = onALot("Certificate of analysis, invented");
+        Path backup = backup();
+
+        try (Records restored = Records.open(other.place(folder), clock).orThrow()) {
+            restored.backups().restore(backup).orThrow();
+
+            assertThat(restored.documents().of(document.lotId())).containsExactly(document);
+            assertThat(restored.documents().file(document).orElseThrow())
+                    .hasContent("Certificate of analysis, invented");
+            assertThat(restored.ledger().verify(Optional.empty()).isWhole()).isTrue();
+        }
+    }
+
+    @Test
+    void a_lots_document_whose_file_has_gone_does_not_prevent_a_backup_and_verifying_says_so_after_it()
+            throws IOException {
+        Filled.fill(records);
+        LotDocument document = onALot("Certificate of analysis, invented");
+        Files.delete(at(document.sha256()));
+        Path backup = backup();
+        assertThat(Backups.check(backup).orThrow().missingFiles()).isEqualTo(1);
+
+        records.backups().restore(backup).orThrow();
+
+        assertThat(records.documents().of(document.lotId())).containsExactly(document);
+        assertThat(records.documents().file(document)).isEmpty();
+        assertThat(records.ledger().verify(Optional.empty()).findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.what()).contains("the file of the document"));
+    }
+
+    @Test
+    void a_restore_mends_a_file_that_was_harmed_since() throws IOException {
+        Filled.fill(records);
+        LotDocument document = onALot("Certificate of analysis, invented");
+        Path backup = backup();
+        Files.writeString(at(document.sha256()), "Certificate of analysis, INVENTED");
+
+        records.backups().restore(backup).orThrow();
+
+        assertThat(at(document.sha256())).hasContent("Certificate of analysis, invented");
+    }
+
+    @Test
+    void a_long_document_that_could_be_packed_very_tightly_comes_back_all_the_same() throws IOException {
+        Filled.fill(records);
+        LotDocument document = onALot("-".repeat(6 << 20));
+        Path backup = backup();
+        Files.delete(at(document.sha256()));
+
+        records.backups().restore(backup).orThrow();
+
+        assertThat(at(document.sha256())).hasSize(6 << 20);
     }
 
     @Test

@@ -43,7 +43,7 @@ class LedgerTest extends Workbench {
 
     @Test
     void what_nobody_touched_is_whole() {
-        assertThat(verified()).isEqualTo(new Verified(records.ledger().head(), List.of(), 0));
+        assertThat(verified()).isEqualTo(new Verified(records.ledger().head(), List.of(), 0, List.of()));
         assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
         assertThat(records.ledger().verify(Optional.of(printed())).isWhole()).isTrue();
         restart();

@@ -3,6 +3,7 @@ package lyewright.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lyewright.chain.Finding;
 import lyewright.chain.PrintedHead;
 import lyewright.measure.Outcome;
@@ -71,9 +72,14 @@ final class VerifyCommand implements Command {
         long entries = verified.head().number();
         return (entries == 1 ? "The one entry is as it was" : "All " + entries + " entries are as they were")
                 + " sealed; lots and moves say what the ledger says.\n"
+                + looked(verified)
                 + "The head is " + verified.head().printed() + ".\n"
                 + held.map(head -> "Entry " + head.number() + " is the one on your paper.\n")
                         .orElse("Without a printed head (--head) this cannot show what was cut off at the end.\n");
+    }
+
+    private static String looked(Verified verified) {
+        return verified.looked().stream().map(sentence -> sentence + "\n").collect(Collectors.joining());
     }
 
     private static String findings(Verified verified) {
@@ -84,7 +90,8 @@ final class VerifyCommand implements Command {
         if (verified.more() > 0) {
             text.append("  and ").append(verified.more()).append(" more\n");
         }
-        return text.append(
+        return text.append(looked(verified))
+                .append(
                         "Nothing was changed by looking. Restore a backup from before, or ask whoever could write there.\n")
                 .toString();
     }

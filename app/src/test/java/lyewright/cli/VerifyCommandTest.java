@@ -2,6 +2,9 @@ package lyewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -17,6 +20,7 @@ import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.Test;
@@ -109,6 +113,41 @@ class VerifyCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.lines())
                 .startsWith("Not as it was sealed:", "  Entry 4: the move says something else now than the ledger.");
+    }
+
+    private String document() {
+        try (Records records = Records.open(new Place.Folder(folder.resolve("shop")), Clock.systemUTC())
+                .orThrow()) {
+            KeptLot lot = records.lots().held().get(0);
+            return records.documents()
+                    .add(
+                            records.people().desk(),
+                            lot.id(),
+                            "Letter",
+                            new ByteArrayInputStream("Dear maker, invented".getBytes(StandardCharsets.UTF_8)))
+                    .orThrow()
+                    .document()
+                    .sha256();
+        }
+    }
+
+    @Test
+    void a_lots_documents_are_read_through_and_an_exchanged_file_is_named() throws Exception {
+        receive(1);
+        String sha256 = document();
+        assertThat(verify().lines())
+                .startsWith(
+                        "All 3 entries are as they were sealed; lots and moves say what the ledger says.",
+                        "One document's file was read through and held against the ledger.");
+        Files.writeString(
+                folder.resolve("shop/files/" + sha256.substring(0, 2) + "/" + sha256), "Dear maker, INVENTED");
+
+        Run run = verify();
+
+        assertThat(run.exit()).isEqualTo(3);
+        assertThat(run.lines())
+                .contains(
+                        "  Entry 3: the file of the document \"Letter\" has other bytes than those that were sealed.");
     }
 
     @Test

@@ -26,6 +26,7 @@ public final class CupboardPages implements Feature {
                 new DeliveryPages(shop),
                 new ItemPages(shop),
                 new LotPages(shop),
+                new DocumentPages(shop),
                 new MadePages(shop),
                 new CountPages(shop),
                 new SupplierPages(shop));

@@ -3,6 +3,7 @@ package lyewright.web.cupboard;
 import java.util.List;
 import java.util.Optional;
 import lyewright.web.Frame;
+import lyewright.web.Notice;
 import lyewright.web.TextField;
 
 /**
@@ -22,6 +23,7 @@ import lyewright.web.TextField;
  * @param status what it is, and what it may become
  * @param edit what can be changed of it
  * @param certificate what its certificate says; empty where no figure of it would count
+ * @param documents what is kept with it
  * @param moves what came and went, the newest first
  * @param troubles what is wrong that belongs to no field
  */
@@ -40,6 +42,7 @@ public record LotPage(
         Status status,
         List<TextField> edit,
         Optional<Certificate> certificate,
+        DocumentsPart documents,
         List<Move> moves,
         List<String> troubles) {
 
@@ -49,6 +52,37 @@ public record LotPage(
         edit = List.copyOf(edit);
         moves = List.copyOf(moves);
         troubles = List.copyOf(troubles);
+    }
+
+    /** The same, telling something. */
+    LotPage telling(Notice notice) {
+        return with(frame.telling(notice), documents);
+    }
+
+    /** The same with another part of documents. */
+    LotPage with(DocumentsPart part) {
+        return with(frame, part);
+    }
+
+    private LotPage with(Frame around, DocumentsPart part) {
+        return new LotPage(
+                around,
+                code,
+                item,
+                itemAddress,
+                address,
+                token,
+                left,
+                level,
+                state,
+                facts,
+                take,
+                status,
+                edit,
+                certificate,
+                part,
+                moves,
+                troubles);
     }
 
     /**

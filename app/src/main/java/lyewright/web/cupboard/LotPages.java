@@ -35,10 +35,7 @@ final class LotPages implements Feature {
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.get(ONE, ctx -> {
-            KeptLot lot = lot(ctx);
-            show(ctx, lot, Map.of(), LotForm.of(lot.said()), List.of());
-        });
+        routes.get(ONE, this::open);
         routes.post(ONE, this::change);
         routes.post(ONE + "/take", this::take);
         routes.post(ONE + "/status", this::judge);
@@ -50,7 +47,16 @@ final class LotPages implements Feature {
         return shop.records().people().desk();
     }
 
+    static String addressOf(String id) {
+        return "/stores/lots/" + id;
+    }
+
     private KeptLot lot(Context ctx) {
+        return lot(shop, ctx);
+    }
+
+    /** The lot of an address. */
+    static KeptLot lot(Shop shop, Context ctx) {
         String id = ctx.pathParam("id");
         return shop.records()
                 .lots()
@@ -60,6 +66,15 @@ final class LotPages implements Feature {
                         records -> records.lots().find(id).isPresent(),
                         "There is no such lot.",
                         "Go back to the cupboard."));
+    }
+
+    private void open(Context ctx) {
+        KeptLot lot = lot(ctx);
+        LotPage page = new LotView(shop).page(lot, Map.of(), LotForm.of(lot.said()), Optional.empty(), List.of());
+        Answers.page(
+                ctx,
+                "cupboard/lot.jte",
+                DocumentPages.done(ctx, shop, lot).map(page::telling).orElse(page));
     }
 
     private void show(Context ctx, KeptLot lot, Map<String, String> typed, LotForm edit, List<Problem> problems) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lyewright.chain.Entry;
 import lyewright.records.Records;
+import lyewright.records.file.DocumentKind;
 import lyewright.records.ledger.EntryText;
 import lyewright.records.people.Person;
 import lyewright.records.stock.StockItem;
@@ -18,6 +19,7 @@ import lyewright.web.Shop;
 import lyewright.web.WorkshopUnits;
 import lyewright.words.Dates;
 import lyewright.words.Figures;
+import lyewright.words.FileSizes;
 import lyewright.words.UnitsShown;
 
 /** What entries tell, in plain words. An entry that somebody edited may tell anything, and is told as far as it goes. */
@@ -26,6 +28,7 @@ final class EntryWords {
     private static final double MILLIGRAMS = 1000;
     private static final double KILOGRAM = 1000;
     private static final double TEN = 10;
+    private static final int DIGITS = 12;
 
     private final Shop shop;
     private final Records records;
@@ -52,6 +55,7 @@ final class EntryWords {
         String what = switch (entry.kind()) {
             case "lot" -> said(facts, lot);
             case "stock move" -> moved(facts, lot);
+            case "lot document" -> document(facts, lot);
             default -> other(entry.kind(), facts);
         };
         return new LedgerPage.Line(
@@ -98,6 +102,22 @@ final class EntryWords {
             said.add("with figures of its certificate");
         }
         return name(lot) + (said.isEmpty() ? "" : ": " + String.join(", ", said));
+    }
+
+    /** A document of a lot, with as much of its digest as tells it from others at a glance. */
+    private static String document(Map<String, String> facts, Optional<Of> lot) {
+        String name = facts.getOrDefault("name", "a document");
+        Optional<String> why = Optional.ofNullable(facts.get("taken off"));
+        if (why.isPresent()) {
+            return "Document taken off " + name(lot) + ": " + name + " (" + why.get() + ")";
+        }
+        String kind = DocumentKind.ofMediaType(facts.getOrDefault("type", ""))
+                .map(DocumentKind::words)
+                .orElse("file");
+        String digest = facts.getOrDefault("sha256", "");
+        return "Document put to " + name(lot) + ": " + name + " (" + kind + ", "
+                + FileSizes.said(number(facts.getOrDefault("bytes", "0")))
+                + ", SHA-256 " + digest.substring(0, Math.min(DIGITS, digest.length())) + "…)";
     }
 
     private static String day(String day) {

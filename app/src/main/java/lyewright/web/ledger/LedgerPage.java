@@ -45,12 +45,15 @@ public record LedgerPage(
      * @param held what the head on paper says to it, or what is hidden without one
      * @param findings what is not as it was sealed
      * @param more how many there are beyond those
+     * @param looked what was looked at beside the entries, and how far
      */
-    public record Said(boolean whole, String sentence, String held, List<String> findings, long more) {
+    public record Said(
+            boolean whole, String sentence, String held, List<String> findings, long more, List<String> looked) {
 
-        /** Copies its list. */
+        /** Copies its lists. */
         public Said {
             findings = List.copyOf(findings);
+            looked = List.copyOf(looked);
         }
     }
 

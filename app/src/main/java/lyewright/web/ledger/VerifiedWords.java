@@ -21,7 +21,8 @@ final class VerifiedWords {
                     "Nothing was changed by looking. Ask whoever could write where this is kept; a backup from before"
                             + " shows what stood there.",
                     verified.findings().stream().map(Finding::what).toList(),
-                    verified.more());
+                    verified.more(),
+                    verified.looked());
         }
         String sentence = entries == 0
                 ? "Nothing was written in the ledger yet."
@@ -31,6 +32,6 @@ final class VerifiedWords {
         String paper = held.map(head -> "Entry " + head.number() + " is the one on your paper"
                         + (entries > head.number() ? "; " + (entries - head.number()) + " came after it." : "."))
                 .orElse("You gave no printed head, so entries that were cut off at the end would not show.");
-        return new LedgerPage.Said(true, sentence, paper, List.of(), 0);
+        return new LedgerPage.Said(true, sentence, paper, List.of(), 0, verified.looked());
     }
 }

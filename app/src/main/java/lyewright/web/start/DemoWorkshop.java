@@ -36,6 +36,7 @@ public final class DemoWorkshop {
         recipes(records.recipes());
         new DemoEquipment(records).fill();
         new DemoStock(records, LocalDate.now(ZoneId.systemDefault())).fill();
+        new DemoDocuments(records).fill();
         records.settings().save(settings()).orThrow();
     }
 

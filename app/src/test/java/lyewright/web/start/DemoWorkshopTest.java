@@ -3,6 +3,9 @@ package lyewright.web.start;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -23,10 +26,12 @@ import lyewright.records.Records;
 import lyewright.records.equipment.JugUse;
 import lyewright.records.equipment.KeptMould;
 import lyewright.records.equipment.MouldMeasures;
+import lyewright.records.file.DocumentKind;
 import lyewright.records.recipe.RecipeSummary;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.recipe.Search;
 import lyewright.records.recipe.VersionHeader;
+import lyewright.records.stock.LotDocument;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,6 +72,23 @@ class DemoWorkshopTest {
                 assertThat(version.madeAt().isPresent()).isEqualTo(version.number() < recipe.newestVersion());
             }
         }
+    }
+
+    @Test
+    void two_of_its_lots_have_a_document_and_both_say_that_they_are_invented() throws IOException {
+        DemoWorkshop.fill(records);
+        List<LotDocument> documents = records.lots().held().stream()
+                .flatMap(lot -> records.documents().of(lot.id()).stream())
+                .toList();
+        assertThat(documents)
+                .extracting(LotDocument::kind)
+                .containsExactlyInAnyOrder(DocumentKind.PDF, DocumentKind.TEXT);
+        for (LotDocument document : documents) {
+            byte[] content =
+                    Files.readAllBytes(records.documents().file(document).orElseThrow());
+            assertThat(new String(content, StandardCharsets.ISO_8859_1)).contains("Demo data: invented.");
+        }
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
     }
 
     @Test

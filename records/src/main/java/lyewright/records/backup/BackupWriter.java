@@ -42,7 +42,8 @@ final class BackupWriter {
         for (String table : TableOrder.TABLES) {
             table(table);
         }
-        // pictures and PDFs are packed as they are, and a text of one sign a million times may not be packed too tightly to be believed
+        // pictures and PDFs are packed as they are, and a text of one sign a million times may not be packed too
+        // tightly to be believed
         zip.setLevel(Deflater.NO_COMPRESSION);
         for (String name : files()) {
             file(name);

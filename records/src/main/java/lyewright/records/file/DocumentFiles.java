@@ -49,8 +49,7 @@ public final class DocumentFiles {
     public <T> Outcome<T> take(InputStream content, Function<Waiting, Outcome<T>> work) {
         try (WaitingFile waiting = shelf.receive(content, LARGEST)) {
             return judge(waiting)
-                    .then(kind -> work.apply(
-                            new Waiting(waiting.name(), kind, waiting.size(), () -> place(waiting))));
+                    .then(kind -> work.apply(new Waiting(waiting.name(), kind, waiting.size(), () -> place(waiting))));
         } catch (IOException e) {
             throw trouble("the document could not be written", e);
         }

@@ -114,8 +114,8 @@ public final class DocumentCheck implements Ledger.RowCheck {
                 findings.add(finding(link.number(), link.what() + " says something else now than the ledger"));
             }
             if (last != null && last != link.number()) {
-                findings.add(finding(
-                        last, link.what() + " was set back to what entry " + link.number() + " says of it"));
+                findings.add(
+                        finding(last, link.what() + " was set back to what entry " + link.number() + " says of it"));
             }
         }
         newest.values().stream()

@@ -68,8 +68,8 @@ public final class LotDocuments {
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
-        Outcome<Added> added = files.take(
-                content, waiting -> database.decide(handle -> added(handle, author, lotId, name, waiting)));
+        Outcome<Added> added =
+                files.take(content, waiting -> database.decide(handle -> added(handle, author, lotId, name, waiting)));
         return added instanceof Outcome.Ok
                 ? added
                 : new Outcome.Refused<>(added.problems().stream()
@@ -94,15 +94,9 @@ public final class LotDocuments {
                         author,
                         StockEntries.DOCUMENT,
                         StockEntries.document(
-                                lotId,
-                                waiting.sha256(),
-                                waiting.kind().mediaType(),
-                                waiting.bytes(),
-                                name,
-                                ""));
+                                lotId, waiting.sha256(), waiting.kind().mediaType(), waiting.bytes(), name, ""));
         rows.link(lotId, waiting.sha256(), name, number);
-        return Outcome.ok(
-                new Added(rows.find(lotId, waiting.sha256()).orElseThrow(), true));
+        return Outcome.ok(new Added(rows.find(lotId, waiting.sha256()).orElseThrow(), true));
     }
 
     /**

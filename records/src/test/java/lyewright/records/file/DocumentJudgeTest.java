@@ -101,8 +101,7 @@ class DocumentJudgeTest {
                 Arguments.of("a program for Windows", bytes("MZ\u0090\0\u0003\0\0\0"), "a program"),
                 Arguments.of("a program", bytes("\u007FELF\u0002\u0001\u0001\0"), "a program"),
                 Arguments.of("a script", bytes("#!/bin/sh\nrm -rf .\n"), "a program"),
-                Arguments.of(
-                        "a program with a PDF after it", joined(bytes("MZ\u0090\0\u0003\0"), pdf), "a program"),
+                Arguments.of("a program with a PDF after it", joined(bytes("MZ\u0090\0\u0003\0"), pdf), "a program"),
                 Arguments.of("a letter of an office", bytes("PK\u0003\u0004"), "an office document"),
                 Arguments.of("a web page", bytes("<!DOCTYPE html><p>Log in first"), "a web page"),
                 Arguments.of("a drawing", bytes("<?xml version='1.0'?><svg onload='alert(1)'/>"), "a web page or"),
@@ -126,7 +125,9 @@ class DocumentJudgeTest {
     void a_photograph_that_ends_anywhere_else_is_not_whole() throws IOException {
         byte[] jpeg = SomeDocument.jpeg();
         for (int length = 3; length < jpeg.length; length += 7) {
-            assertThat(judged(Arrays.copyOf(jpeg, length)).problems()).as("%d bytes", length).hasSize(1);
+            assertThat(judged(Arrays.copyOf(jpeg, length)).problems())
+                    .as("%d bytes", length)
+                    .hasSize(1);
         }
     }
 }

@@ -189,8 +189,8 @@ class LotDocumentsTest extends Workbench {
                 return some == 0 ? -1 : some;
             }
         };
-        return new SequenceInputStream(Collections.enumeration(
-                List.of(new ByteArrayInputStream(head), drawn, new ByteArrayInputStream(end))));
+        return new SequenceInputStream(
+                Collections.enumeration(List.of(new ByteArrayInputStream(head), drawn, new ByteArrayInputStream(end))));
     }
 
     @Test
@@ -283,7 +283,8 @@ class LotDocumentsTest extends Workbench {
                         .get(0)
                         .what())
                 .contains("taken off before");
-        LotDocuments.Added back = add(oil, "Certificate, after all", CERTIFICATE).orThrow();
+        LotDocuments.Added back =
+                add(oil, "Certificate, after all", CERTIFICATE).orThrow();
         assertThat(back.isNew()).isTrue();
         assertThat(back.document().takenOff()).isEmpty();
         assertThat(back.document().name()).isEqualTo("Certificate, after all");

@@ -4,6 +4,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import lyewright.records.setting.Units;
@@ -40,6 +42,10 @@ class CupboardJourneyTest {
 
     private static void click(Page page, AriaRole role, String name) {
         page.getByRole(role, new Page.GetByRoleOptions().setName(name)).first().click();
+    }
+
+    private static FilePayload file(String name, String content) {
+        return new FilePayload(name, "application/octet-stream", content.getBytes(StandardCharsets.UTF_8));
     }
 
     @ParameterizedTest
@@ -84,6 +90,24 @@ class CupboardJourneyTest {
             page.locator(".take-back input").first().fill("wrong tub");
             page.locator(".take-back button").first().click();
             assertThat(page.locator(".figure-line")).containsText("200 g");
+
+            page.getByText("Add a document").click();
+            page.getByLabel("The file").setInputFiles(file("half.pdf", "%PDF-1.4 half of it"));
+            page.getByLabel("What it is").fill("Letter about moon dust");
+            click(page, AriaRole.BUTTON, "Keep it with this lot");
+            visit.forgetComplaintsOf(422);
+            assertThat(page.locator(".documents .trouble")).containsText("cut off");
+            assertThat(page.getByLabel("The file")).isFocused();
+            assertThat(page.getByLabel("What it is")).hasValue("Letter about moon dust");
+            visit.isSound();
+            visit.keepPicture(PICTURES, "document-refused");
+            page.getByLabel("The file").setInputFiles(file("letter.txt", "Dear maker, it is from the moon. Invented."));
+            click(page, AriaRole.BUTTON, "Keep it with this lot");
+            assertThat(page.locator(".notice")).containsText("Kept with this lot: Letter about moon dust.");
+            visit.isSound();
+            visit.keepPicture(PICTURES, "document");
+            click(page, AriaRole.LINK, "Letter about moon dust");
+            assertThat(page.locator("body")).containsText("from the moon");
 
             page.navigate(workshop.at() + "/stores/count");
             page.locator("input[name$='.counted']").first().fill("4 kg");

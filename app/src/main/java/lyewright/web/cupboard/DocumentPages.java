@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,11 +35,13 @@ final class DocumentPages implements Feature {
     private static final String ONE = ALL + "/{sha256}";
 
     private static final String DOCUMENT = "document";
+    private static final String FOR_ALL = "all";
 
-    private static final Outcome<LotDocuments.Added> NO_ROOM =
+    private static final Outcome<List<LotDocuments.Added>> NO_ROOM =
             refused("there is no room on the disk for it", "make room and send it once more");
 
     private static final String ADDED = "added";
+    private static final String ADDED_TO_ALL = "added-to-all";
     private static final String THERE_ALREADY = "there-already";
     private static final String OFF = "taken-off";
 
@@ -81,16 +84,19 @@ final class DocumentPages implements Feature {
         KeptLot lot = lot(ctx);
         Outcome<Optional<UploadedFile>> sent = Uploads.file(ctx, DOCUMENT, SMALLER);
         if (!(sent instanceof Outcome.Ok<Optional<UploadedFile>> came)) {
-            again(ctx, lot, "", hasRoom(ctx) ? sent.problems() : NO_ROOM.problems());
+            again(ctx, lot, "", false, hasRoom(ctx) ? sent.problems() : NO_ROOM.problems());
             return;
         }
         String typed = typedName(ctx);
-        Outcome<LotDocuments.Added> added =
-                came.value().map(file -> add(lot, file, typed)).orElseGet(() -> nothing(ctx));
-        if (added instanceof Outcome.Ok<LotDocuments.Added> ok) {
-            done(ctx, ok.value().isNew() ? ADDED : THERE_ALREADY, ok.value().document());
+        boolean forAll = Typed.ticked(ctx, FOR_ALL);
+        Outcome<List<LotDocuments.Added>> added =
+                came.value().map(file -> add(lot, forAll, file, typed)).orElseGet(() -> nothing(ctx));
+        if (added instanceof Outcome.Ok<List<LotDocuments.Added>> ok) {
+            boolean isNew = ok.value().stream().anyMatch(LotDocuments.Added::isNew);
+            String what = !isNew ? THERE_ALREADY : forAll ? ADDED_TO_ALL : ADDED;
+            done(ctx, what, ok.value().get(0).document());
         } else {
-            again(ctx, lot, typed, added.problems());
+            again(ctx, lot, typed, forAll, added.problems());
         }
     }
 
@@ -104,9 +110,9 @@ final class DocumentPages implements Feature {
         }
     }
 
-    private void again(Context ctx, KeptLot lot, String name, List<Problem> problems) {
+    private void again(Context ctx, KeptLot lot, String name, boolean forAll, List<Problem> problems) {
         LotPage page = new LotView(shop).page(lot, Map.of(), LotForm.of(lot.said()), Optional.empty(), List.of());
-        Answers.form(ctx, "cupboard/lot.jte", page.with(new DocumentView(shop).part(lot.id(), name, problems)));
+        Answers.form(ctx, "cupboard/lot.jte", page.with(new DocumentView(shop).part(lot.id(), name, forAll, problems)));
     }
 
     private static void done(Context ctx, String what, LotDocument document) {
@@ -125,6 +131,7 @@ final class DocumentPages implements Feature {
     private static Optional<String> done(String what, String name) {
         return switch (what) {
             case ADDED -> Optional.of("Kept with this lot: " + name + ".");
+            case ADDED_TO_ALL -> Optional.of("Kept with this lot and with those that came with it: " + name + ".");
             case THERE_ALREADY ->
                 Optional.of("This lot had that document already, as " + name + "; nothing was added.");
             case OFF -> Optional.of("Taken off this lot: " + name + ". It can still be opened.");
@@ -136,7 +143,7 @@ final class DocumentPages implements Feature {
         return Typed.line(ctx, DocumentView.NAME).replace("\0", "").strip();
     }
 
-    private static Outcome<LotDocuments.Added> nothing(Context ctx) {
+    private static Outcome<List<LotDocuments.Added>> nothing(Context ctx) {
         boolean chosen = Optional.ofNullable(ctx.uploadedFile(DOCUMENT))
                 .filter(file -> !file.filename().isEmpty())
                 .isPresent();
@@ -145,7 +152,7 @@ final class DocumentPages implements Feature {
                 : refused("no file was chosen", "choose one, then press the button");
     }
 
-    private Outcome<LotDocuments.Added> add(KeptLot lot, UploadedFile file, String typed) {
+    private Outcome<List<LotDocuments.Added>> add(KeptLot lot, boolean forAll, UploadedFile file, String typed) {
         if (file.size() > DocumentFiles.LARGEST) {
             return refused(
                     "the file is " + FileSizes.said(file.size()) + " long, and more than " + DocumentsPart.LARGEST
@@ -153,14 +160,18 @@ final class DocumentPages implements Feature {
                     "scan it with fewer dots to the inch, or give only the pages that count");
         }
         String name = typed.isEmpty() ? DocumentName.ofFile(file.filename()) : typed;
+        List<String> lots = new ArrayList<>(List.of(lot.id()));
+        if (forAll) {
+            shop.records().lots().cameWith(lot.id()).forEach(other -> lots.add(other.id()));
+        }
         try (InputStream content = file.content()) {
-            return Typed.kept(() -> shop.records().documents().add(author(), lot.id(), name, content));
+            return Typed.kept(() -> shop.records().documents().add(author(), lots, name, content));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Outcome<LotDocuments.Added> refused(String what, String remedy) {
+    private static Outcome<List<LotDocuments.Added>> refused(String what, String remedy) {
         return Outcome.refused(new Problem(DOCUMENT, what, remedy));
     }
 
@@ -211,7 +222,7 @@ final class DocumentPages implements Feature {
         if (off instanceof Outcome.Ok<LotDocument> ok) {
             done(ctx, OFF, ok.value());
         } else {
-            again(ctx, lot, "", off.problems());
+            again(ctx, lot, "", false, off.problems());
         }
     }
 }

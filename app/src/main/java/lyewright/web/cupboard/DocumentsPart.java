@@ -12,10 +12,18 @@ import lyewright.words.FileSizes;
  * @param there those that the lot has, the newest first
  * @param takenOff those that were taken off it
  * @param name field for what a new one is called
+ * @param others which other lots came with it; empty where none did
+ * @param forAll whether a new one is for those too
  * @param troubles what is wrong with the one that was sent, or with taking one off
  */
 public record DocumentsPart(
-        String address, List<Line> there, List<Line> takenOff, TextField name, List<String> troubles) {
+        String address,
+        List<Line> there,
+        List<Line> takenOff,
+        TextField name,
+        String others,
+        boolean forAll,
+        List<String> troubles) {
 
     /** The largest document that is kept, in words. */
     public static final String LARGEST = FileSizes.said(DocumentFiles.LARGEST);

@@ -90,7 +90,7 @@ final class LotView {
                         lot.said().status() == LotStatus.REFUSED),
                 edit.fields(certificate.isPresent() ? List.of() : problems),
                 certificate(lot, item, certificate, problems),
-                new DocumentView(shop).part(lot.id(), "", List.of()),
+                new DocumentView(shop).part(lot.id(), "", false, List.of()),
                 moves(item, records.lots().moves(lot.id())),
                 problems.stream()
                         .filter(problem -> certificate.isEmpty()

@@ -63,13 +63,26 @@ public final class LotDocuments {
      * @return the document, or why it is not kept; problems are at {@code name} or {@code document}
      */
     public Outcome<Added> add(Author author, String lotId, String name, InputStream content) {
+        return add(author, List.of(lotId), name, content).then(added -> Outcome.ok(added.get(0)));
+    }
+
+    /**
+     * Puts a document to several lots, as a delivery note to all that came with it: to all of them or to none.
+     *
+     * @param author who does it
+     * @param lotIds to which lots
+     * @param name what it is called
+     * @param content as it came; read once, piece by piece
+     * @return the document of each lot, or why it is not kept; problems are at {@code name} or {@code document}
+     */
+    public Outcome<List<Added>> add(Author author, List<String> lotIds, String name, InputStream content) {
         List<Problem> problems =
                 Typed.name("name", "the document's name", name).stream().toList();
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
-        Outcome<Added> added =
-                files.take(content, waiting -> database.decide(handle -> added(handle, author, lotId, name, waiting)));
+        Outcome<List<Added>> added =
+                files.take(content, waiting -> database.decide(handle -> added(handle, author, lotIds, name, waiting)));
         return added instanceof Outcome.Ok
                 ? added
                 : new Outcome.Refused<>(added.problems().stream()
@@ -77,16 +90,23 @@ public final class LotDocuments {
                         .toList());
     }
 
-    private Outcome<Added> added(
-            Handle handle, Author author, String lotId, String name, DocumentFiles.Waiting waiting) {
-        if (new LotRows(handle).find(lotId).isEmpty()) {
+    private Outcome<List<Added>> added(
+            Handle handle, Author author, List<String> lotIds, String name, DocumentFiles.Waiting waiting) {
+        LotRows lots = new LotRows(handle);
+        if (lotIds.stream().anyMatch(lotId -> lots.find(lotId).isEmpty())) {
             return Outcome.refused("there is no such lot", "go back to the cupboard");
         }
-        DocumentRows rows = new DocumentRows(handle);
         waiting.place().run();
+        return Outcome.ok(lotIds.stream()
+                .map(lotId -> added(handle, author, lotId, name, waiting))
+                .toList());
+    }
+
+    private Added added(Handle handle, Author author, String lotId, String name, DocumentFiles.Waiting waiting) {
+        DocumentRows rows = new DocumentRows(handle);
         Optional<LotDocument> there = rows.find(lotId, waiting.sha256());
         if (there.isPresent() && there.get().takenOff().isEmpty()) {
-            return Outcome.ok(new Added(there.get(), false));
+            return new Added(there.get(), false);
         }
         rows.document(waiting.sha256(), waiting.kind(), waiting.bytes(), database.now());
         long number = new LedgerBook(handle, database.now())
@@ -96,7 +116,7 @@ public final class LotDocuments {
                         StockEntries.document(
                                 lotId, waiting.sha256(), waiting.kind().mediaType(), waiting.bytes(), name, ""));
         rows.link(lotId, waiting.sha256(), name, number);
-        return Outcome.ok(new Added(rows.find(lotId, waiting.sha256()).orElseThrow(), true));
+        return new Added(rows.find(lotId, waiting.sha256()).orElseThrow(), true);
     }
 
     /**

@@ -85,6 +85,15 @@ final class LotRows {
                 .findOne();
     }
 
+    /** Other lots that the same supplier brought on the same day. */
+    List<KeptLot> cameWith(String id) {
+        return lots(handle.createQuery(WITH_LEFT + """
+                         WHERE l.id <> :id AND EXISTS (
+                          SELECT 1 FROM lot o WHERE o.id = :id AND o.supplier_id = l.supplier_id
+                            AND o.received_day = l.received_day)
+                        """ + ORDER).bind("id", id));
+    }
+
     private static List<KeptLot> lots(Query query) {
         return query.map((row, context) -> lot(row)).list();
     }

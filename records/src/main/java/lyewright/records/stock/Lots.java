@@ -43,6 +43,11 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).findCode(code));
     }
 
+    /** The other lots of a delivery: those that the same supplier brought on the same day. */
+    public List<KeptLot> cameWith(String id) {
+        return database.read(handle -> new LotRows(handle).cameWith(id));
+    }
+
     /** What came and went of a lot, the newest first. */
     public List<StockMove> moves(String lotId) {
         return database.read(handle -> new LotRows(handle).movesOf(lotId));

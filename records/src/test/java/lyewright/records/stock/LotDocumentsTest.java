@@ -1,39 +1,26 @@
 package lyewright.records.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.SequenceInputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.chain.Entry;
 import lyewright.measure.Outcome;
-import lyewright.records.Kind;
 import lyewright.records.OnBoth;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.Workbench;
-import lyewright.records.file.DocumentFiles;
 import lyewright.records.file.DocumentKind;
 import lyewright.records.file.FileShelf;
 import lyewright.records.file.SomeDocument;
 import lyewright.records.ledger.EntryText;
 import lyewright.records.people.Author;
+import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -130,6 +117,51 @@ class LotDocumentsTest extends Workbench {
     }
 
     @Test
+    void a_delivery_note_goes_to_all_lots_that_came_with_it_or_to_none() {
+        Delivery delivery = new Delivery(
+                "Northquay Oils",
+                records.items().list().stream()
+                        .map(item -> Arrival.of(
+                                item.said(), delivered("26-1" + item.name().length()), 1_000))
+                        .toList());
+        List<String> lots = records.lots().receive(maker(), "", delivery).orThrow().stream()
+                .map(KeptLot::id)
+                .toList();
+        assertThat(lots).hasSize(2);
+        assertThat(records.lots().cameWith(lots.get(0))).extracting(KeptLot::id).containsExactly(lots.get(1));
+        assertThat(records.lots().cameWith(oil)).as("nobody brought it").isEmpty();
+
+        assertThat(records.documents()
+                        .add(maker(), List.of(lots.get(0), "nowhere"), "Note", new ByteArrayInputStream(CERTIFICATE))
+                        .problems())
+                .hasSize(1);
+        assertThat(records.documents().of(lots.get(0))).isEmpty();
+        added(lots.get(1), CERTIFICATE);
+        List<LotDocuments.Added> all = records.documents()
+                .add(maker(), lots, "Note", new ByteArrayInputStream(CERTIFICATE))
+                .orThrow();
+
+        assertThat(all).extracting(LotDocuments.Added::isNew).containsExactly(true, false);
+        assertThat(records.documents().of(lots.get(0))).hasSize(1);
+        assertThat(records.documents().of(lots.get(1))).hasSize(1);
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+    }
+
+    private static LotSaid delivered(String code) {
+        return new LotSaid(
+                code,
+                Optional.empty(),
+                "",
+                LocalDate.of(2026, 11, 20),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LotStatus.USABLE,
+                Optional.empty(),
+                "");
+    }
+
+    @Test
     void photographs_and_letters_are_documents_and_the_newest_is_first() {
         added(oil, SomeDocument.jpeg());
         added(oil, SomeDocument.text("Dear maker, the lot is sound. – 石鹸"));
@@ -137,132 +169,6 @@ class LotDocumentsTest extends Workbench {
         assertThat(records.documents().of(oil))
                 .extracting(LotDocument::kind)
                 .containsExactly(DocumentKind.TEXT, DocumentKind.JPEG);
-    }
-
-    @Test
-    void what_is_no_document_is_refused_and_nothing_of_it_stays() throws IOException {
-        Outcome<LotDocuments.Added> program = add(oil, "certificate.pdf", new byte[] {'M', 'Z', 0, 0, 1, 2, 3});
-        Outcome<LotDocuments.Added> half =
-                add(oil, "certificate.pdf", Arrays.copyOf(CERTIFICATE, CERTIFICATE.length / 2));
-        Outcome<LotDocuments.Added> nothing = add(oil, "certificate.pdf", new byte[0]);
-        Outcome<LotDocuments.Added> nowhere = add("01a221b4-908b-73b2-ada9-c1ce46e5a425", "note", CERTIFICATE);
-
-        assertThat(Stream.of(program, half, nothing, nowhere)
-                        .map(outcome -> outcome.problems().get(0).sentence()))
-                .satisfiesExactly(
-                        says -> assertThat(says).contains("a program"),
-                        says -> assertThat(says).contains("cut off"),
-                        says -> assertThat(says).contains("empty"),
-                        says -> assertThat(says).contains("no such lot"));
-        assertThat(program.problems().get(0).path()).isEqualTo("document");
-        assertThat(filesKept()).isEmpty();
-        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
-    }
-
-    @Test
-    void a_name_that_nobody_can_see_is_refused_before_anything_is_written() throws IOException {
-        assertThat(add(oil, "\u200B", CERTIFICATE).problems().get(0).path()).isEqualTo("name");
-        assertThat(add(oil, "a\nb", CERTIFICATE).problems()).hasSize(1);
-        assertThat(add(oil, "x".repeat(201), CERTIFICATE).problems()).hasSize(1);
-        assertThat(filesKept()).isEmpty();
-        assertThat(add(oil, "石".repeat(200), CERTIFICATE).orThrow().document().name())
-                .hasSize(200);
-    }
-
-    /** A scan so large, never whole in memory. */
-    private static InputStream scan(long bytes) {
-        byte[] head = "%PDF-1.4\n".getBytes(StandardCharsets.ISO_8859_1);
-        byte[] end = "\nstartxref\n9\n%%EOF\n".getBytes(StandardCharsets.ISO_8859_1);
-        InputStream drawn = new InputStream() {
-            private long left = bytes - head.length - end.length;
-
-            @Override
-            public int read() {
-                return left-- > 0 ? (int) (left % 251) : -1;
-            }
-
-            @Override
-            public int read(byte[] into, int start, int length) {
-                int some = (int) Math.min(length, left);
-                Arrays.fill(into, start, start + some, (byte) left);
-                left -= some;
-                return some == 0 ? -1 : some;
-            }
-        };
-        return new SequenceInputStream(
-                Collections.enumeration(List.of(new ByteArrayInputStream(head), drawn, new ByteArrayInputStream(end))));
-    }
-
-    @Test
-    void forty_megabytes_are_kept_and_one_byte_more_is_not() throws IOException {
-        Outcome<LotDocuments.Added> tooLarge =
-                records.documents().add(maker(), oil, "scan", scan(DocumentFiles.LARGEST + 1));
-        assertThat(tooLarge.problems().get(0).what()).contains("larger than 40 MB");
-        assertThat(filesKept()).isEmpty();
-
-        LotDocument document = records.documents()
-                .add(maker(), oil, "scan", scan(DocumentFiles.LARGEST))
-                .orThrow()
-                .document();
-
-        assertThat(document.bytes()).isEqualTo(DocumentFiles.LARGEST);
-        assertThat(records.documents().file(document).orElseThrow()).hasSize(DocumentFiles.LARGEST);
-    }
-
-    @Test
-    void a_disk_that_takes_nothing_is_a_trouble_and_no_row_says_otherwise() throws IOException {
-        Files.createDirectories(place.files().getParent());
-        Files.writeString(place.files(), "in the way");
-
-        assertThatThrownBy(() -> add(oil, "note", CERTIFICATE))
-                .isInstanceOf(RecordsTrouble.class)
-                .hasMessageContaining("the document could not be written");
-
-        Files.delete(place.files());
-        assertThat(records.documents().of(oil)).isEmpty();
-        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
-        added(oil, CERTIFICATE);
-    }
-
-    @Test
-    void what_stops_on_its_way_in_leaves_nothing() throws IOException {
-        InputStream stops = new SequenceInputStream(new ByteArrayInputStream(CERTIFICATE), new InputStream() {
-            @Override
-            public int read() throws IOException {
-                throw new IOException("the cable came out");
-            }
-        });
-
-        assertThatThrownBy(() -> records.documents().add(maker(), oil, "note", stops))
-                .isInstanceOf(RecordsTrouble.class);
-        assertThat(filesKept()).isEmpty();
-    }
-
-    @Test
-    void of_the_same_document_sent_by_several_at_once_one_is_new() throws Exception {
-        int people = 6;
-        CountDownLatch all = new CountDownLatch(people);
-        ExecutorService threads = Executors.newFixedThreadPool(people);
-        try {
-            List<Future<LotDocuments.Added>> sent = new ArrayList<>();
-            for (int i = 0; i < people; i++) {
-                String lot = i % 2 == 0 ? oil : wrappers;
-                sent.add(threads.submit(() -> {
-                    all.countDown();
-                    all.await();
-                    return add(lot, "note", CERTIFICATE).orThrow();
-                }));
-            }
-            int fresh = 0;
-            for (Future<LotDocuments.Added> one : sent) {
-                fresh += one.get().isNew() ? 1 : 0;
-            }
-            assertThat(fresh).isEqualTo(2);
-        } finally {
-            threads.shutdown();
-        }
-        assertThat(filesKept()).hasSize(1);
-        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES + 2);
     }
 
     @Test
@@ -320,40 +226,5 @@ class LotDocumentsTest extends Workbench {
         Files.write(file, new byte[CERTIFICATE.length]);
         add(oil, "note", CERTIFICATE).orThrow();
         assertThat(file).hasBinaryContent(CERTIFICATE);
-    }
-
-    @Test
-    void sweeping_up_photographs_while_a_document_comes_in_takes_nothing_from_it() throws IOException {
-        FileShelf shelf = new FileShelf(place.files());
-        Path old = shelf.at(shelf.put(CERTIFICATE));
-        Files.setLastModifiedTime(old, FileTime.from(START.minusSeconds(7200)));
-        InputStream sweeping = new SequenceInputStream(new ByteArrayInputStream(CERTIFICATE), new InputStream() {
-            @Override
-            public int read() {
-                records.photographs().sweep();
-                return -1;
-            }
-        });
-
-        records.documents().add(maker(), oil, "note", sweeping).orThrow();
-        Files.setLastModifiedTime(old, FileTime.from(START.minusSeconds(7200)));
-        restart();
-
-        assertThat(old).hasBinaryContent(CERTIFICATE);
-    }
-
-    @Test
-    void what_was_half_written_when_the_power_went_is_gone_after_a_later_start() throws IOException {
-        assumeTrue(kind == Kind.SQLITE);
-        Files.createDirectories(place.files());
-        Path half = Files.writeString(place.files().resolve("being-written-1.tmp"), "%PDF-1.4");
-        Path justNow = Files.writeString(place.files().resolve("being-written-2.tmp"), "%PDF-1.4");
-        Files.setLastModifiedTime(half, FileTime.from(START.minusSeconds(7200)));
-        Files.setLastModifiedTime(justNow, FileTime.from(START.plusSeconds(60)));
-
-        restart();
-
-        assertThat(half).doesNotExist();
-        assertThat(justNow).exists();
     }
 }

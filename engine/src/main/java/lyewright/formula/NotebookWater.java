@@ -91,12 +91,7 @@ final class NotebookWater {
     private static WrittenMass sum(WrittenMass a, WrittenMass b) {
         return a.unit() == b.unit()
                 ? new WrittenMass(a.value().add(b.value()), a.unit())
-                : new WrittenMass(
-                        a.value()
-                                .multiply(a.unit().grams())
-                                .add(b.value().multiply(b.unit().grams()))
-                                .stripTrailingZeros(),
-                        MassUnit.GRAM);
+                : new WrittenMass(a.exactGrams().add(b.exactGrams()).stripTrailingZeros(), MassUnit.GRAM);
     }
 
     /** Notes that an addition goes into the lye as water. */

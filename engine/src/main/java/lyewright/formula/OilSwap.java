@@ -1,6 +1,5 @@
 package lyewright.formula;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -101,11 +100,7 @@ public final class OilSwap {
     private static WrittenMass sum(WrittenMass a, WrittenMass b) {
         return a.unit() == b.unit()
                 ? new WrittenMass(a.value().add(b.value()), a.unit())
-                : new WrittenMass(grams(a).add(grams(b)), MassUnit.GRAM);
-    }
-
-    private static BigDecimal grams(WrittenMass mass) {
-        return mass.value().multiply(mass.unit().grams());
+                : new WrittenMass(a.exactGrams().add(b.exactGrams()), MassUnit.GRAM);
     }
 
     /** What was wetted out with the oil that goes takes the one that comes. */

@@ -71,6 +71,92 @@ public record OwnMaterial(
     }
 
     /**
+     * A material of which nothing but its kind matters.
+     *
+     * @param key its key
+     * @param kind its kind
+     * @return the material
+     */
+    public static OwnMaterial of(String key, String kind) {
+        return certified(key, kind, Certified.NOTHING, "");
+    }
+
+    /**
+     * Stock lye or premixed oils.
+     *
+     * @param key its key
+     * @param kind its kind
+     * @param strength of a lye
+     * @param oils of a premix
+     * @param source where that comes from
+     * @return the material
+     */
+    public static OwnMaterial made(
+            String key, String kind, Optional<Strength> strength, List<BlendPart> oils, String source) {
+        return plain(key, kind, Certified.NOTHING.withStrength(strength), oils, source);
+    }
+
+    /**
+     * What a certificate says of one of the tables' materials.
+     *
+     * @param key its key
+     * @param kind its kind; may be empty for a key of the tables
+     * @param figures what the certificate says
+     * @param source which certificate
+     * @return the material
+     */
+    public static OwnMaterial certified(String key, String kind, Certified figures, String source) {
+        return plain(key, kind, figures, List.of(), source);
+    }
+
+    private static OwnMaterial plain(String key, String kind, Certified figures, List<BlendPart> oils, String source) {
+        return new OwnMaterial(
+                key,
+                kind,
+                figures.saponificationValue(),
+                figures.acidValue(),
+                figures.iodineValue(),
+                Optional.empty(),
+                figures.water(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                figures.strength(),
+                oils,
+                "",
+                "",
+                "",
+                source);
+    }
+
+    /**
+     * The figures that a lot's certificate may have.
+     *
+     * @param saponificationValue mg KOH/g
+     * @param acidValue mg KOH/g
+     * @param iodineValue g iodine/100 g
+     * @param water percent
+     * @param strength of an alkali: its purity
+     */
+    public record Certified(
+            Optional<WrittenFigure> saponificationValue,
+            Optional<WrittenFigure> acidValue,
+            Optional<WrittenFigure> iodineValue,
+            Optional<WrittenFigure> water,
+            Optional<Strength> strength) {
+
+        /** No figure. */
+        public static final Certified NOTHING =
+                new Certified(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+        private Certified withStrength(Optional<Strength> other) {
+            return new Certified(saponificationValue, acidValue, iodineValue, water, other);
+        }
+    }
+
+    /**
      * The least formula that holds this material, so that the rules and the file of formulas serve for a material alone. Its oil is
      * one of the tables', and nothing in it uses the material.
      *

@@ -52,9 +52,16 @@ public record WrittenMass(BigDecimal value, MassUnit unit) {
      * @return grams as the nearest double
      */
     public double grams() {
-        return unit == MassUnit.GRAM
-                ? value.doubleValue()
-                : value.multiply(unit.grams()).doubleValue();
+        return unit == MassUnit.GRAM ? value.doubleValue() : exactGrams().doubleValue();
+    }
+
+    /**
+     * In grams, not rounded.
+     *
+     * @return grams, every digit of them
+     */
+    public BigDecimal exactGrams() {
+        return value.multiply(unit.grams());
     }
 
     /** As it is written in a formula file, such as {@code 0.7 oz}. */

@@ -38,7 +38,7 @@ public final class MadeHere {
         List<MixedFigures.Weighted> all = new ArrayList<>(parts);
         all.add(new MixedFigures.Weighted(Figure.exact(0, ""), water));
         Strength strength = new Strength(MixedFigures.written(MixedFigures.mean(all, source)), alkali);
-        return material(key, OwnMaterial.LYE, Optional.of(strength), List.of(), source);
+        return OwnMaterial.made(key, OwnMaterial.LYE, Optional.of(strength), List.of(), source);
     }
 
     /**
@@ -66,29 +66,6 @@ public final class MadeHere {
             BigDecimal plain = share.stripTrailingZeros();
             parts.add(new BlendPart(oil.getKey(), Share.ofPercent(plain.toPlainString())));
         }
-        return material(key, OwnMaterial.OILS, Optional.empty(), parts, source);
-    }
-
-    private static OwnMaterial material(
-            String key, String kind, Optional<Strength> strength, List<BlendPart> oils, String source) {
-        return new OwnMaterial(
-                key,
-                kind,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                strength,
-                oils,
-                "",
-                "",
-                "",
-                source);
+        return OwnMaterial.made(key, OwnMaterial.OILS, Optional.empty(), parts, source);
     }
 }

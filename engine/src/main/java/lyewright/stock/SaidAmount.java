@@ -74,7 +74,7 @@ public record SaidAmount(long amount, String words) {
         }
         Outcome<WrittenMass> mass = WrittenMass.parse(text);
         if (mass instanceof Outcome.Ok<WrittenMass> ok) {
-            return milligrams(ok.value().value().multiply(ok.value().unit().grams()), "");
+            return milligrams(ok.value().exactGrams(), "");
         }
         if (Volume.parse(text) instanceof Outcome.Ok<Volume> volume) {
             return known.density()

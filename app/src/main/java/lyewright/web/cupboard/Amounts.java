@@ -1,7 +1,6 @@
 package lyewright.web.cupboard;
 
 import java.math.BigDecimal;
-import java.util.Currency;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lyewright.measure.MassUnit;
@@ -47,12 +46,7 @@ final class Amounts {
 
     /** A price with its currency. */
     static String said(Price price) {
-        return decimal(price) + " " + price.currency();
-    }
-
-    /** A price as it is typed. */
-    static String decimal(Price price) {
-        return BigDecimal.valueOf(price.minor(), digits(price.currency())).toPlainString();
+        return price.decimal() + " " + price.currency();
     }
 
     /** A price as typed in the workshop's currency; nothing where nothing was. */
@@ -61,21 +55,12 @@ final class Amounts {
         if (text.isEmpty()) {
             return Outcome.ok(Optional.empty());
         }
-        int digits = digits(currency);
+        int digits = Price.digits(currency);
         BigDecimal value =
                 PRICE.matcher(text).matches() ? new BigDecimal(text.replace(',', '.')).stripTrailingZeros() : null;
         return value == null || value.scale() > digits
                 ? Outcome.refused("that is not a price in " + currency, "write it without the currency, as in 42.50")
                 : Outcome.ok(Optional.of(new Price(value.movePointRight(digits).longValueExact(), currency)));
-    }
-
-    private static int digits(String currency) {
-        try {
-            return Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
-        } catch (IllegalArgumentException e) {
-            // a currency that this Java does not know
-            return 2;
-        }
     }
 
     /** How much of what came is there, whole percent from 0 to 100; 0 where nothing came. */

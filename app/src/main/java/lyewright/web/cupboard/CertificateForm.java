@@ -161,24 +161,15 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
         Optional<OwnMaterial.Strength> strength = alkali(item)
                 .flatMap(alkali ->
                         Optional.ofNullable(read.get(PURITY)).map(pure -> new OwnMaterial.Strength(pure, alkali)));
-        return new OwnMaterial(
+        return OwnMaterial.certified(
                 key,
                 strength.isPresent() ? OwnMaterial.LYE : "",
-                Optional.ofNullable(read.get(SV)),
-                Optional.ofNullable(read.get(AV)),
-                Optional.ofNullable(read.get(IV)),
-                Optional.empty(),
-                Optional.ofNullable(read.get(WATER)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                strength,
-                List.of(),
-                "",
-                "",
-                "",
+                new OwnMaterial.Certified(
+                        Optional.ofNullable(read.get(SV)),
+                        Optional.ofNullable(read.get(AV)),
+                        Optional.ofNullable(read.get(IV)),
+                        Optional.ofNullable(read.get(WATER)),
+                        strength),
                 source);
     }
 

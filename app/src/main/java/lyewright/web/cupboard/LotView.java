@@ -173,6 +173,6 @@ final class LotView {
     }
 
     static String price(Optional<Price> price) {
-        return price.map(Amounts::decimal).orElse("");
+        return price.map(Price::decimal).orElse("");
     }
 }

@@ -33,7 +33,7 @@ final class FormNames {
         for (MaterialRow row : form.materials()) {
             if (!row.key().isBlank()) {
                 String kind = row.said(MaterialRow.KIND).strip();
-                own.add(called(row.key().strip(), kind));
+                own.add(OwnMaterial.of(row.key().strip(), kind));
                 if (kind.equals(OwnMaterial.LYE)) {
                     lyes.add(row.key().strip());
                 }
@@ -42,29 +42,6 @@ final class FormNames {
         this.workshop = workshop;
         this.asTables = Set.copyOf(new HashSet<>(form.asTables()));
         this.all = workshop.with(own);
-    }
-
-    /** A material of which nothing but its kind matters. */
-    private static OwnMaterial called(String key, String kind) {
-        return new OwnMaterial(
-                key,
-                kind,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                "",
-                "",
-                "",
-                "");
     }
 
     Outcome<String> key(String typed, Place place, String field) {

@@ -84,8 +84,7 @@ final class AmountCell {
     }
 
     static Outcome<Long> milligrams(WrittenMass mass) {
-        BigDecimal milligrams =
-                mass.value().multiply(mass.unit().grams()).movePointRight(3).setScale(0, RoundingMode.HALF_UP);
+        BigDecimal milligrams = mass.exactGrams().movePointRight(3).setScale(0, RoundingMode.HALF_UP);
         if (mass.value().signum() > 0 && milligrams.signum() == 0) {
             return Outcome.refused("'" + mass + "' is less than a milligram", "look at the number and its unit");
         }

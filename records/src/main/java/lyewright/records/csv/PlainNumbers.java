@@ -2,7 +2,6 @@ package lyewright.records.csv;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Currency;
 import java.util.Optional;
 import lyewright.measure.WrittenMass;
 import lyewright.records.stock.Counting;
@@ -27,7 +26,7 @@ final class PlainNumbers {
     }
 
     static BigDecimal grams(WrittenMass mass) {
-        return plain(mass.value().multiply(mass.unit().grams()));
+        return plain(mass.exactGrams());
     }
 
     /** Without noughts at the end, and never as a power of ten. */
@@ -37,7 +36,6 @@ final class PlainNumbers {
     }
 
     static BigDecimal price(Price price) {
-        return BigDecimal.valueOf(
-                price.minor(), Currency.getInstance(price.currency()).getDefaultFractionDigits());
+        return new BigDecimal(price.decimal());
     }
 }

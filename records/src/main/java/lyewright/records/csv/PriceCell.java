@@ -66,11 +66,11 @@ final class PriceCell {
     }
 
     private static Outcome<Price> price(String text, String number, Currency currency) {
-        BigDecimal minor = new BigDecimal(number).movePointRight(currency.getDefaultFractionDigits());
+        BigDecimal minor = new BigDecimal(number).movePointRight(Price.digits(currency.getCurrencyCode()));
         if (minor.stripTrailingZeros().scale() > 0) {
             return Outcome.refused(
                     "'" + CellReader.shown(text) + "' has more decimals than " + currency + " has",
-                    "write it with " + currency.getDefaultFractionDigits());
+                    "write it with " + Price.digits(currency.getCurrencyCode()));
         }
         return minor.compareTo(MOST) > 0
                 ? Outcome.refused(

@@ -43,7 +43,7 @@ public final class Typing {
 
     /** A mass in whole milligrams. */
     public static long milligrams(WrittenMass mass) {
-        return whole(mass.value().multiply(mass.unit().grams()).multiply(MILLIGRAMS));
+        return whole(mass.exactGrams().multiply(MILLIGRAMS));
     }
 
     /** A length in whole micrometres. */

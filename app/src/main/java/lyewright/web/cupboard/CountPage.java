@@ -11,12 +11,14 @@ import lyewright.web.TextField;
  * @param token tells this count from any other
  * @param lines every lot that holds something by the book
  * @param count how many things are wrong
+ * @param troubles those that belong to no field
  */
-public record CountPage(Frame frame, String token, List<Line> lines, int count) {
+public record CountPage(Frame frame, String token, List<Line> lines, int count, List<String> troubles) {
 
-    /** Copies its list. */
+    /** Copies its lists. */
     public CountPage {
         lines = List.copyOf(lines);
+        troubles = List.copyOf(troubles);
     }
 
     /**

@@ -13,7 +13,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.KeptLot;
@@ -25,6 +24,7 @@ import lyewright.web.OpenedIn;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
+import lyewright.words.Sentences;
 
 /** Counting the cupboard: what is left empty was not counted. */
 final class CountPages implements Feature {
@@ -78,7 +78,11 @@ final class CountPages implements Feature {
                 shop.frame("Count the cupboard", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
                 token,
                 lines,
-                problems.size());
+                problems.size(),
+                problems.stream()
+                        .filter(problem -> problem.path().isEmpty())
+                        .map(Sentences::whole)
+                        .toList());
         if (problems.isEmpty()) {
             Answers.page(ctx, "cupboard/count.jte", page);
         } else {
@@ -142,7 +146,7 @@ final class CountPages implements Feature {
     }
 
     private Outcome<List<Long>> kept(String token, Map<String, Long> counted, Map<String, String> why) {
-        try {
+        return Typed.kept(() -> {
             Outcome<List<Long>> done =
                     shop.records().lots().count(shop.records().people().desk(), token, counted, why);
             return done instanceof Outcome.Ok
@@ -152,8 +156,6 @@ final class CountPages implements Feature {
                                     ? problem
                                     : new Problem(problem.path() + ".counted", problem.what(), problem.remedy()))
                             .toList());
-        } catch (RecordsTrouble e) {
-            return Outcome.refused(e.problem());
-        }
+        });
     }
 }

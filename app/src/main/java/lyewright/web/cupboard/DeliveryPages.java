@@ -11,7 +11,6 @@ import lyewright.formula.MaterialNames;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.Supplier;
@@ -69,17 +68,14 @@ final class DeliveryPages implements Feature {
         if (!(read instanceof Outcome.Ok<DeliveryReading.Read> ok)) {
             return new Outcome.Refused<>(read.problems());
         }
-        try {
+        return Typed.kept(() -> {
             Outcome<List<KeptLot>> kept = records.lots()
                     .receive(records.people().desk(), token, ok.value().delivery());
             return kept instanceof Outcome.Ok
                     ? kept
                     : new Outcome.Refused<>(
                             kept.problems().stream().map(ok.value()::onTheForm).toList());
-        } catch (RecordsTrouble e) {
-            // a full disk must not cost what was typed
-            return Outcome.refused(e.problem());
-        }
+        });
     }
 
     private DeliveryPage page(DeliveryForm form, String token, List<Problem> problems) {

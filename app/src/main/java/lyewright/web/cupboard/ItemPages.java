@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import lyewright.formula.MaterialNames;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.StockItem;
@@ -72,14 +71,9 @@ final class ItemPages implements Feature {
     }
 
     private Outcome<StockItem> kept(Optional<StockItem> before, ItemSaid said) {
-        try {
-            return before.isPresent()
-                    ? shop.records().items().change(new StockItem(before.get().id(), said))
-                    : shop.records().items().add(said);
-        } catch (RecordsTrouble e) {
-            // a full disk must not cost what was typed
-            return Outcome.refused(e.problem());
-        }
+        return Typed.kept(() -> before.isPresent()
+                ? shop.records().items().change(new StockItem(before.get().id(), said))
+                : shop.records().items().add(said));
     }
 
     private void remove(Context ctx) {

@@ -6,16 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.RecordsTrouble;
 import lyewright.records.stock.Supplier;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.OpenedIn;
+import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
+import lyewright.words.Sentences;
 
 /** Who sells materials. */
 final class SupplierPages implements Feature {
@@ -39,10 +40,19 @@ final class SupplierPages implements Feature {
             shop.records().suppliers().remove(supplier(ctx).id());
             Answers.seeOther(ctx, ALL + "?removed=" + ctx.pathParam("id"));
         });
-        routes.post(ONE + "/put-back", ctx -> {
-            shop.records().suppliers().putBack(supplier(ctx).id());
+        routes.post(ONE + "/put-back", this::putBack);
+    }
+
+    private void putBack(Context ctx) {
+        Outcome<Supplier> back =
+                shop.records().suppliers().putBack(supplier(ctx).id());
+        if (back instanceof Outcome.Ok) {
             Answers.seeOther(ctx, ALL);
-        });
+            return;
+        }
+        Problem problem = back.problems().get(0);
+        throw new Refused(
+                409, Sentences.whole(problem.what()), "Give that one another name first, then put this one back.");
     }
 
     private Supplier supplier(Context ctx) {
@@ -66,22 +76,13 @@ final class SupplierPages implements Feature {
         if (before.isEmpty()) {
             OpenedIn.check(ctx, shop);
         }
-        Outcome<Supplier> saved = kept(typed);
+        Outcome<Supplier> saved = Typed.kept(() -> typed.id().isEmpty()
+                ? shop.records().suppliers().add(typed.name(), typed.contact(), typed.notes())
+                : shop.records().suppliers().change(typed));
         if (saved instanceof Outcome.Ok) {
             Answers.seeOther(ctx, ALL);
         } else {
             show(ctx, typed, saved.problems());
-        }
-    }
-
-    private Outcome<Supplier> kept(Supplier typed) {
-        try {
-            return typed.id().isEmpty()
-                    ? shop.records().suppliers().add(typed.name(), typed.contact(), typed.notes())
-                    : shop.records().suppliers().change(typed);
-        } catch (RecordsTrouble e) {
-            // a full disk must not cost what was typed
-            return Outcome.refused(e.problem());
         }
     }
 
@@ -102,6 +103,10 @@ final class SupplierPages implements Feature {
                         TextField.of("contact", "How to reach them", "address, telephone, web", typed.contact())
                                 .with(problems),
                         TextField.of("notes", "Notes", "", typed.notes()).with(problems),
+                        problems.stream()
+                                .filter(problem -> problem.path().isEmpty())
+                                .map(Sentences::whole)
+                                .toList(),
                         fresh ? "" : ALL + "/" + typed.id() + "/remove"));
         if (problems.isEmpty()) {
             Answers.page(ctx, "cupboard/suppliers.jte", page);

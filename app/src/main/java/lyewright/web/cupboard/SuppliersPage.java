@@ -37,6 +37,7 @@ public record SuppliersPage(Frame frame, List<Line> suppliers, Form form) {
      * @param name field
      * @param contact field
      * @param notes field
+     * @param troubles what is wrong that belongs to no field
      * @param remove where they are taken out of the list; empty for a new one
      */
     public record Form(
@@ -46,5 +47,12 @@ public record SuppliersPage(Frame frame, List<Line> suppliers, Form form) {
             TextField name,
             TextField contact,
             TextField notes,
-            String remove) {}
+            List<String> troubles,
+            String remove) {
+
+        /** Copies its list. */
+        public Form {
+            troubles = List.copyOf(troubles);
+        }
+    }
 }

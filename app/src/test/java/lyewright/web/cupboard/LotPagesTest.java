@@ -1,0 +1,144 @@
+package lyewright.web.cupboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.Optional;
+import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.StockItem;
+import lyewright.stock.LotStatus;
+import org.junit.jupiter.api.Test;
+
+/** A lot: taken from, judged, certified. */
+class LotPagesTest extends AtTheCupboard {
+
+    @Test
+    void taking_from_a_lot_is_told_on_its_page_and_taken_back_by_name() throws Exception {
+        deliver("", "green-clay|500 g|FF-31||");
+        KeptLot lot = lot("Green clay (French green, illite)");
+        String at = "/stores/lots/" + lot.id();
+        assertThat(workshop.post(
+                                at + "/take",
+                                "kind",
+                                "use",
+                                "amount",
+                                "120 g",
+                                "why",
+                                "Tideline",
+                                "token",
+                                "token-0004")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(workshop.post(
+                                at + "/take",
+                                "kind",
+                                "use",
+                                "amount",
+                                "120 g",
+                                "why",
+                                "Tideline",
+                                "token",
+                                "token-0004")
+                        .statusCode())
+                .isEqualTo(303);
+        String page = workshop.get(at).body();
+        assertThat(page).contains("380 g").contains("Used, Tideline").contains("−120 g");
+        long number = records().lots().moves(lot.id()).get(0).number();
+        assertThat(workshop.post(at + "/take-back/" + number, "why", "wrong tub")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(workshop.get(at).body()).contains("Takes back no. " + number).contains("wrong tub");
+        assertThat(workshop.post(at + "/take-back/" + number, "why", "again").statusCode())
+                .isEqualTo(409);
+    }
+
+    @Test
+    void what_cannot_be_taken_comes_back_as_typed() throws Exception {
+        deliver("", "green-clay|500 g|FF-31||");
+        String at = "/stores/lots/" + lot("Green clay (French green, illite)").id();
+        HttpResponse<String> tooMuch =
+                workshop.post(at + "/take", "kind", "loss", "amount", "2 kg", "why", "<b>flood</b>");
+        assertThat(tooMuch.statusCode()).isEqualTo(422);
+        assertThat(tooMuch.body())
+                .contains("holds less than that by now")
+                .contains("value=\"2 kg\"")
+                .contains("&lt;b>flood");
+        assertThat(workshop.post(at + "/take", "kind", "use", "amount", "1 teaspoon")
+                        .body())
+                .contains("nobody said yet what");
+    }
+
+    @Test
+    void the_makers_own_teaspoon_is_kept_as_grams_with_the_words() throws Exception {
+        deliver("", "kaolin|500 g|FF-31||");
+        StockItem clay = records().items().findKey("kaolin").orElseThrow();
+        workshop.post(
+                "/stores/cupboard/" + clay.id(),
+                "name",
+                clay.name(),
+                "kind",
+                "colourant",
+                "material",
+                "kaolin",
+                "spoons",
+                "teaspoon: 2.1 g\nblue scoop: 31 g");
+        KeptLot lot = lot(clay.name());
+        workshop.post("/stores/lots/" + lot.id() + "/take", "kind", "use", "amount", "2 teaspoons", "why", "Tideline");
+        assertThat(records().lots().find(lot.id()).orElseThrow().left()).isEqualTo(495_800);
+        assertThat(workshop.get("/stores/lots/" + lot.id()).body()).contains("Used, Tideline, 2 teaspoons");
+    }
+
+    @Test
+    void a_lot_is_judged_and_the_cupboard_says_so() throws Exception {
+        deliver("", "coconut|5 kg|NQ-1||");
+        KeptLot lot = lot("Coconut oil");
+        workshop.post("/stores/lots/" + lot.id() + "/status", "status", "refused");
+        assertThat(records().lots().find(lot.id()).orElseThrow().said().status())
+                .isEqualTo(LotStatus.REFUSED);
+        assertThat(workshop.get("/stores/cupboard").body()).contains("is refused; 5 kg to send back or throw away");
+        assertThat(workshop.post("/stores/lots/" + lot.id() + "/take", "kind", "use", "amount", "1 g")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(workshop.post("/stores/lots/" + lot.id() + "/take", "kind", "return", "amount", "5 kg")
+                        .statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void a_certificate_is_kept_with_its_lot_and_an_odd_figure_is_asked_about_once() throws Exception {
+        deliver("", "olive-virgin|5 kg|NQ-1||", "caustic soda|1 kg|||");
+        String at = "/stores/lots/" + lot("Olive oil (virgin)").id();
+        HttpResponse<String> odd =
+                workshop.post(at + "/certificate", "saponification value", "250 ± 1", "source", "NQ-7");
+        assertThat(odd.statusCode()).isEqualTo(422);
+        assertThat(odd.body())
+                .contains("outside what was published")
+                .contains("value=\"250 ± 1\"")
+                .contains("name=\"sure\"");
+        assertThat(workshop.post(
+                                at + "/certificate", "saponification value", "250 ± 1", "source", "NQ-7", "sure", "yes")
+                        .statusCode())
+                .isEqualTo(303);
+        workshop.post(at + "/certificate", "saponification value", "189.5 ± 1.0", "source", "NQ-7");
+        assertThat(lot("Olive oil (virgin)")
+                        .said()
+                        .certificate()
+                        .orElseThrow()
+                        .saponificationValue()
+                        .orElseThrow()
+                        .toString())
+                .isEqualTo("189.5 ± 1.0");
+        assertThat(workshop.get(at).body()).contains("Sheets may reckon with it: NQ-7.");
+        assertThat(workshop.post(at + "/certificate", "saponification value", "0.1895")
+                        .statusCode())
+                .isEqualTo(422);
+        String soda = "/stores/lots/" + lot("Sodium hydroxide").id();
+        assertThat(workshop.post(soda + "/certificate", "purity", "98.6 ± 0.4").statusCode())
+                .isEqualTo(303);
+        assertThat(lot("Sodium hydroxide").said().certificate().orElseThrow().strength())
+                .isPresent();
+        workshop.post(soda + "/certificate", "purity", "");
+        assertThat(lot("Sodium hydroxide").said().certificate()).isEmpty();
+        assertThat(records().ledger().verify(Optional.empty()).isWhole()).isTrue();
+    }
+}

@@ -26,16 +26,26 @@ final class Defences implements Feature {
             "base-uri 'none'",
             "frame-ancestors 'none'");
 
+    private static final String OPENER_POLICY = "Cross-Origin-Opener-Policy";
+
     /** What every answer carries. */
     static final Map<String, String> HEADERS = Map.of(
-            "Content-Security-Policy", POLICY,
-            "X-Content-Type-Options", "nosniff",
-            "X-Frame-Options", "DENY",
-            "Referrer-Policy", "same-origin",
-            "Cross-Origin-Opener-Policy", "same-origin",
-            "Cross-Origin-Resource-Policy", "same-origin",
-            "Permissions-Policy", "camera=(), microphone=(), geolocation=()",
-            "Cache-Control", "no-store");
+            "Content-Security-Policy",
+            POLICY,
+            "X-Content-Type-Options",
+            "nosniff",
+            "X-Frame-Options",
+            "DENY",
+            "Referrer-Policy",
+            "same-origin",
+            OPENER_POLICY,
+            "same-origin",
+            "Cross-Origin-Resource-Policy",
+            "same-origin",
+            "Permissions-Policy",
+            "camera=(), microphone=(), geolocation=()",
+            "Cache-Control",
+            "no-store");
 
     private final Doors doors;
     private final Admission admission;
@@ -52,6 +62,10 @@ final class Defences implements Feature {
 
     private void letIn(Context ctx) {
         HEADERS.forEach(ctx::header);
+        if (!doors.isDesk(ctx) && !doors.isSecret(ctx)) {
+            // browsers heed it only where nobody can have written it on the way, and complain where somebody could
+            ctx.res().setHeader(OPENER_POLICY, null);
+        }
         if (!KNOWN.contains(ctx.method())) {
             throw new Refused(405, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
         }

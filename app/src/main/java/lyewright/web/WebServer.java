@@ -24,10 +24,18 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
     private final NetworkDoor network;
+    private final String address;
 
-    private WebServer(Javalin javalin, NetworkDoor network) {
+    private WebServer(Javalin javalin, NetworkDoor network, Listening listening) {
         this.javalin = javalin;
         this.network = network;
+        boolean secret = listening.doors().signIn() && listening.certificate().isPresent();
+        this.address = listening
+                .doors()
+                .address()
+                .filter(said -> listening.doors().signIn())
+                .map(said -> said + "/")
+                .orElseGet(() -> (secret ? "https" : "http") + "://localhost:" + javalin.port() + "/");
     }
 
     /**
@@ -75,7 +83,7 @@ public final class WebServer implements AutoCloseable {
         }
         NetworkDoor network =
                 new NetworkDoor(jetty.get(), listening.doors(), listening.devicesPort(), listening.certificate());
-        return Outcome.ok(new WebServer(javalin, network));
+        return Outcome.ok(new WebServer(javalin, network, listening));
     }
 
     /** The desk's door is never where somebody else could come by it; passwords never go where they could be read. */
@@ -154,7 +162,7 @@ public final class WebServer implements AutoCloseable {
      * @return the address of the first page
      */
     public String address() {
-        return "http://localhost:" + port() + "/";
+        return address;
     }
 
     /** The door for other devices. */

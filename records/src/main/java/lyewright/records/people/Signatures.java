@@ -33,17 +33,17 @@ public final class Signatures {
     }
 
     /** Who wrote the versions of a recipe last, by their numbers; versions of a time before anybody signed are not among them. */
-    public Map<Integer, Author> versions(String recipeId) {
-        Map<Integer, Author> authors = new TreeMap<>();
+    public Map<Integer, Person> versions(String recipeId) {
+        Map<Integer, Person> authors = new TreeMap<>();
         database.read(handle -> handle.createQuery("""
-                                SELECT * FROM signature
-                                WHERE thing = 'recipe' AND thing_id = :id AND deed = 'kept' AND version IS NOT NULL
-                                ORDER BY at_epoch_ms, id
+                                SELECT s.version AS number, p.* FROM signature s JOIN person p ON p.id = s.person_id
+                                WHERE s.thing = 'recipe' AND s.thing_id = :id AND s.deed = 'kept' AND s.version IS NOT NULL
+                                ORDER BY s.at_epoch_ms, s.id
                                 """)
                         .bind("id", recipeId)
-                        .map((row, context) -> line(row))
+                        .map((row, context) -> Map.entry(row.getInt("number"), People.person(row)))
                         .list())
-                .forEach(line -> authors.put(line.version().orElseThrow(), line.author()));
+                .forEach(line -> authors.put(line.getKey(), line.getValue()));
         return authors;
     }
 

@@ -86,7 +86,7 @@ final class OwnPages implements Pages {
         }));
     }
 
-    private static List<Feature> features(Shop shop, Path home, PeoplePages people) {
+    static List<Feature> features(Shop shop, Path home, PeoplePages people) {
         return List.of(
                 new Start(shop),
                 new PhotographPages(shop),

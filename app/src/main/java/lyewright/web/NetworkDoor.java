@@ -87,6 +87,11 @@ public final class NetworkDoor {
         return open != null;
     }
 
+    /** Where it is while it is open; -1 while it is shut. */
+    public synchronized int port() {
+        return open == null ? -1 : open.getLocalPort();
+    }
+
     /** Whether what goes through it can be read on the way. */
     public boolean isSecret() {
         return certificate.isPresent();

@@ -3,6 +3,7 @@ package lyewright.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.HandlerType;
 import java.net.BindException;
 import java.util.List;
 import java.util.Set;
@@ -163,6 +164,16 @@ public final class WebServer implements AutoCloseable {
      */
     public String address() {
         return address;
+    }
+
+    /** What is answered to, such as {@code POST /recipes/import}: for whoever sees that nothing is answered to the wrong people. */
+    public List<String> routes() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> HandlerType.GET.equals(endpoint.method) || HandlerType.POST.equals(endpoint.method))
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .distinct()
+                .toList();
     }
 
     /** The door for other devices. */

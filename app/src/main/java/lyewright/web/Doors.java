@@ -29,6 +29,9 @@ public final class Doors {
 
     private static final Pattern PORT = Pattern.compile(":[0-9]{1,5}$");
 
+    private static final Pattern FIGURES =
+            Pattern.compile("[0-9]+(\\.[0-9]+){3}|\\[?[0-9a-f.]*:[0-9a-f:.]*(%[^]]*)?]?");
+
     private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
 
     /** No request comes by it. */
@@ -88,10 +91,11 @@ public final class Doors {
             return LOOPBACK.matcher(host).matches();
         }
         String name = PORT.matcher(host).replaceFirst("").toLowerCase(Locale.ROOT);
-        String local = ctx.req().getLocalAddr();
-        return name.equals(literal(local))
+        Optional<InetAddress> local = literal(ctx.req().getLocalAddr());
+        return (literal(name).isPresent() && literal(name).equals(local))
                 || ownNames.contains(name)
-                || (isLoopback(local) && LOOPBACK_NAMES.contains(name))
+                || (LOOPBACK_NAMES.contains(name)
+                        && local.filter(InetAddress::isLoopbackAddress).isPresent())
                 || address.filter(said -> host.equalsIgnoreCase(said.getRawAuthority()))
                         .isPresent();
     }
@@ -153,11 +157,15 @@ public final class Doors {
         }
     }
 
-    private static String literal(String local) {
-        return local.indexOf(':') >= 0 ? "[" + local + "]" : local;
-    }
-
-    private static boolean isLoopback(String local) {
-        return local.equals("127.0.0.1") || local.equals("0:0:0:0:0:0:0:1") || local.equals("::1");
+    /** An address written in figures; a name is none, and nobody is asked what it stands for. */
+    private static Optional<InetAddress> literal(String text) {
+        if (!FIGURES.matcher(text).matches()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(InetAddress.getByName(text));
+        } catch (UnknownHostException e) {
+            return Optional.empty();
+        }
     }
 }

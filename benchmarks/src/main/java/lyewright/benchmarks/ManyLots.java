@@ -12,7 +12,7 @@ import lyewright.chain.PrintedHead;
 import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.ledger.Verified;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
@@ -83,7 +83,7 @@ public final class ManyLots {
     static void fill(Path folder, int lots, int moves) {
         try (Records records =
                 Records.open(new Place.Folder(folder), Clock.systemUTC()).orThrow()) {
-            Author maker = records.people().desk();
+            Author maker = records.author();
             List<String> items = new ArrayList<>();
             for (int i = 0; i < ITEMS; i++) {
                 items.add(records.items()

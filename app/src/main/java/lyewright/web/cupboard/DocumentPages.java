@@ -16,10 +16,10 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.file.DocumentFiles;
 import lyewright.records.file.DocumentKind;
-import lyewright.records.people.Author;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotDocument;
 import lyewright.records.stock.LotDocuments;
+import lyewright.records.store.Author;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.Notice;
@@ -71,7 +71,7 @@ final class DocumentPages implements Feature {
     }
 
     private Author author() {
-        return shop.records().people().desk();
+        return shop.records().author();
     }
 
     private KeptLot lot(Context ctx) {

@@ -108,7 +108,10 @@ public final class ShowPages {
                 made.problems().stream().map(Sentences::whole).toList(),
                 NewerFigures.of(formula, shop.names()),
                 Ingredients.of(formula, sheet, address),
-                VersionLine.all(book().versions(recipe.id()), shop.clock()),
+                VersionLine.all(
+                        book().versions(recipe.id()),
+                        shop.records().signatures().versions(recipe.id()),
+                        shop.clock()),
                 photographTroubles);
     }
 }

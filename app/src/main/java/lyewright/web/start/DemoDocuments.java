@@ -30,7 +30,7 @@ final class DemoDocuments {
                             throw new IllegalStateException("the file " + file + " is missing from the application");
                         }
                         records.documents()
-                                .add(records.people().desk(), lot.id(), name, in)
+                                .add(records.author(), lot.id(), name, in)
                                 .orThrow();
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);

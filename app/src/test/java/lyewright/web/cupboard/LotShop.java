@@ -56,7 +56,7 @@ final class LotShop implements AutoCloseable {
         ItemSaid what = ItemSaid.of(item, ItemKind.OIL, Identity.none());
         return records()
                 .lots()
-                .receive(records().people().desk(), "", List.of(Arrival.of(what, said, 5_000_000)))
+                .receive(records().author(), "", List.of(Arrival.of(what, said, 5_000_000)))
                 .orThrow()
                 .get(0)
                 .id();

@@ -77,7 +77,7 @@ class CupboardOnSheetTest {
         records()
                 .lots()
                 .receive(
-                        records().people().desk(),
+                        records().author(),
                         "",
                         new Delivery(
                                 "",
@@ -134,7 +134,7 @@ class CupboardOnSheetTest {
                 .of(records().items().findKey(key).orElseThrow().id())
                 .forEach(lot -> records()
                         .lots()
-                        .change(records().people().desk(), lot.id(), lot.said().withCertificate(Optional.of(own)))
+                        .change(records().author(), lot.id(), lot.said().withCertificate(Optional.of(own)))
                         .orThrow());
     }
 

@@ -24,7 +24,13 @@ final class TableOrder {
             "lot",
             "stock_move",
             "document",
-            "lot_document");
+            "lot_document",
+            "device",
+            "person_password",
+            "signature");
+
+    /** What belongs to one computer or to one device in somebody's hand. It goes into no backup, and a restore leaves it. */
+    static final List<String> STAYS = List.of("device_session", "network_door");
 
     private TableOrder() {}
 }

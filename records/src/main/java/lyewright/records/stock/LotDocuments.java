@@ -8,7 +8,8 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.file.DocumentFiles;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.people.Author;
+import lyewright.records.people.Roles;
+import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import lyewright.records.store.Typed;
 import org.jdbi.v3.core.Handle;
@@ -81,8 +82,10 @@ public final class LotDocuments {
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
-        Outcome<List<Added>> added =
-                files.take(content, waiting -> database.decide(handle -> added(handle, author, lotIds, name, waiting)));
+        Outcome<List<Added>> added = files.take(
+                content,
+                waiting -> database.decide(handle ->
+                        Roles.isMaker(handle, author).then(may -> added(handle, author, lotIds, name, waiting))));
         return added instanceof Outcome.Ok
                 ? added
                 : new Outcome.Refused<>(added.problems().stream()
@@ -133,7 +136,8 @@ public final class LotDocuments {
                 ? List.of(new Problem("why", "nothing says why", "write it, such as: is of another lot"))
                 : Typed.text("why", "the reason", why, LONGEST_WHY).stream().toList();
         return problems.isEmpty()
-                ? database.decide(handle -> takenOff(handle, author, lotId, sha256, why))
+                ? database.decide(handle ->
+                        Roles.isMaker(handle, author).then(may -> takenOff(handle, author, lotId, sha256, why)))
                 : new Outcome.Refused<>(problems);
     }
 

@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.records.ledger.LedgerBook;
 import lyewright.records.material.MaterialText;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;

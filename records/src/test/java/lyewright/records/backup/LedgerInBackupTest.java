@@ -57,7 +57,7 @@ class LedgerInBackupTest extends Workbench {
     private LotDocument onALot(String content) {
         return records.documents()
                 .add(
-                        records.people().desk(),
+                        records.author(),
                         records.lots().findCode("26-0001").orElseThrow().id(),
                         "Certificate",
                         new ByteArrayInputStream(content.getBytes(StandardCharsets.UTF_8)))
@@ -173,7 +173,7 @@ class LedgerInBackupTest extends Workbench {
         KeptLot wrappers = records.lots().findCode("26-0002").orElseThrow();
         records.lots()
                 .take(
-                        records.people().desk(),
+                        records.author(),
                         "",
                         List.of(new Taking(wrappers.id(), 3, "")),
                         StockMove.Told.of(MoveKind.LOSS, 0).withWhy("torn"))

@@ -165,7 +165,7 @@ class LedgerTest extends Workbench {
                 "UPDATE lot SET entry_number = 5 WHERE own_code = '26-0001'");
         records.lots()
                 .change(
-                        records.people().desk(),
+                        records.author(),
                         lotId(),
                         records.lots().find(lotId()).orElseThrow().said().withStatus(LotStatus.REFUSED))
                 .orThrow();
@@ -223,7 +223,7 @@ class LedgerTest extends Workbench {
                 Records.open(place, Clock.offset(clock, Duration.ofDays(-400))).orThrow();
         records.lots()
                 .change(
-                        records.people().desk(),
+                        records.author(),
                         lotId(),
                         records.lots().find(lotId()).orElseThrow().said().withStatus(LotStatus.REFUSED))
                 .orThrow();

@@ -40,14 +40,14 @@ class DocumentCheckTest extends Workbench {
         certificate = added("Certificate", SomeDocument.pdf("Certificate of analysis, invented"));
         letter = added("Letter", SomeDocument.text("Dear maker"));
         letter = records.documents()
-                .takeOff(records.people().desk(), oil, letter.sha256(), "of another lot")
+                .takeOff(records.author(), oil, letter.sha256(), "of another lot")
                 .orThrow();
         assertThat(letter.number()).isEqualTo(12);
     }
 
     private LotDocument added(String name, byte[] content) {
         return records.documents()
-                .add(records.people().desk(), oil, name, new ByteArrayInputStream(content))
+                .add(records.author(), oil, name, new ByteArrayInputStream(content))
                 .orThrow()
                 .document();
     }

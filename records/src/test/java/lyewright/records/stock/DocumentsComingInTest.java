@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -29,7 +30,9 @@ import lyewright.records.Workbench;
 import lyewright.records.file.DocumentFiles;
 import lyewright.records.file.FileShelf;
 import lyewright.records.file.SomeDocument;
-import lyewright.records.people.Author;
+import lyewright.records.people.Person;
+import lyewright.records.people.Role;
+import lyewright.records.store.Author;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +53,7 @@ class DocumentsComingInTest extends Workbench {
     }
 
     private Author maker() {
-        return records.people().desk();
+        return records.author();
     }
 
     private Outcome<LotDocuments.Added> add(String lot, String name, byte[] content) {
@@ -114,6 +117,24 @@ class DocumentsComingInTest extends Workbench {
         assertThat(program.problems().get(0).path()).isEqualTo("document");
         assertThat(filesKept()).isEmpty();
         assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
+    }
+
+    @Test
+    void a_helper_puts_no_document_to_a_lot_and_takes_none_off() throws IOException {
+        Person wenna = records.people().add("Wenna", Role.HELPER).orThrow();
+        Author helper = new Author(wenna.id(), Optional.empty());
+
+        assertThat(records.documents()
+                        .add(helper, oil, "Note", new ByteArrayInputStream(CERTIFICATE))
+                        .problems())
+                .hasSize(1);
+        assertThat(filesKept()).isEmpty();
+        LotDocument document = add(oil, "Certificate", CERTIFICATE).orThrow().document();
+        assertThat(records.documents()
+                        .takeOff(helper, oil, document.sha256(), "wrong")
+                        .problems())
+                .hasSize(1);
+        assertThat(records.documents().of(oil)).containsExactly(document);
     }
 
     @Test

@@ -19,7 +19,7 @@ import lyewright.records.file.DocumentKind;
 import lyewright.records.file.FileShelf;
 import lyewright.records.file.SomeDocument;
 import lyewright.records.ledger.EntryText;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,7 +41,7 @@ class LotDocumentsTest extends Workbench {
     }
 
     private Author maker() {
-        return records.people().desk();
+        return records.author();
     }
 
     private Outcome<LotDocuments.Added> add(String lot, String name, byte[] content) {

@@ -14,7 +14,7 @@ import lyewright.measure.Problem;
 import lyewright.records.OnBoth;
 import lyewright.records.Tinkering;
 import lyewright.records.Workbench;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,7 @@ class LotsTest extends Workbench {
         coconut = records.items()
                 .add(ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.ofKey("coconut")))
                 .orThrow();
-        maker = records.people().desk();
+        maker = records.author();
     }
 
     static LotSaid said(String code, LotStatus status) {

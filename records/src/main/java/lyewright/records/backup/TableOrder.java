@@ -23,6 +23,7 @@ final class TableOrder {
             "spoon",
             "lot",
             "stock_move",
+            "lot_held",
             "document",
             "lot_document",
             "device",

@@ -46,3 +46,12 @@ CREATE TABLE network_door (
     id                INTEGER NOT NULL PRIMARY KEY CHECK (id = 1),
     opened_epoch_ms   BIGINT  NOT NULL
 );
+
+-- Which lots hold something (or less than nothing). How much is the sum of their moves, as ever; this only spares a page from summing what
+-- was used up years ago. Written with each move, and verify holds it against the sums.
+CREATE TABLE lot_held (
+    lot_id            TEXT    NOT NULL PRIMARY KEY REFERENCES lot (id),
+    since_number      BIGINT  NOT NULL REFERENCES stock_move (number)
+);
+INSERT INTO lot_held (lot_id, since_number)
+SELECT lot_id, min(number) FROM stock_move GROUP BY lot_id HAVING sum(coalesce(milligrams, pieces)) <> 0;

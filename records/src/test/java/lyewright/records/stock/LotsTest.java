@@ -57,6 +57,19 @@ class LotsTest extends Workbench {
                 .get(0);
     }
 
+    @Test
+    void a_lot_is_held_from_its_first_gram_to_its_last_and_again_when_something_is_taken_back() {
+        KeptLot lot = received(KILOGRAM);
+        assertThat(records.lots().held()).extracting(KeptLot::id).containsExactly(lot.id());
+
+        long number = use("", lot, KILOGRAM).orThrow().get(0);
+        assertThat(records.lots().held()).isEmpty();
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+
+        records.lots().correct(maker, number, "it was another lot").orThrow();
+        assertThat(records.lots().held()).extracting(KeptLot::left).containsExactly(KILOGRAM);
+    }
+
     private long left(KeptLot lot) {
         return records.lots().find(lot.id()).orElseThrow().left();
     }

@@ -80,9 +80,9 @@ final class LotRows {
     /** Other lots that the same supplier brought on the same day. */
     List<KeptLot> cameWith(String id) {
         return lots(handle.createQuery(WITH_LEFT + """
-                         WHERE l.id <> :id AND EXISTS (
-                          SELECT 1 FROM lot o WHERE o.id = :id AND o.supplier_id = l.supplier_id
-                            AND o.received_day = l.received_day)
+                         WHERE l.id <> :id
+                          AND l.supplier_id = (SELECT supplier_id FROM lot WHERE id = :id)
+                          AND l.received_day = (SELECT received_day FROM lot WHERE id = :id)
                         """ + ORDER).bind("id", id));
     }
 

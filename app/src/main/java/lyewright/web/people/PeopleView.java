@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lyewright.records.Records;
+import lyewright.records.people.Deed;
 import lyewright.records.people.Device;
 import lyewright.records.people.Person;
 import lyewright.records.people.Role;
@@ -82,11 +83,18 @@ final class PeopleView {
 
     private List<PeoplePage.Done> lately(Records records, List<Person> people) {
         List<SignedLine> lines = records.signatures().last(LATELY);
+        Map<String, String> recipes = records.recipes()
+                .names(lines.stream()
+                        .filter(line -> line.deed().thing() == Deed.Thing.RECIPE)
+                        .map(SignedLine::thingId)
+                        .distinct()
+                        .toList());
         Map<String, String> devices = records.devices().names();
         Map<String, String> names = Stream.concat(
                         people.stream(),
                         lines.stream()
-                                .map(line -> line.author().person())
+                                .flatMap(line -> Stream.of(line.author().person(), person(line)))
+                                .filter(id -> !id.isEmpty())
                                 .distinct()
                                 .filter(id -> people.stream()
                                         .noneMatch(person -> person.id().equals(id)))
@@ -100,9 +108,24 @@ final class PeopleView {
                                         .device()
                                         .map(id -> ", " + devices.getOrDefault(id, "a device"))
                                         .orElse(""),
-                        Words.deed(line),
+                        Words.deed(
+                                line,
+                                Optional.ofNullable(
+                                        switch (line.deed().thing()) {
+                                            case RECIPE -> recipes.get(line.thingId());
+                                            case PERSON, PASSWORD -> names.get(line.thingId());
+                                            case DEVICE -> devices.get(line.thingId());
+                                            default -> null;
+                                        })),
                         address(line)))
                 .toList();
+    }
+
+    /** Whom it was done to. */
+    private static String person(SignedLine line) {
+        boolean toSomebody =
+                line.deed().thing() == Deed.Thing.PERSON || line.deed().thing() == Deed.Thing.PASSWORD;
+        return toSomebody ? line.thingId() : "";
     }
 
     private static Optional<String> address(SignedLine line) {

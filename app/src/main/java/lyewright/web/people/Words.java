@@ -1,5 +1,6 @@
 package lyewright.web.people;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import lyewright.records.people.Deed;
 import lyewright.records.people.Role;
@@ -16,22 +17,32 @@ final class Words {
                 : "A helper: reads recipes and sheets, weighs, ticks and counts; changes no recipe, no lot and no price.";
     }
 
-    /** Such as "changed a recipe, version 3". */
-    static String deed(SignedLine line) {
-        String thing = line.deed().thing() == Deed.Thing.SETTINGS
-                ? "the settings"
-                : line.deed().thing() == Deed.Thing.NETWORK
-                        ? "the door"
-                        : "a " + line.deed().thing().word();
+    /** Such as "saved Tideline, version 3"; a thing without a name is called by what it is. */
+    static String deed(SignedLine line, Optional<String> name) {
+        String thing = name.orElseGet(() -> switch (line.deed().thing()) {
+            case SETTINGS -> "the settings";
+            case NETWORK -> "the door";
+            default -> "a " + line.deed().thing().word();
+        });
         OptionalInt version = line.version();
         return act(line.deed()) + " " + thing + (version.isPresent() ? ", version " + version.getAsInt() : "");
     }
 
     private static String act(Deed deed) {
-        boolean door = deed.thing() == Deed.Thing.NETWORK;
         return switch (deed.act()) {
-            case KEPT -> door ? "opened" : deed.thing() == Deed.Thing.DEVICE ? "let in" : "saved";
-            case REMOVED -> door ? "shut" : deed.thing() == Deed.Thing.DEVICE ? "showed out" : "took away";
+            case KEPT ->
+                switch (deed.thing()) {
+                    case NETWORK -> "opened";
+                    case DEVICE -> "let in";
+                    case PASSWORD -> "set the password of";
+                    default -> "saved";
+                };
+            case REMOVED ->
+                switch (deed.thing()) {
+                    case NETWORK -> "shut";
+                    case DEVICE -> "showed out";
+                    default -> "took away";
+                };
             case PUT_BACK -> "put back";
             case MADE -> "printed or made";
         };

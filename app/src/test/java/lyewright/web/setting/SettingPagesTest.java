@@ -242,7 +242,7 @@ class SettingPagesTest {
         assertThat(asked.body())
                 .contains("Put this backup back?")
                 .contains("Gannet Stair Soap")
-                .contains("cannot be undone");
+                .contains("is put into a backup");
         assertThat(jugNames()).contains("Before", "After");
         HttpResponse<String> restored = workshop.post(action(asked));
         assertThat(restored.statusCode()).isEqualTo(303);

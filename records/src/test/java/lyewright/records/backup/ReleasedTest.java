@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.formula.Purities;
 import lyewright.material.Tables;
@@ -19,7 +20,9 @@ import lyewright.records.Tinkering;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.recipe.Search;
+import lyewright.records.stock.KeptLot;
 import lyewright.records.store.Migrating;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,7 +41,7 @@ class ReleasedTest {
     private Path folder = Path.of("");
 
     @ParameterizedTest
-    @ValueSource(strings = "schema-2")
+    @ValueSource(strings = {"schema-2", "schema-4"})
     void what_a_release_left_behind_is_all_there(String release) throws Exception {
         Place place = left(release);
 
@@ -48,7 +51,7 @@ class ReleasedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = "schema-2")
+    @ValueSource(strings = {"schema-2", "schema-4"})
     void no_migration_was_altered_after_its_release(String release) throws Exception {
         Place place = left(release);
 
@@ -60,7 +63,7 @@ class ReleasedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = "schema-2")
+    @ValueSource(strings = {"schema-2", "schema-4"})
     void a_backup_that_a_release_made_is_restored(String release) throws Exception {
         Place place = kind.place(folder);
 
@@ -79,6 +82,21 @@ class ReleasedTest {
                                     .photograph()
                                     .orElseThrow()))
                     .isPresent();
+        }
+    }
+
+    /** Schema 4 was the first with a cupboard and a ledger. */
+    @Test
+    void the_cupboard_that_schema_4_left_behind_is_all_there_and_its_ledger_is_whole() throws Exception {
+        Place place = left("schema-4");
+
+        try (Records records = Records.open(place, CLOCK).orThrow()) {
+            assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+            assertThat(records.ledger().head().number()).isPositive();
+            assertThat(records.lots().held())
+                    .extracting(KeptLot::left)
+                    .hasSize(2)
+                    .doesNotContain(0L);
         }
     }
 

@@ -2,6 +2,7 @@ package lyewright.records.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import lyewright.measure.Outcome;
@@ -159,5 +160,22 @@ class DevicesTest extends Workbench {
 
         assertThat(at(own).devices().remove(other.device().id()).problems()).isNotEmpty();
         assertThat(at(own).devices().remove(own.device().id()).problems()).isEmpty();
+    }
+
+    @Test
+    void a_restore_brings_nobody_back_who_was_shown_out_and_knows_nobody_who_came_later() throws Exception {
+        LetIn stays = telephone(helper());
+        LetIn out = telephone(records.people().list().get(1));
+        Path backup = folder.resolve("before.lyewright");
+        records.backups().write(backup).orThrow();
+        records.devices().remove(out.device().id()).orThrow();
+        LetIn later = telephone(records.people().list().get(1));
+
+        records.backups().restore(backup).orThrow();
+
+        assertThat(records.devices().known(stays.token())).isPresent();
+        assertThat(records.devices().known(out.token())).isEmpty();
+        assertThat(records.devices().known(later.token())).isEmpty();
+        assertThat(records.devices().list()).hasSize(2);
     }
 }

@@ -2,6 +2,7 @@ package lyewright.records.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -68,6 +69,23 @@ class LotsTest extends Workbench {
 
         records.lots().correct(maker, number, "it was another lot").orThrow();
         assertThat(records.lots().held()).extracting(KeptLot::left).containsExactly(KILOGRAM);
+    }
+
+    /** The numbers say what came after what; the clock only says what it showed. */
+    @Test
+    void a_clock_that_was_set_back_mixes_nothing_up() {
+        KeptLot lot = received(KILOGRAM);
+        use("", lot, KILOGRAM / 4).orThrow();
+        clock.goOn(Duration.ofDays(-400));
+        use("", lot, KILOGRAM / 2).orThrow();
+        restart();
+
+        assertThat(left(lot)).isEqualTo(KILOGRAM / 4);
+        assertThat(records.lots().moves(lot.id()))
+                .extracting(move -> move.told().amount())
+                .containsExactly(-KILOGRAM / 2, -KILOGRAM / 4, KILOGRAM);
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+        assertThat(use("", lot, KILOGRAM).problems()).isNotEmpty();
     }
 
     private long left(KeptLot lot) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
@@ -50,8 +51,11 @@ final class OwnPages implements Pages {
     private static Outcome<Shown> serve(Shop shop, Path home, Order order, Listening listening) {
         Log.into(home);
         AtomicReference<WebServer> running = new AtomicReference<>();
-        PeoplePages people =
-                new PeoplePages(shop, listening.doors(), () -> running.get().network());
+        PeoplePages people = new PeoplePages(
+                shop,
+                listening.doors(),
+                () -> Objects.requireNonNull(running.get(), "asked before it runs")
+                        .network());
         Outcome<WebServer> started = WebServer.start(listening, new Porter(shop), features(shop, home, people));
         if (!(started instanceof Outcome.Ok<WebServer> ok)) {
             shop.close();

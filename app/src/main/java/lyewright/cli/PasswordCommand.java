@@ -14,6 +14,7 @@ import lyewright.records.Records;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.people.Person;
 import lyewright.records.store.Author;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -100,12 +101,28 @@ final class PasswordCommand implements Command {
 
     /** The terminal without echo, or a line of what is sent. */
     static Optional<String> typed(String prompt) throws IOException {
-        Console console = System.console();
+        Console console = console();
         if (console != null) {
             char[] typed = console.readPassword("%s", prompt);
             return Optional.ofNullable(typed).map(String::new);
         }
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         return Optional.ofNullable(in.readLine());
+    }
+
+    /** The terminal, if there is one. A newer Java gives a console without one too, and a way to ask it. */
+    @SuppressWarnings("SystemConsoleNull") // an older one gives none
+    private static @Nullable Console console() {
+        Console console = System.console();
+        if (console == null) {
+            return null;
+        }
+        try {
+            boolean terminal =
+                    Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+            return terminal ? console : null;
+        } catch (ReflectiveOperationException e) {
+            return console;
+        }
     }
 }

@@ -6,6 +6,7 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.HandlerType;
 import java.net.BindException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import lyewright.measure.Outcome;
@@ -82,8 +83,11 @@ public final class WebServer implements AutoCloseable {
             }
             throw e;
         }
-        NetworkDoor network =
-                new NetworkDoor(jetty.get(), listening.doors(), listening.devicesPort(), listening.certificate());
+        NetworkDoor network = new NetworkDoor(
+                Objects.requireNonNull(jetty.get()),
+                listening.doors(),
+                listening.devicesPort(),
+                listening.certificate());
         return Outcome.ok(new WebServer(javalin, network, listening));
     }
 

@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
@@ -73,7 +74,8 @@ final class TestDoors implements AutoCloseable {
         shop.startMine(Shop.usual("Gannet Stair Soap", Units.GRAMS));
         Doors doors = new Doors(signIn, Optional.empty());
         AtomicReference<WebServer> running = new AtomicReference<>();
-        PeoplePages people = new PeoplePages(shop, doors, () -> running.get().network());
+        PeoplePages people = new PeoplePages(
+                shop, doors, () -> Objects.requireNonNull(running.get()).network());
         WebServer server = WebServer.start(
                         new Listening("127.0.0.1", 0, 0, doors, Optional.empty()),
                         new Porter(shop),

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How often somebody may guess. A try counts before it is looked at, so that many at once are no more than one after the other; a
@@ -31,11 +32,11 @@ final class Guesses {
     /** Whether one more is allowed of what somebody guesses at; it counts. */
     synchronized boolean mayTry(String what) {
         Instant now = clock.instant();
-        Count last = counts.get(what);
-        boolean fresh = last == null
-                || now.isBefore(last.since())
-                || !now.isBefore(last.since().plus(within));
-        Count next = fresh ? new Count(1, now) : new Count(last.tries() + 1, last.since());
+        Count next = Optional.ofNullable(counts.get(what))
+                .filter(last ->
+                        !now.isBefore(last.since()) && now.isBefore(last.since().plus(within)))
+                .map(last -> new Count(last.tries() + 1, last.since()))
+                .orElseGet(() -> new Count(1, now));
         counts.put(what, next);
         if (counts.size() > MOST_REMEMBERED) {
             counts.remove(counts.keySet().iterator().next());

@@ -16,6 +16,7 @@ import lyewright.makingsheet.Vessel;
 import lyewright.makingsheet.Weighing;
 import lyewright.records.Records;
 import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.Shelves;
 import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Cupboard;
@@ -57,23 +58,10 @@ record StockLook(
                 .filter(id -> !ids.contains(id))
                 .flatMap(id -> records.lots().find(id).stream())
                 .forEach(held::add);
-        Map<String, StockItem> items = new HashMap<>();
-        all.forEach(item -> item.said().identity().materialKey().ifPresent(key -> items.put(key, item)));
+        Shelves shelves = Shelves.of(all, held);
         Map<String, OwnMaterial> certificates = new HashMap<>();
         held.forEach(lot -> lot.said().certificate().ifPresent(own -> certificates.put(lot.id(), own)));
-        return new StockLook(items, lots(all, held), certificates, picked(items, choice), today);
-    }
-
-    /** What no recipe names goes by its own id, so that it is known for a lot of something else. */
-    private static Map<String, List<Lot>> lots(List<StockItem> items, List<KeptLot> held) {
-        Map<String, List<KeptLot>> byItem = held.stream().collect(Collectors.groupingBy(KeptLot::itemId));
-        Map<String, List<Lot>> lots = new HashMap<>();
-        items.forEach(item -> lots.put(
-                item.said().identity().materialKey().orElse(item.id()),
-                byItem.getOrDefault(item.id(), List.of()).stream()
-                        .map(KeptLot::lot)
-                        .toList()));
-        return lots;
+        return new StockLook(shelves.items(), shelves.lots(), certificates, picked(shelves.items(), choice), today);
     }
 
     private static Map<String, Picked> picked(Map<String, StockItem> items, MakeChoice choice) {

@@ -25,6 +25,7 @@ public final class CupboardPages implements Feature {
         this.parts = List.of(
                 new DeliveryPages(shop),
                 new ItemPages(shop),
+                new AlikePages(shop),
                 new LotPages(shop),
                 new MadePages(shop),
                 new CountPages(shop),

@@ -84,6 +84,8 @@ final class DeliveryPages implements Feature {
 
     private DeliveryPage page(DeliveryForm form, String token, List<Problem> problems) {
         Records records = shop.records();
+        List<StockItem> items = records.items().list();
+        MaterialNames names = shop.names();
         return new DeliveryPage(
                 shop.frame("A delivery", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
                 token,
@@ -92,10 +94,14 @@ final class DeliveryPages implements Feature {
                 TextField.of("day", "When it came", "", form.day()).with(problems),
                 form.quarantine(),
                 IntStream.range(0, form.lines().size())
-                        .mapToObj(i -> DeliveryPage.Line.of(i, form.lines().get(i), problems))
+                        .mapToObj(i -> DeliveryPage.Line.of(
+                                i,
+                                form.lines().get(i),
+                                problems,
+                                Alike.ofLine(form.lines().get(i).material(), items, names)))
                         .toList(),
                 shop.workshop().currency(),
-                known(records),
+                known(items, names),
                 records.suppliers().list().stream().map(Supplier::name).toList(),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
@@ -105,10 +111,9 @@ final class DeliveryPages implements Feature {
     }
 
     /** What is in the cupboard first, then all that recipes may name. */
-    private List<String> known(Records records) {
-        MaterialNames names = shop.names();
+    private static List<String> known(List<StockItem> items, MaterialNames names) {
         return Stream.of(
-                        records.items().list().stream().map(StockItem::name),
+                        items.stream().map(StockItem::name),
                         Stream.of("Sodium hydroxide", "Potassium hydroxide"),
                         Stream.of(MaterialNames.Place.values())
                                 .flatMap(place -> names.all(place).stream())

@@ -160,6 +160,7 @@ final class ItemPages implements Feature {
                         .filter(problem -> List.of("", "kind", "counting").contains(problem.path()))
                         .map(Sentences::whole)
                         .toList(),
+                "/stores/alike?of=name&id=" + of.map(StockItem::id).orElse(""),
                 identity.stream()
                         .anyMatch(field ->
                                 !field.value().isEmpty() || !field.troubles().isEmpty()));

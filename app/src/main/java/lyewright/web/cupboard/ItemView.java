@@ -59,6 +59,7 @@ final class ItemView {
                 Amounts.said(item.said().counting(), usable, units),
                 CupboardView.isLow(item.said(), usable + CupboardView.waiting(lots)),
                 facts(item.said()),
+                Alike.of(item, shop.records().items().list()),
                 held.stream().map(lot -> line(item.said(), lot, suppliers)).toList(),
                 gone.stream().map(lot -> line(item.said(), lot, suppliers)).toList(),
                 held.isEmpty() ? "/stores/cupboard/" + item.id() + "/remove" : "");

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
+import lyewright.material.Names;
 import lyewright.measure.Problem;
+import lyewright.records.stock.StockItem;
 import lyewright.stock.Cupboard;
 import lyewright.stock.LotFigures;
+import lyewright.stock.Variants;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
 import lyewright.words.UnitsShown;
+import lyewright.words.VariantWords;
 
 /**
  * What the cupboard has for a sheet.
@@ -18,6 +22,7 @@ import lyewright.words.UnitsShown;
  * @param enough whether it has all that it keeps and the sheet asks for
  * @param says that, or what is short and by how much, in sentences
  * @param troubles why lots that were picked are not taken, in sentences
+ * @param alike what is not there, while something that is easily taken for it is, in sentences
  * @param lines what is taken from which lot
  * @param certified what the certificates of these lots do; empty where none has one
  * @param picking how lots are picked by hand; empty where there is nothing to pick
@@ -27,6 +32,7 @@ public record CupboardShown(
         boolean enough,
         List<String> says,
         List<String> troubles,
+        List<String> alike,
         List<Line> lines,
         Optional<Certified> certified,
         Optional<Picking> picking,
@@ -36,6 +42,7 @@ public record CupboardShown(
     public CupboardShown {
         says = List.copyOf(says);
         troubles = List.copyOf(troubles);
+        alike = List.copyOf(alike);
         lines = List.copyOf(lines);
         paper = List.copyOf(paper);
     }
@@ -75,12 +82,13 @@ public record CupboardShown(
                 .filter(Cupboard.Line::known)
                 .map(line -> line(line, taken, words))
                 .toList();
-        return lines.isEmpty()
+        return lines.isEmpty() && alike(taken).isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CupboardShown(
                         cupboard.isEnough(),
-                        says(cupboard, sheet, words),
+                        lines.isEmpty() ? List.of() : says(cupboard, sheet, words),
                         taken.refused().stream().map(Problem::sentence).toList(),
+                        alike(taken),
                         lines,
                         certified(taken.figures(), choice),
                         Picking.of(taken, choice, words),
@@ -111,6 +119,26 @@ public record CupboardShown(
                 ? choice.without(MakeChoice.LOTS)
                 : choice.with(MakeChoice.LOTS, MakeChoice.CERTIFICATES);
         return Optional.of(new Certified(reckoned.isPresent(), says, "/make?" + other.query()));
+    }
+
+    /** Of what is not there, or not enough. */
+    private static List<String> alike(FromCupboard taken) {
+        return taken.cupboard().lines().stream()
+                .filter(line -> !line.known() || line.allocation().shortBy() > 0)
+                .flatMap(line -> alike(line.need(), taken.stock()).stream())
+                .toList();
+    }
+
+    private static Optional<String> alike(Cupboard.Need need, StockLook stock) {
+        Variants.Thing wanted = new Variants.Thing(Optional.of(need.key()), need.name(), "", "");
+        List<String> others = stock.held().stream()
+                .filter(item -> Variants.areConfused(wanted, item.thing()))
+                .map(StockItem::name)
+                .toList();
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of("There is " + Sentences.row(others) + ", which " + (others.size() == 1 ? "is" : "are")
+                        + " not the same as " + Names.inSentence(need.name()) + ".");
     }
 
     private static List<String> says(Cupboard cupboard, MakingSheet sheet, LotWords words) {
@@ -148,6 +176,10 @@ public record CupboardShown(
                 words.taken(line),
                 line.allocation().shortBy() > 0,
                 Stream.of(
+                                Optional.ofNullable(taken.stock()
+                                                .items()
+                                                .get(line.need().key()))
+                                        .flatMap(item -> VariantWords.other(item.thing())),
                                 LotWords.mixed(line, taken.figures()),
                                 LotWords.halfCertified(line, taken.stock().certificates()))
                         .flatMap(Optional::stream)

@@ -29,6 +29,7 @@ import lyewright.stock.Picked;
  *
  * @param items what is stocked, by what recipes call it
  * @param lots lots that hold something, by the same, and whatever else was picked by hand
+ * @param held materials of which there is some
  * @param certificates what a lot's certificate says, by its id
  * @param picked what was picked by hand, by what recipes call it
  * @param today the day of making
@@ -36,6 +37,7 @@ import lyewright.stock.Picked;
 record StockLook(
         Map<String, StockItem> items,
         Map<String, List<Lot>> lots,
+        List<StockItem> held,
         Map<String, OwnMaterial> certificates,
         Map<String, Picked> picked,
         LocalDate today) {
@@ -45,6 +47,7 @@ record StockLook(
     StockLook {
         items = Map.copyOf(items);
         lots = Map.copyOf(lots);
+        held = List.copyOf(held);
         certificates = Map.copyOf(certificates);
         picked = Map.copyOf(picked);
     }
@@ -61,7 +64,14 @@ record StockLook(
         Shelves shelves = Shelves.of(all, held);
         Map<String, OwnMaterial> certificates = new HashMap<>();
         held.forEach(lot -> lot.said().certificate().ifPresent(own -> certificates.put(lot.id(), own)));
-        return new StockLook(shelves.items(), shelves.lots(), certificates, picked(shelves.items(), choice), today);
+        return new StockLook(
+                shelves.items(), shelves.lots(), some(all, held), certificates, picked(shelves.items(), choice), today);
+    }
+
+    private static List<StockItem> some(List<StockItem> items, List<KeptLot> held) {
+        Set<String> ids =
+                held.stream().filter(lot -> lot.left() > 0).map(KeptLot::itemId).collect(Collectors.toSet());
+        return items.stream().filter(item -> ids.contains(item.id())).toList();
     }
 
     private static Map<String, Picked> picked(Map<String, StockItem> items, MakeChoice choice) {

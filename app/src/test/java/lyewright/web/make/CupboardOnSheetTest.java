@@ -3,7 +3,10 @@ package lyewright.web.make;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.AfterEach;
@@ -104,5 +107,23 @@ class CupboardOnSheetTest {
     void the_alkali_is_looked_for_too() throws Exception {
         shop.came("naoh", ItemKind.ALKALI, 50, shop.today.plusDays(400), LotStatus.USABLE);
         assertThat(shop.sheet()).contains("of Sodium hydroxide");
+    }
+
+    @Test
+    void what_is_easily_taken_for_a_material_is_said_not_to_be_it() throws Exception {
+        shop.came("olive-pomace", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet())
+                .contains("There is olive-pomace, which is not the same as olive oil (virgin).")
+                .doesNotContain("The cupboard has all of it.");
+    }
+
+    @Test
+    void a_material_of_another_plant_than_the_recipe_means_is_told_of() throws Exception {
+        Identity other =
+                new Identity(Optional.of("coconut"), "", "", "Elaeis guineensis", "kernel", Optional.empty(), "", "");
+        shop.came(ItemSaid.of("Coconut oil", ItemKind.OIL, other), 900, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet())
+                .contains("Recipes mean Cocos nucifera, flesh, by that name; Coconut oil here is said to be")
+                .contains("250.0 g of lot");
     }
 }

@@ -22,7 +22,6 @@ import lyewright.stock.SaidAmount;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 
@@ -74,11 +73,7 @@ final class CountPages implements Feature {
                                         typed.getOrDefault(lot.id() + ".why", ""))
                                 .with(problems)))
                 .toList();
-        CountPage page = new CountPage(
-                shop.frame("Count the cupboard", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
-                token,
-                lines,
-                problems.size());
+        CountPage page = new CountPage(CupboardFrame.of(shop, "Count the cupboard"), token, lines, problems.size());
         if (problems.isEmpty()) {
             Answers.page(ctx, "cupboard/count.jte", page);
         } else {

@@ -27,6 +27,7 @@ public final class CupboardPages implements Feature {
                 new ItemPages(shop),
                 new AlikePages(shop),
                 new LotPages(shop),
+                new GainPages(shop),
                 new MadePages(shop),
                 new CountPages(shop),
                 new SupplierPages(shop));

@@ -18,7 +18,6 @@ import lyewright.records.stock.Supplier;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Sentences;
@@ -87,7 +86,7 @@ final class DeliveryPages implements Feature {
         List<StockItem> items = records.items().list();
         MaterialNames names = shop.names();
         return new DeliveryPage(
-                shop.frame("A delivery", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "A delivery"),
                 token,
                 TextField.of("supplier", "From whom", "a name; a new one is kept with it", form.supplier())
                         .with(problems),

@@ -18,7 +18,6 @@ import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Lot;
 import lyewright.stock.LotStatus;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.cupboard.ItemPage.Fact;
 import lyewright.web.cupboard.ItemPage.LotLine;
@@ -53,7 +52,7 @@ final class ItemView {
                         .reversed())
                 .toList();
         return new ItemPage(
-                shop.frame(item.name(), Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, item.name()),
                 item.name(),
                 "/stores/cupboard/" + item.id() + "/edit",
                 Amounts.said(item.said().counting(), usable, units),

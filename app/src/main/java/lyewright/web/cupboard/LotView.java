@@ -19,7 +19,6 @@ import lyewright.records.stock.Price;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.StockMove;
 import lyewright.stock.LotStatus;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.web.cupboard.ItemPage.Fact;
@@ -58,8 +57,7 @@ final class LotView {
         StockItem item = records.items().find(lot.itemId()).orElseThrow();
         int level = Amounts.level(lot.left(), lot.came());
         return new LotPage(
-                shop.frame("Lot " + lot.said().ownCode(), Section.STORES)
-                        .with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "Lot " + lot.said().ownCode()),
                 lot.said().ownCode(),
                 item.name(),
                 "/stores/cupboard/" + item.id(),
@@ -113,8 +111,9 @@ final class LotView {
                 .certificate()
                 .map(certificate -> "Sheets may reckon with it: " + certificate.source() + ".")
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
+        String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
         boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
-        return Optional.of(new LotPage.Certificate(told, form.fields(item.said(), own), asks, typed.isPresent()));
+        return Optional.of(new LotPage.Certificate(told, gain, form.fields(item.said(), own), asks, typed.isPresent()));
     }
 
     private List<Fact> facts(KeptLot lot) {

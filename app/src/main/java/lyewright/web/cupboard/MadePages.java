@@ -23,7 +23,6 @@ import lyewright.stock.LotStatus;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.web.recipe.RecipeSheet;
@@ -89,7 +88,7 @@ final class MadePages implements Feature {
 
     private void show(Context ctx, MadeForm form, String token, List<Problem> problems) {
         MadePage page = new MadePage(
-                shop.frame("Made here", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "Made here"),
                 token,
                 TextField.of(
                                 "name",

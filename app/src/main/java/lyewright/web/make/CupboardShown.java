@@ -11,6 +11,7 @@ import lyewright.records.stock.StockItem;
 import lyewright.stock.Cupboard;
 import lyewright.stock.LotFigures;
 import lyewright.stock.Variants;
+import lyewright.words.GainWords;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
 import lyewright.words.UnitsShown;
@@ -37,6 +38,9 @@ public record CupboardShown(
         Optional<Certified> certified,
         Optional<Picking> picking,
         List<Labelled> paper) {
+
+    /** Each takes as long as drawing the band. */
+    private static final int MOST_GAINS = 3;
 
     /** Copies its lists. */
     public CupboardShown {
@@ -80,7 +84,7 @@ public record CupboardShown(
         LotWords words = new LotWords(units);
         List<Line> lines = cupboard.lines().stream()
                 .filter(Cupboard.Line::known)
-                .map(line -> line(line, taken, words))
+                .map(line -> line(line, taken, gain(line, sheet, taken), words))
                 .toList();
         return lines.isEmpty() && alike(taken).isEmpty()
                 ? Optional.empty()
@@ -164,7 +168,22 @@ public record CupboardShown(
         return says;
     }
 
-    private static Line line(Cupboard.Line line, FromCupboard taken, LotWords words) {
+    /** What certificates of the lots that have none would do for the superfat, for the few oils where it matters. */
+    private static Optional<String> gain(Cupboard.Line line, MakingSheet sheet, FromCupboard taken) {
+        List<String> lacking = LotWords.without(line, taken.stock().certificates());
+        return lacking.isEmpty()
+                ? Optional.empty()
+                : sheet.band().certificateGains(MOST_GAINS).stream()
+                        .filter(gain ->
+                                gain.key().equals(line.need().key()) && GainWords.isWorthTelling(sheet.band(), gain))
+                        .findFirst()
+                        .map(gain -> (lacking.size() == 1
+                                        ? "A certificate of lot " + lacking.get(0)
+                                        : "Certificates of lots " + Sentences.row(lacking))
+                                + " would narrow the superfat " + GainWords.narrowed(sheet.band(), gain) + ".");
+    }
+
+    private static Line line(Cupboard.Line line, FromCupboard taken, Optional<String> gain, LotWords words) {
         String address = Optional.ofNullable(
                         taken.stock().items().get(line.need().key()))
                 .map(item -> "/stores/cupboard/" + item.id())
@@ -181,7 +200,8 @@ public record CupboardShown(
                                                 .get(line.need().key()))
                                         .flatMap(item -> VariantWords.other(item.thing())),
                                 LotWords.mixed(line, taken.figures()),
-                                LotWords.halfCertified(line, taken.stock().certificates()))
+                                LotWords.halfCertified(line, taken.stock().certificates()),
+                                gain)
                         .flatMap(Optional::stream)
                         .toList());
     }

@@ -107,14 +107,18 @@ final class LotWords {
         figure.ifPresent(said -> values.add(name + " " + said + " " + unit));
     }
 
-    /** Which of several lots have no certificate, so that those of the others do not count; nothing where none has one. */
-    static Optional<String> halfCertified(Cupboard.Line line, Map<String, OwnMaterial> certificates) {
-        List<Taken> taken = line.allocation().taken();
-        List<String> without = taken.stream()
+    /** Lots that are taken and have no certificate, by their codes. */
+    static List<String> without(Cupboard.Line line, Map<String, OwnMaterial> certificates) {
+        return line.allocation().taken().stream()
                 .filter(part -> !certificates.containsKey(part.lot().id()))
                 .map(part -> part.lot().code())
                 .toList();
-        return without.isEmpty() || without.size() == taken.size()
+    }
+
+    /** Which of several lots have no certificate, so that those of the others do not count; nothing where none has one. */
+    static Optional<String> halfCertified(Cupboard.Line line, Map<String, OwnMaterial> certificates) {
+        List<String> without = without(line, certificates);
+        return without.isEmpty() || without.size() == line.allocation().taken().size()
                 ? Optional.empty()
                 : Optional.of((without.size() == 1 ? "Lot " : "Lots ") + Sentences.row(without)
                         + (without.size() == 1 ? " has" : " have")

@@ -126,4 +126,14 @@ class CupboardOnSheetTest {
                 .contains("Recipes mean Cocos nucifera, flesh, by that name; Coconut oil here is said to be")
                 .contains("250.0 g of lot");
     }
+
+    @Test
+    void what_a_certificate_would_gain_is_said_beside_the_lots_that_have_none() throws Exception {
+        KeptLot olive = shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        String before = shop.sheet();
+        String gain = "A certificate of lot " + olive.said().ownCode() + " would narrow the superfat from between ";
+        assertThat(before).contains(gain);
+        shop.certify(olive, "olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
+        assertThat(shop.sheet()).doesNotContain(gain);
+    }
 }

@@ -78,7 +78,8 @@ final class MadePages implements Feature {
     /** So that recipes can name it from now on; one of the maker's own of that name is left as it is. */
     private void nameForRecipes(OwnMaterial made) {
         if (shop.records().materials().findKey(made.key()).isEmpty()) {
-            shop.records().materials().add(made);
+            // what this lot's certificates say stays with the lot
+            shop.records().materials().add(made.bySharesAlone());
         }
     }
 

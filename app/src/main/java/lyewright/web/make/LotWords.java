@@ -8,11 +8,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
+import lyewright.material.Tables;
 import lyewright.stock.Allocation.PassedOver;
 import lyewright.stock.Allocation.Taken;
 import lyewright.stock.Cupboard;
 import lyewright.stock.LotFigures;
+import lyewright.stock.MadeHere;
 import lyewright.words.Dates;
+import lyewright.words.Figures;
 import lyewright.words.Labelled;
 import lyewright.words.Sentences;
 import lyewright.words.UnitsShown;
@@ -89,6 +92,9 @@ final class LotWords {
         OwnMaterial own = mixed.get();
         List<String> values = new ArrayList<>();
         add(values, "saponification value", own.saponificationValue(), "mg KOH/g");
+        MadeHere.saponificationValue(own, Tables.bundled())
+                .ifPresent(value -> values.add("saponification value " + Figures.fixed(value.middle(), 1) + " ± "
+                        + Figures.fixed((value.high() - value.low()) / 2, 1) + " mg KOH/g"));
         add(values, "acid value", own.acidValue(), "mg KOH/g");
         add(values, "iodine value", own.iodineValue(), "g/100 g");
         add(values, "water", own.water(), "%");

@@ -67,6 +67,7 @@ final class CommandTree {
         add(top, new BackupCommand());
         add(top, new RestoreCommand());
         add(top, new VerifyCommand());
+        add(top, new PasswordCommand(PasswordCommand::typed));
         add(top, new ImportStockCommand());
         add(top, new ExportStockCommand());
         add(top, new VersionCommand());

@@ -70,7 +70,7 @@ final class ImportStockCommand implements Command {
                     records.settings().workshop().map(Workshop::currency).orElse("GBP");
             CsvImport.Result result = dry
                     ? CsvImport.look(records, file.value(), how.value(), currency)
-                    : CsvImport.take(records, records.people().desk(), file.value(), how.value(), currency);
+                    : CsvImport.take(records, records.author(), file.value(), how.value(), currency);
             Optional<Path> leftOut = Optional.ofNullable(typed.<String>matchedOptionValue(LEFT_OUT, null))
                     .map(folder::resolve)
                     .filter(it -> result.wrong() > 0);

@@ -72,7 +72,7 @@ final class Both implements AutoCloseable {
     }
 
     synchronized Outcome<Workshop> startMine(Workshop workshop) {
-        Outcome<Workshop> kept = mine.settings().save(workshop);
+        Outcome<Workshop> kept = mine.as(Visitor.now().author()).settings().save(workshop);
         showingDemo = showingDemo && kept instanceof Outcome.Refused;
         return kept;
     }

@@ -3,12 +3,8 @@ package lyewright.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
-import java.net.URI;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What every request has to pass and every answer carries. A request must name this machine as its host, so that no foreign
@@ -17,9 +13,6 @@ import org.jspecify.annotations.Nullable;
 final class Defences implements Feature {
 
     private static final Set<HandlerType> KNOWN = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.POST);
-
-    private static final Pattern LOOPBACK =
-            Pattern.compile("(localhost|127\\.0\\.0\\.1|\\[::1])(:[0-9]{1,5})?", Pattern.CASE_INSENSITIVE);
 
     private static final String POLICY = String.join(
             "; ",
@@ -33,33 +26,57 @@ final class Defences implements Feature {
             "base-uri 'none'",
             "frame-ancestors 'none'");
 
+    private static final String OPENER_POLICY = "Cross-Origin-Opener-Policy";
+
     /** What every answer carries. */
     static final Map<String, String> HEADERS = Map.of(
-            "Content-Security-Policy", POLICY,
-            "X-Content-Type-Options", "nosniff",
-            "X-Frame-Options", "DENY",
-            "Referrer-Policy", "same-origin",
-            "Cross-Origin-Opener-Policy", "same-origin",
-            "Cross-Origin-Resource-Policy", "same-origin",
-            "Permissions-Policy", "camera=(), microphone=(), geolocation=()",
-            "Cache-Control", "no-store");
+            "Content-Security-Policy",
+            POLICY,
+            "X-Content-Type-Options",
+            "nosniff",
+            "X-Frame-Options",
+            "DENY",
+            "Referrer-Policy",
+            "same-origin",
+            OPENER_POLICY,
+            "same-origin",
+            "Cross-Origin-Resource-Policy",
+            "same-origin",
+            "Permissions-Policy",
+            "camera=(), microphone=(), geolocation=()",
+            "Cache-Control",
+            "no-store");
+
+    private final Doors doors;
+    private final Admission admission;
+
+    Defences(Doors doors, Admission admission) {
+        this.doors = doors;
+        this.admission = admission;
+    }
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.before(Defences::letIn);
+        routes.before(this::letIn);
     }
 
-    private static void letIn(Context ctx) {
+    private void letIn(Context ctx) {
         HEADERS.forEach(ctx::header);
+        if (!doors.isDesk(ctx) && !doors.isSecret(ctx)) {
+            // browsers heed it only where nobody can have written it on the way, and complain where somebody could
+            ctx.res().setHeader(OPENER_POLICY, null);
+        }
         if (!KNOWN.contains(ctx.method())) {
             throw new Refused(405, "This page cannot be asked that way.", "Use the links and buttons of the pages.");
         }
         String host = ctx.header("Host");
-        if (host == null || !LOOPBACK.matcher(host).matches()) {
+        if (host == null || !doors.answersTo(ctx, host)) {
             throw new Refused(
                     421,
                     "Lyewright answers to this computer's own name only.",
-                    "Open it as http://localhost:" + ctx.port() + ".");
+                    doors.isDesk(ctx)
+                            ? "Open it as http://localhost:" + ctx.port() + "."
+                            : "Open it by the address that a maker shows under Settings, People and devices.");
         }
         String query = ctx.queryString();
         if (query != null && query.contains("%00")) {
@@ -69,9 +86,10 @@ final class Defences implements Feature {
         if (HandlerType.POST.equals(ctx.method())) {
             write(ctx, host);
         }
+        Visits.begin(ctx, doors, admission);
     }
 
-    private static void write(Context ctx, String host) {
+    private void write(Context ctx, String host) {
         if (!fromOurPages(ctx, host)) {
             throw new Refused(
                     403,
@@ -95,22 +113,8 @@ final class Defences implements Feature {
     }
 
     /** By the origin that a browser states for every write; the page it stood on where an old one states none. */
-    private static boolean fromOurPages(Context ctx, String host) {
+    private boolean fromOurPages(Context ctx, String host) {
         String origin = ctx.header("Origin");
-        return sameHost(origin != null ? origin : ctx.header("Referer"), host);
-    }
-
-    private static boolean sameHost(@Nullable String address, String host) {
-        if (address == null) {
-            return false;
-        }
-        try {
-            URI uri = URI.create(address);
-            return "http".equals(uri.getScheme())
-                    && uri.getRawAuthority() != null
-                    && uri.getRawAuthority().toLowerCase(Locale.ROOT).equals(host.toLowerCase(Locale.ROOT));
-        } catch (IllegalArgumentException e) {
-            return false;
-        }
+        return doors.isOwn(ctx, origin != null ? origin : ctx.header("Referer"), host);
     }
 }

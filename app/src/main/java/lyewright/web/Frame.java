@@ -2,6 +2,7 @@ package lyewright.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What stands around every page.
@@ -55,9 +56,21 @@ public record Frame(
         return new Frame(title, section, workshop, demo, notices, List.of(style), scripts);
     }
 
-    /** The parts the header leads to. */
+    /** The parts the header leads to; what a workshop is set to is for its makers. */
     public List<Section> sections() {
-        return List.of(Section.values());
+        return Stream.of(Section.values())
+                .filter(part -> part != Section.SETTINGS || !asHelper())
+                .toList();
+    }
+
+    /** Who asks for the page, at a device that was let in; empty at the computer itself. */
+    public String who() {
+        return Visitor.now().device().map(device -> device.person().name()).orElse("");
+    }
+
+    /** Whether what only a maker does is left out. */
+    public boolean asHelper() {
+        return !Visitor.now().isMaker();
     }
 
     /** Whether the page belongs to a part. */

@@ -13,6 +13,7 @@ public final class Refused extends RuntimeException {
 
     private final int status;
     private final String remedy;
+    private final boolean ofOurPages;
     private final transient @Nullable Elsewhere elsewhere;
 
     /**
@@ -31,12 +32,13 @@ public final class Refused extends RuntimeException {
      * @param remedy what to do, a sentence
      */
     public Refused(int status, String what, String remedy) {
-        this(status, what, remedy, null);
+        this(status, what, remedy, status != 403 && status != 405 && status != 421, null);
     }
 
-    private Refused(int status, String what, String remedy, @Nullable Elsewhere elsewhere) {
+    private Refused(int status, String what, String remedy, boolean ofOurPages, @Nullable Elsewhere elsewhere) {
         super(what, null, false, false);
         this.status = status;
+        this.ofOurPages = ofOurPages;
         this.remedy = remedy;
         this.elsewhere = elsewhere;
     }
@@ -46,8 +48,13 @@ public final class Refused extends RuntimeException {
         return new Refused(404, what, remedy);
     }
 
+    /** What is asked for is not for whoever asks. */
+    public static Refused notTheirs(String what, String remedy) {
+        return new Refused(403, what, remedy, true, null);
+    }
+
     static Refused elsewhere(String what, String workshop, boolean demo) {
-        return new Refused(404, what, "", new Elsewhere(workshop, demo));
+        return new Refused(404, what, "", true, new Elsewhere(workshop, demo));
     }
 
     Optional<Elsewhere> elsewhere() {
@@ -56,12 +63,12 @@ public final class Refused extends RuntimeException {
 
     /** Whether it was sent from one of our own pages, as far as was looked. */
     boolean isOfOurPages() {
-        return status != 403 && status != 405 && status != 421;
+        return ofOurPages;
     }
 
-    /** Whether the same form, without what no text has, may be taken next time. */
+    /** Whether the same form may be taken next time: without what no text has, or from a device that was let in meanwhile. */
     boolean isWorthAnotherTry() {
-        return status == 400;
+        return status == 400 || status == 401;
     }
 
     int status() {

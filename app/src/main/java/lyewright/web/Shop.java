@@ -42,15 +42,19 @@ public final class Shop implements AutoCloseable {
                 .then(records -> Outcome.ok(new Shop(new Both(records, demo, clock), Optional.empty())));
     }
 
-    /** What is kept of the workshop that is shown. */
+    /** What is kept of the workshop that is shown; who asks for the page that is being answered signs what is written there. */
     public Records records() {
+        return showsDemo() ? kind() : kind().as(Visitor.now().author());
+    }
+
+    private Records kind() {
         Records demo = both.demo();
         return showsDemo() && demo != null ? demo : both.mine;
     }
 
     /** The names that may be typed there. */
     public MaterialNames names() {
-        return both.names.of(records());
+        return both.names.of(kind());
     }
 
     /** The clock that dates are taken from. */
@@ -58,14 +62,14 @@ public final class Shop implements AutoCloseable {
         return both.clock;
     }
 
-    /** Whether the demo workshop is shown. */
+    /** Whether the demo workshop is shown. It is for the desk alone: whoever is let in by another door works in the maker's own. */
     public boolean showsDemo() {
-        return both.demo() != null && always.orElseGet(both::showingDemo);
+        return both.demo() != null && Visitor.now().isAtDesk() && always.orElseGet(both::showingDemo);
     }
 
     /** Whether this is the workshop that pages show unless they are of the other. */
     public boolean isShown() {
-        return showsDemo() == both.showingDemo();
+        return showsDemo() == (both.showingDemo() && Visitor.now().isAtDesk());
     }
 
     /**
@@ -88,7 +92,7 @@ public final class Shop implements AutoCloseable {
 
     /** Whether there are two, so that a form for something new has to say which it is for. */
     boolean hasBoth() {
-        return both.demoIfThere() != null;
+        return Visitor.now().isAtDesk() && both.demoIfThere() != null;
     }
 
     /**

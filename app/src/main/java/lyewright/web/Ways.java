@@ -26,6 +26,16 @@ public final class Ways {
         return ours(ctx.formParam(FIELD));
     }
 
+    /**
+     * The address that the address of a page says to go on to.
+     *
+     * @param ctx what was asked for
+     * @return that address if it is one of ours
+     */
+    public static Optional<String> wanted(Context ctx) {
+        return ours(ctx.queryParam(FIELD));
+    }
+
     private static Optional<String> ours(@Nullable String address) {
         return Optional.ofNullable(address).filter(text -> OURS.matcher(text).matches());
     }

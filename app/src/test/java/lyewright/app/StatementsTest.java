@@ -134,12 +134,12 @@ class StatementsTest {
                 Arrival arrival = Arrival.of(ItemSaid.of(key, ItemKind.OIL, identity), said, 250_000);
                 lots.addAll(shop.records()
                         .lots()
-                        .receive(shop.records().people().desk(), "", new Delivery("Seller " + i, List.of(arrival)))
+                        .receive(shop.records().author(), "", new Delivery("Seller " + i, List.of(arrival)))
                         .orThrow());
                 shop.records()
                         .lots()
                         .take(
-                                shop.records().people().desk(),
+                                shop.records().author(),
                                 "",
                                 List.of(new Taking(lots.get(0).id(), 10, "")),
                                 StockMove.Told.of(MoveKind.LOSS, 0).withWhy("spilt"));

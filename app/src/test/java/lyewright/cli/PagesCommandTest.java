@@ -26,7 +26,8 @@ class PagesCommandTest {
     void nothing_typed_shows_the_pages_on_this_computer_and_opens_a_browser() {
         assertThat(run(shown())).isZero();
         assertThat(orders)
-                .containsExactly(new Pages.Order("127.0.0.1", 4310, Optional.empty(), Path.of("here"), true, false));
+                .containsExactly(new Pages.Order(
+                        "127.0.0.1", 4310, Pages.Others.NOBODY, Optional.empty(), Path.of("here"), true, false));
         assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo("they are there\n");
     }
 
@@ -35,8 +36,8 @@ class PagesCommandTest {
         assertThat(run(shown(), "--port", "5000", "--home", "bench", "--no-browser"))
                 .isZero();
         assertThat(orders)
-                .containsExactly(
-                        new Pages.Order("127.0.0.1", 5000, Optional.of("bench"), Path.of("here"), false, false));
+                .containsExactly(new Pages.Order(
+                        "127.0.0.1", 5000, Pages.Others.NOBODY, Optional.of("bench"), Path.of("here"), false, false));
     }
 
     @ParameterizedTest

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.records.Place;
 import lyewright.records.Records;
-import lyewright.records.people.Author;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.LotSaid;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +31,7 @@ class VerifyCommandTest {
     private String receive(int lots) {
         try (Records records = Records.open(new Place.Folder(folder.resolve("shop")), Clock.systemUTC())
                 .orThrow()) {
-            Author maker = records.people().desk();
+            Author maker = records.author();
             LocalDate day = LocalDate.of(2026, 11, 25);
             LotSaid said = new LotSaid(
                     "",

@@ -209,8 +209,8 @@ class WebServerTest {
         Outcome<WebServer> wide = WebServer.start("0.0.0.0", 0, List.of());
         assertThat(wide.problems()).hasSize(1);
         assertThat(wide.problems().get(0).sentence())
-                .contains("on this computer only")
-                .contains("anyone on the network");
+                .contains("would be taken for the maker")
+                .contains("--devices");
     }
 
     @Test

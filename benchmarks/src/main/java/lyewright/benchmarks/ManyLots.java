@@ -3,6 +3,7 @@ package lyewright.benchmarks;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,6 @@ import lyewright.chain.PrintedHead;
 import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.ledger.Verified;
-import lyewright.records.people.Author;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
@@ -23,6 +23,7 @@ import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.Price;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 
 /** Fills a workshop's folder with lots and moves, all invented and the same ones every time, and verifies the ledger of a folder. */
@@ -34,11 +35,27 @@ public final class ManyLots {
     private static final int MOVES = 20_000;
     private static final int ITEMS = 40;
     private static final int ON_A_DELIVERY = 10;
-    private static final int RECENT = 200;
     private static final long CAME = 5_000_000;
+
+    /** Lots in the cupboard at any time, however many came and went: a maker's shelves do not grow with the years. */
+    private static final int HELD = 120;
+
+    private static final int TAKINGS_OF_A_LOT = 5;
+    private static final int LOTS_A_YEAR = 300;
+
+    /** What recipes call some of the materials. */
+    private static final List<String> KEYS = List.of(
+            "coconut",
+            "olive-virgin",
+            "castor",
+            "shea-butter",
+            "palm-kernel",
+            "rapeseed-low-erucic",
+            "sunflower",
+            "cocoa-butter");
+
     private static final int TIMES = 5;
     private static final double NANOSECONDS = 1e6;
-    private static final LocalDate FIRST_DAY = LocalDate.of(2016, 11, 28);
 
     private ManyLots() {}
 
@@ -83,32 +100,47 @@ public final class ManyLots {
     static void fill(Path folder, int lots, int moves) {
         try (Records records =
                 Records.open(new Place.Folder(folder), Clock.systemUTC()).orThrow()) {
-            Author maker = records.people().desk();
-            List<String> items = new ArrayList<>();
-            for (int i = 0; i < ITEMS; i++) {
-                items.add(records.items()
-                        .add(ItemSaid.of("Oil number " + i + " (invented)", ItemKind.OIL, Identity.none()))
-                        .orThrow()
-                        .id());
-            }
+            Author maker = records.author();
+            List<String> items = items(records);
             Random random = new Random(1);
             List<String> kept = new ArrayList<>();
             int taken = 0;
+            int oldest = 0;
             while (kept.size() < lots) {
-                receive(records, maker, items, kept, Math.min(ON_A_DELIVERY, lots - kept.size()));
-                // as many as belong to the lots that are there
-                for (; taken < (long) (moves - lots) * kept.size() / lots; taken++) {
-                    String lot = kept.get(kept.size() - 1 - random.nextInt(Math.min(RECENT, kept.size())));
-                    take(records, maker, lot, 1_000L + random.nextInt(50_000));
+                receive(records, maker, items, kept, lots, Math.min(ON_A_DELIVERY, lots - kept.size()));
+                for (; oldest < kept.size() - HELD; oldest++) {
+                    for (int i = 0; i < TAKINGS_OF_A_LOT; i++) {
+                        take(records, maker, kept.get(oldest), CAME / TAKINGS_OF_A_LOT);
+                        taken++;
+                    }
                 }
+            }
+            // the rest of the moves, from what is still there
+            for (; taken < moves - lots; taken++) {
+                String lot = kept.get(kept.size() - 1 - random.nextInt(Math.min(HELD, kept.size())));
+                take(records, maker, lot, 1_000L + random.nextInt(20_000));
             }
         }
     }
 
-    private static void receive(Records records, Author maker, List<String> items, List<String> kept, int lines) {
+    private static List<String> items(Records records) {
+        List<String> items = new ArrayList<>();
+        for (int i = 0; i < ITEMS; i++) {
+            Identity identity = i < KEYS.size() ? Identity.ofKey(KEYS.get(i)) : Identity.none();
+            items.add(records.items()
+                    .add(ItemSaid.of("Oil number " + i + " (invented)", ItemKind.OIL, identity))
+                    .orThrow()
+                    .id());
+        }
+        return items;
+    }
+
+    private static void receive(
+            Records records, Author maker, List<String> items, List<String> kept, int lots, int lines) {
         List<Arrival> arrivals = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
-            LocalDate day = FIRST_DAY.plusDays(kept.size());
+            // the last one comes today, so that as much is about to expire however many years there were
+            LocalDate day = LocalDate.now(ZoneOffset.UTC).minusDays((lots - kept.size() - i) * 365L / LOTS_A_YEAR);
             LotSaid said = new LotSaid(
                     "",
                     Optional.empty(),

@@ -58,8 +58,12 @@ public final class PagesLoad {
     }
 
     private static void compare(RunningPages few, RunningPages many, int asked) throws IOException {
-        List<String> ofFew = paths(few);
-        List<String> ofMany = paths(many);
+        compare(few, paths(few), many, paths(many), asked);
+    }
+
+    /** The same pages of both, a line for each. */
+    static void compare(RunningPages few, List<String> ofFew, RunningPages many, List<String> ofMany, int asked)
+            throws IOException {
         print("%-34s %8s %8s %8s %8s %6s %6s", "page", "few p50", "p99", "many p50", "p99 ms", "ratio", "KB");
         for (int i = 0; i < ofFew.size(); i++) {
             compare(few, ofFew.get(i), many, ofMany.get(i), asked);
@@ -160,11 +164,11 @@ public final class PagesLoad {
         return at(sorted, 0.5);
     }
 
-    private static double at(double[] sorted, double share) {
+    static double at(double[] sorted, double share) {
         return sorted[(int) Math.min(sorted.length - 1L, Math.round(share * (sorted.length - 1)))];
     }
 
-    private static void delete(Path folder) throws IOException {
+    static void delete(Path folder) throws IOException {
         List<Path> all = new ArrayList<>();
         try (Stream<Path> found = Files.walk(folder)) {
             found.sorted(Comparator.reverseOrder()).forEach(all::add);
@@ -178,7 +182,7 @@ public final class PagesLoad {
         });
     }
 
-    private static void print(String format, Object... figures) {
+    static void print(String format, Object... figures) {
         System.out.printf(Locale.ROOT, format + "%n", figures);
     }
 }

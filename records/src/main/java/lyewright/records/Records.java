@@ -11,7 +11,10 @@ import lyewright.records.equipment.EquipmentRegister;
 import lyewright.records.file.Photographs;
 import lyewright.records.ledger.Ledger;
 import lyewright.records.material.OwnMaterials;
+import lyewright.records.people.Devices;
+import lyewright.records.people.Passwords;
 import lyewright.records.people.People;
+import lyewright.records.people.Signatures;
 import lyewright.records.recipe.Drafts;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.WorkshopSettings;
@@ -21,6 +24,7 @@ import lyewright.records.stock.StockCheck;
 import lyewright.records.stock.StockImport;
 import lyewright.records.stock.StockItems;
 import lyewright.records.stock.Suppliers;
+import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import lyewright.records.store.Opening;
 
@@ -114,9 +118,38 @@ public final class Records implements AutoCloseable {
         return new Photographs(database, place.files(), place instanceof Place.Server);
     }
 
+    /**
+     * The same records as somebody writes in them. Closing either closes both.
+     *
+     * @param author who signs what is written
+     */
+    public Records as(Author author) {
+        return author.equals(database.author()) ? this : new Records(place, database.by(author));
+    }
+
+    /** Who signs what is written: the maker at the computer itself, unless {@link #as} says otherwise. */
+    public Author author() {
+        return database.author();
+    }
+
     /** Who works here. */
     public People people() {
         return new People(database);
+    }
+
+    /** Their devices. */
+    public Devices devices() {
+        return new Devices(database);
+    }
+
+    /** Their passwords, on a server. */
+    public Passwords passwords() {
+        return new Passwords(database);
+    }
+
+    /** Who did what. */
+    public Signatures signatures() {
+        return new Signatures(database);
     }
 
     /** The ledger. */

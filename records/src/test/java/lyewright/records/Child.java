@@ -131,7 +131,7 @@ final class Child implements AutoCloseable {
     static Outcome<List<Long>> take(Records records, String token, String lotId) {
         return records.lots()
                 .take(
-                        records.people().desk(),
+                        records.author(),
                         token,
                         List.of(new Taking(lotId, TAKEN, "")),
                         StockMove.Told.of(MoveKind.USE, 0).withPurpose(token));

@@ -63,7 +63,7 @@ class KilledTest extends Workbench {
         Stocked.fill(records);
         KeptLot lot = records.lots().findCode("26-0001").orElseThrow();
         records.lots()
-                .change(records.people().desk(), lot.id(), lot.said().withStatus(LotStatus.USABLE))
+                .change(records.author(), lot.id(), lot.said().withStatus(LotStatus.USABLE))
                 .orThrow();
         long before = records.ledger().head().number();
         records.close();

@@ -2,6 +2,7 @@ package lyewright.records;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -56,6 +57,11 @@ public abstract class Workbench {
         @Override
         public Clock withZone(ZoneId zone) {
             return this;
+        }
+
+        /** Time passes, or, where it is less than nothing, somebody sets the clock back. */
+        public synchronized void goOn(Duration by) {
+            next = next.plus(by);
         }
 
         @Override

@@ -184,7 +184,7 @@ public final class CsvPages implements Feature {
         CsvChoice choice = ChoiceFields.choice(fields, file);
         try {
             CsvImport.Result result =
-                    CsvImport.take(shop.records(), shop.records().people().desk(), file, choice, currency());
+                    CsvImport.take(shop.records(), shop.records().author(), file, choice, currency());
             files.taken(ctx.pathParam("token"), new Taken(file, result));
             Answers.seeOther(ctx, READ + ctx.pathParam("token") + "/done");
         } catch (RecordsTrouble e) {

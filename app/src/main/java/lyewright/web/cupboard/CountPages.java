@@ -139,7 +139,7 @@ final class CountPages implements Feature {
     private Outcome<List<Long>> kept(String token, Map<String, Long> counted, Map<String, String> why) {
         try {
             Outcome<List<Long>> done =
-                    shop.records().lots().count(shop.records().people().desk(), token, counted, why);
+                    shop.records().lots().count(shop.records().author(), token, counted, why);
             return done instanceof Outcome.Ok
                     ? done
                     : new Outcome.Refused<>(done.problems().stream()

@@ -69,8 +69,8 @@ final class DeliveryPages implements Feature {
             return new Outcome.Refused<>(read.problems());
         }
         try {
-            Outcome<List<KeptLot>> kept = records.lots()
-                    .receive(records.people().desk(), token, ok.value().delivery());
+            Outcome<List<KeptLot>> kept =
+                    records.lots().receive(records.author(), token, ok.value().delivery());
             return kept instanceof Outcome.Ok
                     ? kept
                     : new Outcome.Refused<>(

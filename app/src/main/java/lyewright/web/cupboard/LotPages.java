@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.people.Author;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import lyewright.stock.SaidAmount;
 import lyewright.web.Answers;
@@ -47,7 +47,7 @@ final class LotPages implements Feature {
     }
 
     private Author author() {
-        return shop.records().people().desk();
+        return shop.records().author();
     }
 
     private KeptLot lot(Context ctx) {

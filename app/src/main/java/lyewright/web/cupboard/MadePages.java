@@ -60,8 +60,8 @@ final class MadePages implements Feature {
         OpenedIn.check(ctx, shop);
         Records records = shop.records();
         Outcome<MadeForm.Read> read = form.read(records.items().list(), lots(), RecipeSheet.purities(shop.workshop()));
-        Outcome<Optional<KeptLot>> made = read.then(ready ->
-                Typed.kept(() -> records.lots().make(records.people().desk(), token, ready.made(), ready.from())));
+        Outcome<Optional<KeptLot>> made = read.then(
+                ready -> Typed.kept(() -> records.lots().make(records.author(), token, ready.made(), ready.from())));
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {
             ok.value().flatMap(lot -> lot.said().certificate()).ifPresent(this::nameForRecipes);
             Answers.seeOther(

@@ -110,7 +110,10 @@ public final class ShowPages {
                 NewerFigures.of(formula, shop.names()),
                 head.isNewest() && head.deleted().isEmpty() ? StockAges.of(shop).of(formula) : List.of(),
                 Ingredients.of(formula, sheet, address),
-                VersionLine.all(book().versions(recipe.id()), shop.clock()),
+                VersionLine.all(
+                        book().versions(recipe.id()),
+                        shop.records().signatures().versions(recipe.id()),
+                        shop.clock()),
                 photographTroubles);
     }
 }

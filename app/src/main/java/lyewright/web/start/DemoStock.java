@@ -10,7 +10,6 @@ import lyewright.formula.OwnMaterial;
 import lyewright.material.Tables;
 import lyewright.measure.WrittenMass;
 import lyewright.records.Records;
-import lyewright.records.people.Author;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.Delivery;
@@ -24,6 +23,7 @@ import lyewright.records.stock.Price;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Supplier;
 import lyewright.records.stock.Taking;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +45,7 @@ final class DemoStock {
 
     DemoStock(Records records, LocalDate today) {
         this.records = records;
-        this.author = records.people().desk();
+        this.author = records.author();
         this.today = today;
     }
 

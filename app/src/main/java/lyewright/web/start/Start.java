@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Visits;
 import lyewright.web.Ways;
 import lyewright.words.Sentences;
 
@@ -28,7 +29,8 @@ public final class Start implements Feature {
     private static final String PAGE = "start/start.jte";
 
     /** What is there before any workshop is; a maker with a new computer begins by putting a backup back. */
-    private static final List<String> OPEN = List.of(ADDRESS, NotebookPages.ADDRESS, "/settings/restore", "/static");
+    private static final List<String> OPEN =
+            List.of(ADDRESS, NotebookPages.ADDRESS, "/settings/restore", "/static", Visits.CODE, Visits.SIGN_IN);
 
     private final Shop shop;
     private final KnownNames names;

@@ -157,6 +157,13 @@
     }
   });
 
+  // A form that a helper cannot send is not typed in either.
+  if (document.documentElement.classList.contains("as-helper")) {
+    for (const form of document.querySelectorAll("main form[method=post]:not(.helpers)")) {
+      form.inert = true;
+    }
+  }
+
   // A button that prints the page.
   document.addEventListener("click", function (event) {
     if (event.target.closest("[data-print]")) {

@@ -77,7 +77,7 @@ class GainPagesTest {
         ItemSaid item = ItemSaid.of(key, kind, Identity.ofKey(key));
         return records()
                 .lots()
-                .receive(records().people().desk(), "", new Delivery("", List.of(Arrival.of(item, said, 900_000))))
+                .receive(records().author(), "", new Delivery("", List.of(Arrival.of(item, said, 900_000))))
                 .orThrow()
                 .get(0);
     }
@@ -108,16 +108,21 @@ class GainPagesTest {
     void a_lot_with_a_certificate_and_what_is_no_oil_ask_for_none() throws Exception {
         recipe("Bar", "coconut: 1000 g");
         KeptLot lot = came("coconut", ItemKind.OIL);
-        OwnMaterial own = FormulaFile.read(
-                        "recipe: x\noils: {coconut: 100 %}\nalkali: sodium\nsuperfat: 5 %\nwater: 33 % lye\n"
-                                + "materials:\n  coconut:\n    saponification value: 257.0 ± 0.5 mg KOH/g\n    source: NQ\n")
-                .formula()
-                .orElseThrow()
-                .materials()
-                .get(0);
+        OwnMaterial own =
+                FormulaFile.read("""
+                        recipe: x
+                        oils: {coconut: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        materials:
+                          coconut:
+                            saponification value: 257.0 ± 0.5 mg KOH/g
+                            source: NQ
+                        """).formula().orElseThrow().materials().get(0);
         records()
                 .lots()
-                .change(records().people().desk(), lot.id(), lot.said().withCertificate(Optional.of(own)))
+                .change(records().author(), lot.id(), lot.said().withCertificate(Optional.of(own)))
                 .orThrow();
         KeptLot clay = came("kaolin", ItemKind.COLOURANT);
         for (KeptLot none : List.of(lot, clay)) {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.records.Records;
-import lyewright.records.people.Author;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
@@ -23,6 +22,7 @@ import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.AfterEach;
@@ -55,7 +55,7 @@ class LedgerPagesTest {
     }
 
     private Author maker() {
-        return records().people().desk();
+        return records().author();
     }
 
     private KeptLot receive(String item, ItemKind kind, long amount) {

@@ -129,7 +129,7 @@ class LotsPickedTest {
         shop.records()
                 .lots()
                 .take(
-                        shop.records().people().desk(),
+                        shop.records().author(),
                         "",
                         List.of(new Taking(empty.id(), 10_000, "")),
                         StockMove.Told.of(MoveKind.USE, 0))

@@ -64,7 +64,7 @@ final class StockedShop implements AutoCloseable {
                 "");
         return records()
                 .lots()
-                .receive(records().people().desk(), "", new Delivery("", List.of(Arrival.of(item, said, grams * 1000))))
+                .receive(records().author(), "", new Delivery("", List.of(Arrival.of(item, said, grams * 1000))))
                 .orThrow()
                 .get(0);
     }
@@ -79,7 +79,7 @@ final class StockedShop implements AutoCloseable {
                 .get(0);
         records()
                 .lots()
-                .change(records().people().desk(), lot.id(), lot.said().withCertificate(Optional.of(own)))
+                .change(records().author(), lot.id(), lot.said().withCertificate(Optional.of(own)))
                 .orThrow();
     }
 

@@ -78,7 +78,7 @@ class StockAgesTest {
         ItemSaid item = ItemSaid.of(key, ItemKind.OIL, Identity.ofKey(key));
         return records()
                 .lots()
-                .receive(records().people().desk(), "", new Delivery("", List.of(Arrival.of(item, said, 900_000))))
+                .receive(records().author(), "", new Delivery("", List.of(Arrival.of(item, said, 900_000))))
                 .orThrow()
                 .get(0);
     }

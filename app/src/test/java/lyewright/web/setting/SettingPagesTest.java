@@ -273,7 +273,7 @@ class SettingPagesTest {
                 "");
         ItemSaid coconut = ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.none());
         records.lots()
-                .receive(records.people().desk(), "", List.of(Arrival.of(coconut, said, 1_000_000)))
+                .receive(records.author(), "", List.of(Arrival.of(coconut, said, 1_000_000)))
                 .orThrow();
     }
 

@@ -53,6 +53,7 @@ final class RowReader {
     /** Reads all rows; what does not fit is refused as damage. */
     Outcome<Boolean> read() throws IOException {
         Set<String> expected = new HashSet<>(staging.tables());
+        TableOrder.STAYS.forEach(expected::remove);
         for (Part part : file.manifest().parts()) {
             if (!part.isFile() && !expected.remove(part.table())) {
                 return BackupFile.damaged();

@@ -23,8 +23,15 @@ final class TableOrder {
             "spoon",
             "lot",
             "stock_move",
+            "lot_held",
             "document",
-            "lot_document");
+            "lot_document",
+            "device",
+            "person_password",
+            "signature");
+
+    /** What belongs to one computer or to one device in somebody's hand. It goes into no backup, and a restore leaves it. */
+    static final List<String> STAYS = List.of("device_session", "network_door");
 
     private TableOrder() {}
 }

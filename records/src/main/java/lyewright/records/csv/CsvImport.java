@@ -9,10 +9,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
-import lyewright.records.people.Author;
 import lyewright.records.stock.StockRow;
 import lyewright.records.stock.StockVerdict;
 import lyewright.records.stock.StockVerdict.Fate;
+import lyewright.records.store.Author;
 
 /** A file held against the cupboard: looked at first, taken in afterwards. */
 public final class CsvImport {

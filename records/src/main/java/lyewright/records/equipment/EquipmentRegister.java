@@ -11,6 +11,8 @@ import lyewright.makingsheet.Equipment;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.setting.Units;
 import lyewright.records.setting.WorkshopSettings;
 import lyewright.records.store.Database;
@@ -42,25 +44,42 @@ public final class EquipmentRegister {
 
     /** Adds a mould. */
     public Outcome<KeptMould> addMould(String name, MouldMeasures measures) {
-        return checked(MouldRules.check(name, measures), handle -> put(handle, database.newId(), name, measures, true));
+        return checked(
+                Deed.Thing.MOULD,
+                KeptMould::id,
+                MouldRules.check(name, measures),
+                handle -> put(handle, database.newId(), name, measures, true));
     }
 
     /** Changes a mould. */
     public Outcome<KeptMould> changeMould(String id, String name, MouldMeasures measures) {
-        return checked(MouldRules.check(name, measures), handle -> put(handle, id, name, measures, false));
+        return checked(
+                Deed.Thing.MOULD,
+                KeptMould::id,
+                MouldRules.check(name, measures),
+                handle -> put(handle, id, name, measures, false));
     }
 
     /** Takes a mould out of the list. */
     public Outcome<KeptMould> removeMould(String id) {
-        return database.decide(handle -> Shelf.MOULD
-                .remove(handle, id, database.now())
-                .then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
+        return Signed.decide(
+                database,
+                Deed.removed(Deed.Thing.MOULD),
+                kept -> of(kept.id()),
+                handle -> Shelf.MOULD
+                        .remove(handle, id, database.now())
+                        .then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
     }
 
     /** Puts a removed mould back. */
     public Outcome<KeptMould> putBackMould(String id) {
-        return database.decide(handle ->
-                Shelf.MOULD.putBack(handle, id).then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.MOULD),
+                kept -> of(kept.id()),
+                handle -> Shelf.MOULD
+                        .putBack(handle, id)
+                        .then(done -> Shelf.MOULD.found(new MouldRows(handle).find(id))));
     }
 
     // Balances
@@ -77,25 +96,42 @@ public final class EquipmentRegister {
 
     /** Adds a balance. */
     public Outcome<KeptBalance> addBalance(Balance balance) {
-        return checked(BalanceRows.check(balance), handle -> put(handle, database.newId(), balance, true));
+        return checked(
+                Deed.Thing.BALANCE,
+                KeptBalance::id,
+                BalanceRows.check(balance),
+                handle -> put(handle, database.newId(), balance, true));
     }
 
     /** Changes a balance. */
     public Outcome<KeptBalance> changeBalance(String id, Balance balance) {
-        return checked(BalanceRows.check(balance), handle -> put(handle, id, balance, false));
+        return checked(
+                Deed.Thing.BALANCE,
+                KeptBalance::id,
+                BalanceRows.check(balance),
+                handle -> put(handle, id, balance, false));
     }
 
     /** Takes a balance out of the list. */
     public Outcome<KeptBalance> removeBalance(String id) {
-        return database.decide(handle -> Shelf.BALANCE
-                .remove(handle, id, database.now())
-                .then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
+        return Signed.decide(
+                database,
+                Deed.removed(Deed.Thing.BALANCE),
+                kept -> of(kept.id()),
+                handle -> Shelf.BALANCE
+                        .remove(handle, id, database.now())
+                        .then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
     }
 
     /** Puts a removed balance back. */
     public Outcome<KeptBalance> putBackBalance(String id) {
-        return database.decide(handle ->
-                Shelf.BALANCE.putBack(handle, id).then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.BALANCE),
+                kept -> of(kept.id()),
+                handle -> Shelf.BALANCE
+                        .putBack(handle, id)
+                        .then(done -> Shelf.BALANCE.found(new BalanceRows(handle).find(id))));
     }
 
     // Jugs and pots
@@ -113,6 +149,8 @@ public final class EquipmentRegister {
     /** Adds a jug. */
     public Outcome<KeptJug> addJug(String name, WrittenMass emptyWeight, JugUse use) {
         return checked(
+                Deed.Thing.JUG,
+                KeptJug::id,
                 JugRows.check(name, emptyWeight),
                 handle -> put(handle, new KeptJug(database.newId(), name, emptyWeight, use), true));
     }
@@ -120,20 +158,29 @@ public final class EquipmentRegister {
     /** Changes a jug. */
     public Outcome<KeptJug> changeJug(String id, String name, WrittenMass emptyWeight, JugUse use) {
         return checked(
+                Deed.Thing.JUG,
+                KeptJug::id,
                 JugRows.check(name, emptyWeight),
                 handle -> put(handle, new KeptJug(id, name, emptyWeight, use), false));
     }
 
     /** Takes a jug out of the list. */
     public Outcome<KeptJug> removeJug(String id) {
-        return database.decide(handle -> Shelf.JUG
-                .remove(handle, id, database.now())
-                .then(done -> Shelf.JUG.found(new JugRows(handle).find(id))));
+        return Signed.decide(
+                database,
+                Deed.removed(Deed.Thing.JUG),
+                kept -> of(kept.id()),
+                handle -> Shelf.JUG
+                        .remove(handle, id, database.now())
+                        .then(done -> Shelf.JUG.found(new JugRows(handle).find(id))));
     }
 
     /** Puts a removed jug back. */
     public Outcome<KeptJug> putBackJug(String id) {
-        return database.decide(
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.JUG),
+                kept -> of(kept.id()),
                 handle -> Shelf.JUG.putBack(handle, id).then(done -> Shelf.JUG.found(new JugRows(handle).find(id))));
     }
 
@@ -206,7 +253,14 @@ public final class EquipmentRegister {
                 .then(free -> new JugRows(handle).put(jug, database.now(), isNew));
     }
 
-    private <T> Outcome<T> checked(List<Problem> problems, Function<Handle, Outcome<T>> work) {
-        return problems.isEmpty() ? database.decide(work) : new Outcome.Refused<>(new ArrayList<>(problems));
+    private <T> Outcome<T> checked(
+            Deed.Thing thing, Function<T, String> id, List<Problem> problems, Function<Handle, Outcome<T>> work) {
+        return problems.isEmpty()
+                ? Signed.decide(database, Deed.kept(thing), kept -> of(id.apply(kept)), work)
+                : new Outcome.Refused<>(new ArrayList<>(problems));
+    }
+
+    private static Signed.Subject of(String id) {
+        return Signed.Subject.of(id);
     }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.chain.Chain;
 import lyewright.chain.Entry;
-import lyewright.records.people.Author;
 import lyewright.records.people.People;
+import lyewright.records.store.Author;
 import org.jdbi.v3.core.Handle;
 
 /** The ledger within one transaction that writes. As only one writes at a time, the next number is the last one's and one more. */

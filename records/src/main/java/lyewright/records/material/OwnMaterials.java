@@ -12,6 +12,8 @@ import java.util.function.Supplier;
 import lyewright.formula.OwnMaterial;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.store.Database;
 import lyewright.records.store.NameOrder;
 import lyewright.records.store.Namesakes;
@@ -89,7 +91,7 @@ public final class OwnMaterials {
 
     /** Takes a material out of the list. */
     public Outcome<KeptMaterial> remove(String id) {
-        return database.decide(handle -> {
+        return Signed.decide(database, Deed.removed(Deed.Thing.MATERIAL), OwnMaterials::subject, handle -> {
             handle.createUpdate("UPDATE material SET removed_epoch_ms = :now WHERE id = :id")
                     .bind("now", database.now())
                     .bind("id", id)
@@ -100,13 +102,17 @@ public final class OwnMaterials {
 
     /** Puts a removed material back. */
     public Outcome<KeptMaterial> putBack(String id) {
-        return database.decide(handle -> found(handle, id)
-                .then(kept -> unless(keyTaken(handle, kept.key(), id), () -> {
-                    handle.createUpdate("UPDATE material SET removed_epoch_ms = NULL WHERE id = :id")
-                            .bind("id", id)
-                            .execute();
-                    return found(handle, id);
-                })));
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.MATERIAL),
+                OwnMaterials::subject,
+                handle -> found(handle, id)
+                        .then(kept -> unless(keyTaken(handle, kept.key(), id), () -> {
+                            handle.createUpdate("UPDATE material SET removed_epoch_ms = NULL WHERE id = :id")
+                                    .bind("id", id)
+                                    .execute();
+                            return found(handle, id);
+                        })));
     }
 
     private Map<String, Object> columns(String id, OwnMaterial material) {
@@ -124,7 +130,13 @@ public final class OwnMaterials {
         if (problems.isEmpty()) {
             Typed.name("key", "its name", material.key()).ifPresent(problems::add);
         }
-        return problems.isEmpty() ? database.decide(work) : new Outcome.Refused<>(problems);
+        return problems.isEmpty()
+                ? Signed.decide(database, Deed.kept(Deed.Thing.MATERIAL), OwnMaterials::subject, work)
+                : new Outcome.Refused<>(problems);
+    }
+
+    private static Signed.Subject subject(KeptMaterial material) {
+        return Signed.Subject.of(material.id());
     }
 
     private static Outcome<KeptMaterial> unless(Optional<Problem> problem, Supplier<Outcome<KeptMaterial>> work) {

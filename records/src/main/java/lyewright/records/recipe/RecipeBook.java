@@ -5,12 +5,15 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaRules;
 import lyewright.formula.NameRules;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.store.Database;
 import lyewright.records.store.Typed;
 import org.jdbi.v3.core.Handle;
@@ -24,6 +27,8 @@ import org.jdbi.v3.core.Handle;
 public final class RecipeBook {
 
     private static final int LONGEST_WHY = 2000;
+
+    private static final Deed KEPT = Deed.kept(Deed.Thing.RECIPE);
 
     private final Database database;
 
@@ -73,15 +78,25 @@ public final class RecipeBook {
 
     /** Keeps a new recipe as its version 1. */
     public Outcome<RecipeVersion> add(Formula formula) {
-        return kept(formula, () -> database.decide(handle -> writing(handle).add(formula, 1, "")));
+        return kept(
+                formula,
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> writing(handle).add(formula, 1, "")));
     }
 
     /** Keeps a new recipe as its version 1 and lets go of the draft it was typed in, unless another window was at it. */
     public Outcome<RecipeVersion> add(Formula formula, DraftAt draft) {
         return kept(
                 formula,
-                () -> database.decide(handle -> DraftRows.settle(handle, draft)
-                        .then(settled -> writing(handle).add(formula, 1, ""))));
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> DraftRows.settle(handle, draft)
+                                .then(settled -> writing(handle).add(formula, 1, ""))));
     }
 
     /**
@@ -98,7 +113,11 @@ public final class RecipeBook {
         return kept(
                 formula,
                 why,
-                () -> database.decide(handle -> writing(handle).save(recipeId, basedOn, formula, asNext, why)));
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> writing(handle).save(recipeId, basedOn, formula, asNext, why)));
     }
 
     /** Saves a recipe and lets go of the draft it was typed in, unless another window was at it. */
@@ -107,8 +126,12 @@ public final class RecipeBook {
         return kept(
                 formula,
                 why,
-                () -> database.decide(handle -> DraftRows.settle(handle, draft)
-                        .then(settled -> writing(handle).save(recipeId, basedOn, formula, asNext, why))));
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> DraftRows.settle(handle, draft)
+                                .then(settled -> writing(handle).save(recipeId, basedOn, formula, asNext, why))));
     }
 
     /**
@@ -117,37 +140,75 @@ public final class RecipeBook {
      * file's number.
      */
     public Outcome<Imported> importFormula(Formula formula) {
-        return kept(formula, () -> database.decide(handle -> writing(handle).importFormula(formula)));
+        return kept(
+                formula,
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        imported -> version(imported.version()),
+                        handle -> writing(handle).importFormula(formula)));
     }
 
     /** Gives a recipe another name: in its newest version, or in a next one where a batch was made from that. */
     public Outcome<RecipeVersion> rename(String recipeId, String newName) {
-        return named(newName, () -> database.decide(handle -> writing(handle).rename(recipeId, newName)));
+        return named(
+                newName,
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> writing(handle).rename(recipeId, newName)));
     }
 
     /** Makes a new recipe of another's newest version. */
     public Outcome<RecipeVersion> duplicate(String recipeId, String newName) {
-        return named(newName, () -> database.decide(handle -> writing(handle).duplicate(recipeId, newName)));
+        return named(
+                newName,
+                () -> Signed.decide(
+                        database,
+                        KEPT,
+                        RecipeBook::version,
+                        handle -> writing(handle).duplicate(recipeId, newName)));
     }
 
     /** Takes a recipe out of the lists. {@link #undelete} brings it back as it was. */
     public Outcome<Recipe> delete(String recipeId) {
-        return database.decide(handle -> writing(handle).delete(recipeId));
+        return Signed.decide(
+                database,
+                Deed.removed(Deed.Thing.RECIPE),
+                recipe -> Signed.Subject.of(recipe.id()),
+                handle -> writing(handle).delete(recipeId));
     }
 
     /** Brings a deleted recipe back. */
     public Outcome<Recipe> undelete(String recipeId) {
-        return database.decide(handle -> writing(handle).undelete(recipeId));
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.RECIPE),
+                recipe -> Signed.Subject.of(recipe.id()),
+                handle -> writing(handle).undelete(recipeId));
     }
 
     /** Notes that a batch was made from a version: from now on it is never altered. Noting it again changes nothing. */
     public Outcome<RecipeVersion> markMade(String recipeId, int number) {
-        return database.decide(handle -> writing(handle).markMade(recipeId, number));
+        return Signed.decide(
+                database,
+                new Deed(Deed.Thing.RECIPE, Deed.Act.MADE),
+                RecipeBook::version,
+                handle -> writing(handle).markMade(recipeId, number));
     }
 
     /** Gives a recipe a photograph that is kept already, or none. */
     public Outcome<Recipe> setPhotograph(String recipeId, Optional<String> hash) {
-        return database.decide(handle -> writing(handle).setPhotograph(recipeId, hash));
+        return Signed.decide(
+                database,
+                KEPT,
+                recipe -> Signed.Subject.of(recipe.id()),
+                handle -> writing(handle).setPhotograph(recipeId, hash));
+    }
+
+    private static Signed.Subject version(RecipeVersion version) {
+        return new Signed.Subject(version.recipeId(), OptionalInt.of(version.number()));
     }
 
     private RecipeWriting writing(Handle handle) {

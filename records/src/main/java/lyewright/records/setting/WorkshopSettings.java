@@ -11,6 +11,8 @@ import lyewright.formula.Purities;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.measure.Share;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.store.Database;
 import lyewright.records.store.Typed;
 import org.jdbi.v3.core.Handle;
@@ -46,7 +48,7 @@ public final class WorkshopSettings {
     public Outcome<Workshop> save(Workshop workshop) {
         List<Problem> problems = check(workshop);
         return problems.isEmpty()
-                ? database.write(handle -> {
+                ? Signed.decide(database, Deed.kept(Deed.Thing.SETTINGS), done -> Signed.Subject.of("1"), handle -> {
                     handle.createUpdate("DELETE FROM workshop").execute();
                     handle.createUpdate("""
                             INSERT INTO workshop (id, name, units, degrees, currency, market, paper, sodium_purity,

@@ -7,7 +7,7 @@ import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import org.jdbi.v3.core.Handle;
 
 /** Lots that come, within one transaction, with whatever of supplier and material is not known yet. */

@@ -7,7 +7,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.ledger.LedgerBook;
 import lyewright.records.material.MaterialText;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import org.jdbi.v3.core.Handle;
 
 /** What is said of lots, within one transaction: each change is an entry of the ledger. */

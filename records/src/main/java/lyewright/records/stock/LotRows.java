@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.records.ledger.LedgerBook;
 import lyewright.records.material.MaterialText;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -23,14 +23,6 @@ final class LotRows {
               coalesce((SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m
                 WHERE m.lot_id = l.id AND m.kind = 'receipt'), 0) AS came
             FROM lot l
-            """;
-
-    private static final String HELD = """
-            SELECT l.*, s.left_over, s.came FROM (
-              SELECT lot_id, sum(coalesce(milligrams, pieces)) AS left_over,
-                sum(CASE WHEN kind = 'receipt' THEN coalesce(milligrams, pieces) ELSE 0 END) AS came
-              FROM stock_move GROUP BY lot_id HAVING sum(coalesce(milligrams, pieces)) <> 0
-            ) s JOIN lot l ON l.id = s.lot_id
             """;
 
     private static final String ORDER = " ORDER BY l.received_day, l.own_code, l.id";
@@ -51,7 +43,7 @@ final class LotRows {
 
     /** Lots that hold something, or less than nothing. */
     List<KeptLot> held() {
-        return lots(handle.createQuery(HELD + ORDER));
+        return lots(handle.createQuery(WITH_LEFT + " JOIN lot_held h ON h.lot_id = l.id" + ORDER));
     }
 
     /** Every lot. */
@@ -159,7 +151,27 @@ final class LotRows {
                 .bind("words", told.words())
                 .bind("why", told.why())
                 .execute();
+        noteHeld(lotId, number);
         return number;
+    }
+
+    /** Whether a lot holds something, which a move may change either way. */
+    private void noteHeld(String lotId, long number) {
+        long left = handle.createQuery(
+                        "SELECT coalesce(sum(coalesce(milligrams, pieces)), 0) FROM stock_move WHERE lot_id = :lot")
+                .bind("lot", lotId)
+                .mapTo(Long.class)
+                .one();
+        if (left == 0) {
+            handle.createUpdate("DELETE FROM lot_held WHERE lot_id = :lot")
+                    .bind("lot", lotId)
+                    .execute();
+        } else {
+            handle.createUpdate("""
+                            INSERT INTO lot_held (lot_id, since_number) VALUES (:lot, :number)
+                            ON CONFLICT (lot_id) DO NOTHING
+                            """).bind("lot", lotId).bind("number", number).execute();
+        }
     }
 
     /** The moves of a lot, the newest first. */

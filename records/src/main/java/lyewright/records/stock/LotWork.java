@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.jdbi.v3.core.Handle;
 

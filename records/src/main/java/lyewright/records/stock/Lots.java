@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
-import lyewright.records.people.Author;
+import lyewright.records.people.Roles;
+import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import org.jdbi.v3.core.Handle;
 
@@ -57,7 +58,7 @@ public final class Lots {
      * @return the lots, or none where the same form was received before
      */
     public Outcome<List<KeptLot>> receive(Author author, String token, List<Arrival> arrivals) {
-        return write(author, token, List.of(), work -> work.arrivals().receive(arrivals, ""));
+        return byMaker(author, token, List.of(), work -> work.arrivals().receive(arrivals, ""));
     }
 
     /**
@@ -69,7 +70,7 @@ public final class Lots {
      * @return the lots, or none where the same form was received before
      */
     public Outcome<List<KeptLot>> receive(Author author, String token, Delivery delivery) {
-        return write(author, token, List.of(), work -> work.arrivals().receive(delivery));
+        return byMaker(author, token, List.of(), work -> work.arrivals().receive(delivery));
     }
 
     /**
@@ -82,14 +83,15 @@ public final class Lots {
      * @return the lot, or nothing where the same form was sent before
      */
     public Outcome<Optional<KeptLot>> make(Author author, String token, Arrival made, List<Taking> from) {
-        return write(author, token, Optional.empty(), work -> work.make(made, from));
+        return byMaker(author, token, Optional.empty(), work -> work.make(made, from));
     }
 
     /** Says something else of a lot: its status, its certificate, its days. */
     public Outcome<KeptLot> change(Author author, String id, LotSaid said) {
         List<Problem> problems = LotRules.check(said);
         return problems.isEmpty()
-                ? database.decide(handle -> work(handle, author).facts().change(id, said))
+                ? database.decide(handle -> Roles.isMaker(handle, author)
+                        .then(may -> work(handle, author).facts().change(id, said)))
                 : new Outcome.Refused<>(problems);
     }
 
@@ -128,24 +130,34 @@ public final class Lots {
      * @return the number of the move that takes it back
      */
     public Outcome<Long> correct(Author author, long number, String why) {
-        return database.decide(handle -> work(handle, author).correct(number, why));
+        return database.decide(handle ->
+                Roles.isMaker(handle, author).then(may -> work(handle, author).correct(number, why)));
     }
 
     private LotWork work(Handle handle, Author author) {
         return new LotWork(handle, author, database.now(), database::newId);
     }
 
+    private <T> Outcome<T> byMaker(Author author, String token, T already, Function<LotWork, Outcome<T>> work) {
+        return database.decide(
+                handle -> Roles.isMaker(handle, author).then(may -> once(handle, author, token, already, work)));
+    }
+
     private <T> Outcome<T> write(Author author, String token, T already, Function<LotWork, Outcome<T>> work) {
-        return database.decide(handle -> {
-            LotWork writing = work(handle, author);
-            if (!writing.book().isFirstTime(token)) {
-                return Outcome.ok(already);
-            }
-            Outcome<T> done = work.apply(writing);
-            if (done instanceof Outcome.Ok<T> && writing.book().lastWritten() > 0) {
-                writing.book().done(token, writing.book().lastWritten());
-            }
-            return done;
-        });
+        return database.decide(
+                handle -> Roles.maySign(handle, author).then(may -> once(handle, author, token, already, work)));
+    }
+
+    private <T> Outcome<T> once(
+            Handle handle, Author author, String token, T already, Function<LotWork, Outcome<T>> work) {
+        LotWork writing = work(handle, author);
+        if (!writing.book().isFirstTime(token)) {
+            return Outcome.ok(already);
+        }
+        Outcome<T> done = work.apply(writing);
+        if (done instanceof Outcome.Ok<T> && writing.book().lastWritten() > 0) {
+            writing.book().done(token, writing.book().lastWritten());
+        }
+        return done;
     }
 }

@@ -30,6 +30,7 @@ public final class StockCheck implements Ledger.RowCheck {
         List<Finding> findings = new ArrayList<>();
         moves(handle, findings);
         lots(handle, findings);
+        held(handle, findings);
         missing(handle)
                 .forEach(number -> findings.add(new Finding(
                         number, "Entry " + number + " tells of a move that is not among the moves any more.")));
@@ -78,6 +79,22 @@ public final class StockCheck implements Ledger.RowCheck {
                 .values()
                 .forEach(number -> findings.add(new Finding(
                         number, "Entry " + number + " tells of a lot that is not among the lots any more.")));
+    }
+
+    /** Whether what the pages list as held is what the moves come to. */
+    private static void held(Handle handle, List<Finding> findings) {
+        handle.createQuery("""
+                        SELECT l.entry_number, l.own_code FROM lot l LEFT JOIN lot_held h ON h.lot_id = l.id
+                        WHERE (h.lot_id IS NULL) = (coalesce((
+                          SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m WHERE m.lot_id = l.id), 0) <> 0)
+                        ORDER BY l.entry_number
+                        """)
+                .map(
+                        (row, context) -> new Finding(
+                                row.getLong("entry_number"),
+                                "Entry " + row.getLong("entry_number") + ": lot " + row.getString("own_code")
+                                        + " is listed as holding something, or as holding nothing, against what its moves come to."))
+                .forEach(findings::add);
     }
 
     /** The number of the entry that last told of each lot. */

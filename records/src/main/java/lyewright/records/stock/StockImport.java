@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.formula.NameRules;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.people.Author;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Roles;
+import lyewright.records.people.Signed;
+import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import lyewright.records.store.NameOrder;
 import org.jdbi.v3.core.Handle;
@@ -39,6 +42,7 @@ public final class StockImport {
      */
     public List<StockVerdict> take(Author author, List<StockRow> rows) {
         return database.write(handle -> {
+            Roles.isMaker(handle, author).orThrow();
             ImportPlan plan = new ImportPlan(KnownStock.read(handle), database::newId);
             List<StockVerdict> verdicts = plan.judge(rows);
             keep(handle, author, plan);
@@ -48,9 +52,15 @@ public final class StockImport {
 
     private void keep(Handle handle, Author author, ImportPlan plan) {
         long now = database.now();
-        plan.suppliers().forEach(supplier -> insert(handle, supplier, now));
+        plan.suppliers().forEach(supplier -> {
+            insert(handle, supplier, now);
+            Signed.sign(handle, database, Deed.kept(Deed.Thing.SUPPLIER), Signed.Subject.of(supplier.id()));
+        });
         ItemRows items = new ItemRows(handle);
-        plan.items().forEach(item -> items.insert(item, now));
+        plan.items().forEach(item -> {
+            items.insert(item, now);
+            Signed.sign(handle, database, Deed.kept(Deed.Thing.STOCKED_MATERIAL), Signed.Subject.of(item.id()));
+        });
         LotRows lots = new LotRows(handle);
         LedgerBook book = new LedgerBook(handle, now);
         plan.lots().forEach(lot -> write(lots, book, author, lot));

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.store.Database;
 import lyewright.records.store.Namesakes;
 import org.jdbi.v3.core.Handle;
@@ -65,7 +67,7 @@ public final class StockItems {
 
     /** Takes one out of the lists. */
     public Outcome<StockItem> remove(String id) {
-        return database.decide(handle -> {
+        return Signed.decide(database, Deed.removed(Deed.Thing.STOCKED_MATERIAL), StockItems::subject, handle -> {
             ItemRows rows = new ItemRows(handle);
             rows.remove(id, database.now());
             return rows.find(id).map(Outcome::ok).orElseGet(StockItems::none);
@@ -74,7 +76,7 @@ public final class StockItems {
 
     /** Puts one back. */
     public Outcome<StockItem> putBack(String id) {
-        return database.decide(handle -> {
+        return Signed.decide(database, Deed.putBack(Deed.Thing.STOCKED_MATERIAL), StockItems::subject, handle -> {
             ItemRows rows = new ItemRows(handle);
             return rows.find(id)
                     .map(item -> taken(handle, item)
@@ -87,6 +89,10 @@ public final class StockItems {
         });
     }
 
+    private static Signed.Subject subject(StockItem item) {
+        return Signed.Subject.of(item.id());
+    }
+
     private static Outcome<StockItem> none() {
         return Outcome.refused("there is no such material", "go back to the cupboard");
     }
@@ -94,9 +100,13 @@ public final class StockItems {
     private Outcome<StockItem> checked(StockItem item, Function<Handle, Outcome<StockItem>> work) {
         List<Problem> problems = ItemRules.check(item.said());
         return problems.isEmpty()
-                ? database.decide(handle -> taken(handle, item)
-                        .<Outcome<StockItem>>map(Outcome::refused)
-                        .orElseGet(() -> work.apply(handle)))
+                ? Signed.decide(
+                        database,
+                        Deed.kept(Deed.Thing.STOCKED_MATERIAL),
+                        StockItems::subject,
+                        handle -> taken(handle, item)
+                                .<Outcome<StockItem>>map(Outcome::refused)
+                                .orElseGet(() -> work.apply(handle)))
                 : new Outcome.Refused<>(problems);
     }
 

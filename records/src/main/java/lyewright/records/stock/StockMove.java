@@ -2,7 +2,7 @@ package lyewright.records.stock;
 
 import java.time.Instant;
 import java.util.Optional;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 
 /**
  * So much that came or went.

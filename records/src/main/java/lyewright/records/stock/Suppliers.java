@@ -9,6 +9,8 @@ import java.util.function.Function;
 import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.people.Deed;
+import lyewright.records.people.Signed;
 import lyewright.records.store.Database;
 import lyewright.records.store.NameOrder;
 import lyewright.records.store.Namesakes;
@@ -66,7 +68,7 @@ public final class Suppliers {
 
     /** Takes one out of the list. */
     public Outcome<Supplier> remove(String id) {
-        return database.decide(handle -> {
+        return Signed.decide(database, Deed.removed(Deed.Thing.SUPPLIER), Suppliers::subject, handle -> {
             handle.createUpdate("UPDATE supplier SET removed_epoch_ms = :now WHERE id = :id")
                     .bind("now", database.now())
                     .bind("id", id)
@@ -77,15 +79,23 @@ public final class Suppliers {
 
     /** Puts one back. */
     public Outcome<Supplier> putBack(String id) {
-        return database.decide(handle -> found(handle, id)
-                .then(kept -> Namesakes.of(handle, TABLE, "name", kept.name(), id)
-                        .<Outcome<Supplier>>map(Outcome::refused)
-                        .orElseGet(() -> {
-                            handle.createUpdate("UPDATE supplier SET removed_epoch_ms = NULL WHERE id = :id")
-                                    .bind("id", id)
-                                    .execute();
-                            return Outcome.ok(kept);
-                        })));
+        return Signed.decide(
+                database,
+                Deed.putBack(Deed.Thing.SUPPLIER),
+                Suppliers::subject,
+                handle -> found(handle, id)
+                        .then(kept -> Namesakes.of(handle, TABLE, "name", kept.name(), id)
+                                .<Outcome<Supplier>>map(Outcome::refused)
+                                .orElseGet(() -> {
+                                    handle.createUpdate("UPDATE supplier SET removed_epoch_ms = NULL WHERE id = :id")
+                                            .bind("id", id)
+                                            .execute();
+                                    return Outcome.ok(kept);
+                                })));
+    }
+
+    private static Signed.Subject subject(Supplier supplier) {
+        return Signed.Subject.of(supplier.id());
     }
 
     private static Outcome<Supplier> put(Handle handle, Supplier supplier, long now, String sql) {
@@ -107,9 +117,13 @@ public final class Suppliers {
                 .ifPresent(problems::add);
         Typed.text("notes", "the note", supplier.notes(), LONGEST_NOTES).ifPresent(problems::add);
         return problems.isEmpty()
-                ? database.decide(handle -> Namesakes.of(handle, TABLE, "name", supplier.name(), supplier.id())
-                        .<Outcome<Supplier>>map(Outcome::refused)
-                        .orElseGet(() -> work.apply(handle)))
+                ? Signed.decide(
+                        database,
+                        Deed.kept(Deed.Thing.SUPPLIER),
+                        Suppliers::subject,
+                        handle -> Namesakes.of(handle, TABLE, "name", supplier.name(), supplier.id())
+                                .<Outcome<Supplier>>map(Outcome::refused)
+                                .orElseGet(() -> work.apply(handle)))
                 : new Outcome.Refused<>(problems);
     }
 

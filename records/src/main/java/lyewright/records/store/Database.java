@@ -25,6 +25,7 @@ public final class Database implements AutoCloseable {
     private final Clock clock;
     private final TimeOrderedIds ids;
     private final @Nullable HomeLock lock;
+    private final Author author;
 
     Database(Dialect dialect, Clock clock, @Nullable HomeLock lock, boolean writing) {
         this.lock = lock;
@@ -33,6 +34,27 @@ public final class Database implements AutoCloseable {
         this.ids = new TimeOrderedIds(clock);
         this.writer = writing ? new Writer(dialect) : null;
         this.readers = new Readers(dialect);
+        this.author = Author.DESK;
+    }
+
+    private Database(Database same, Author author) {
+        this.lock = same.lock;
+        this.dialect = same.dialect;
+        this.clock = same.clock;
+        this.ids = same.ids;
+        this.writer = same.writer;
+        this.readers = same.readers;
+        this.author = author;
+    }
+
+    /** The same database as somebody writes in it. Closing either closes both. */
+    public Database by(Author who) {
+        return who.equals(author) ? this : new Database(this, who);
+    }
+
+    /** Who writes: the maker at the computer itself unless {@link #by} says otherwise. */
+    public Author author() {
+        return author;
     }
 
     /** Reads, all statements seeing the same moment. */

@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -65,12 +66,14 @@ class BackupsTest extends Workbench {
     }
 
     @Test
-    void every_table_is_in_a_backup() {
+    void every_table_is_in_a_backup_but_what_belongs_to_one_computer() {
         String tables = kind == Kind.SQLITE
                 ? "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'flyway%'"
                 : "SELECT tablename FROM pg_tables WHERE schemaname = current_schema() AND tablename NOT LIKE 'flyway%'";
 
-        assertThat(TableOrder.TABLES).containsExactlyInAnyOrderElementsOf(Tinkering.texts(place, tables));
+        List<String> known = new ArrayList<>(TableOrder.TABLES);
+        known.addAll(List.of("device_session", "network_door"));
+        assertThat(known).containsExactlyInAnyOrderElementsOf(Tinkering.texts(place, tables));
     }
 
     @ParameterizedTest

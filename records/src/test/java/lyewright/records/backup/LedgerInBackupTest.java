@@ -98,7 +98,7 @@ class LedgerInBackupTest extends Workbench {
         KeptLot wrappers = records.lots().findCode("26-0002").orElseThrow();
         records.lots()
                 .take(
-                        records.people().desk(),
+                        records.author(),
                         "",
                         List.of(new Taking(wrappers.id(), 3, "")),
                         StockMove.Told.of(MoveKind.LOSS, 0).withWhy("torn"))

@@ -16,7 +16,6 @@ import lyewright.measure.WrittenMass;
 import lyewright.records.OnBoth;
 import lyewright.records.Records;
 import lyewright.records.Workbench;
-import lyewright.records.people.Author;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
@@ -27,6 +26,7 @@ import lyewright.records.stock.StockItem;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Supplier;
 import lyewright.records.stock.Taking;
+import lyewright.records.store.Author;
 import org.junit.jupiter.api.Test;
 
 /** Files into the cupboard and out of it again, on both databases. */
@@ -49,7 +49,7 @@ class CsvRoundTest extends Workbench {
     }
 
     private Author maker() {
-        return records.people().desk();
+        return records.author();
     }
 
     private CsvImport.Result look(byte[] bytes) {

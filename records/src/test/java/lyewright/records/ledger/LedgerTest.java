@@ -74,6 +74,8 @@ class LedgerTest extends Workbench {
                 "9 | UPDATE lot SET best_before_day = 'not a date' WHERE own_code = '26-0001'",
                 "9 | UPDATE lot SET certificate_text = 'nothing' WHERE own_code = '26-0001'",
                 "9 | UPDATE lot SET price_minor = 1 WHERE own_code = '26-0001'",
+                // which lots hold something
+                "9 | DELETE FROM lot_held WHERE lot_id = (SELECT id FROM lot WHERE own_code = '26-0001')",
             })
     void an_edit_underneath_is_named_by_its_entry(long number, String change) {
         Tinkering.underneath(place, change);
@@ -165,7 +167,7 @@ class LedgerTest extends Workbench {
                 "UPDATE lot SET entry_number = 5 WHERE own_code = '26-0001'");
         records.lots()
                 .change(
-                        records.people().desk(),
+                        records.author(),
                         lotId(),
                         records.lots().find(lotId()).orElseThrow().said().withStatus(LotStatus.REFUSED))
                 .orThrow();
@@ -223,7 +225,7 @@ class LedgerTest extends Workbench {
                 Records.open(place, Clock.offset(clock, Duration.ofDays(-400))).orThrow();
         records.lots()
                 .change(
-                        records.people().desk(),
+                        records.author(),
                         lotId(),
                         records.lots().find(lotId()).orElseThrow().said().withStatus(LotStatus.REFUSED))
                 .orThrow();

@@ -14,7 +14,7 @@ import lyewright.measure.Problem;
 import lyewright.records.OnBoth;
 import lyewright.records.Tinkering;
 import lyewright.records.Workbench;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,7 @@ class LotsTest extends Workbench {
         coconut = records.items()
                 .add(ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.ofKey("coconut")))
                 .orThrow();
-        maker = records.people().desk();
+        maker = records.author();
     }
 
     static LotSaid said(String code, LotStatus status) {
@@ -55,6 +55,19 @@ class LotsTest extends Workbench {
                 .receive(maker, "", List.of(new Arrival(coconut.id(), said("", LotStatus.USABLE), amount)))
                 .orThrow()
                 .get(0);
+    }
+
+    @Test
+    void a_lot_is_held_from_its_first_gram_to_its_last_and_again_when_something_is_taken_back() {
+        KeptLot lot = received(KILOGRAM);
+        assertThat(records.lots().held()).extracting(KeptLot::id).containsExactly(lot.id());
+
+        long number = use("", lot, KILOGRAM).orThrow().get(0);
+        assertThat(records.lots().held()).isEmpty();
+        assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+
+        records.lots().correct(maker, number, "it was another lot").orThrow();
+        assertThat(records.lots().held()).extracting(KeptLot::left).containsExactly(KILOGRAM);
     }
 
     private long left(KeptLot lot) {

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lyewright.records.Formulas;
 import lyewright.records.Records;
-import lyewright.records.people.Author;
+import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 
 /** A cupboard with something of everything in it, invented: nine entries of the ledger. */
@@ -21,7 +21,7 @@ public final class Stocked {
 
     /** Fills a cupboard that is empty: coconut oil received, used from, counted, and one use taken back; wrappers received. */
     public static void fill(Records records) {
-        Author maker = records.people().desk();
+        Author maker = records.author();
         StockItem coconut = records.items()
                 .add(ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.ofKey("coconut")))
                 .orThrow();

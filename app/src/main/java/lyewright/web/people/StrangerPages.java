@@ -1,0 +1,191 @@
+package lyewright.web.people;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import lyewright.formula.NameRules;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
+import lyewright.records.Records;
+import lyewright.records.people.LetIn;
+import lyewright.records.people.Person;
+import lyewright.records.store.Author;
+import lyewright.web.Answers;
+import lyewright.web.Doors;
+import lyewright.web.Frame;
+import lyewright.web.Refused;
+import lyewright.web.Shop;
+import lyewright.web.Visits;
+import lyewright.web.Ways;
+
+/** How somebody comes in: by a code that a maker shows them, or by name and password. */
+final class StrangerPages {
+
+    private static final String PAGE = "people/stranger.jte";
+    private static final int TOO_MANY = 429;
+    private static final Duration A_WHILE = Duration.ofMinutes(15);
+    private static final int MOST_OF_A_NAME = 10;
+    private static final int MOST_OF_A_PLACE = 30;
+    private static final int LONGEST_FIELD = 500;
+
+    private final Shop shop;
+    private final Doors doors;
+    private final CodeBook codes;
+    private final Guesses ofName;
+    private final Guesses ofPlace;
+
+    StrangerPages(Shop shop, Doors doors, CodeBook codes) {
+        this.shop = shop;
+        this.doors = doors;
+        this.codes = codes;
+        this.ofName = new Guesses(MOST_OF_A_NAME, A_WHILE, shop.clock());
+        this.ofPlace = new Guesses(MOST_OF_A_PLACE, A_WHILE, shop.clock());
+    }
+
+    void routes(RoutesConfig routes) {
+        routes.get(Visits.CODE, ctx -> ask(ctx, false));
+        routes.post(Visits.CODE, this::pair);
+        routes.get(Visits.SIGN_IN, ctx -> ask(ctx, true));
+        routes.post(Visits.SIGN_IN, this::signIn);
+    }
+
+    private void ask(Context ctx, boolean signIn) {
+        elsewhere(ctx, signIn);
+        String code = Optional.ofNullable(ctx.queryParam("code"))
+                .filter(typed -> typed.length() <= LONGEST_FIELD)
+                .orElse("");
+        String name = signIn ? "" : BrowserName.of(ctx.userAgent());
+        Answers.page(ctx, PAGE, page(ctx, signIn, code, name, List.of()));
+    }
+
+    /** Where everybody signs in at any door nothing is asked of who sits at the desk, and a code is no way in without a door. */
+    private void elsewhere(Context ctx, boolean signIn) {
+        if (doors.isDesk(ctx)) {
+            throw Refused.notHere(
+                    "Nobody is asked who they are at the computer itself.",
+                    "Other devices are let in under Settings, People and devices.");
+        }
+        if (signIn && !doors.signIn()) {
+            throw Refused.notHere(
+                    "Nobody signs in here.", "Ask a maker for a code and type it at " + Visits.CODE + ".");
+        }
+    }
+
+    private StrangerPage page(Context ctx, boolean signIn, String code, String name, List<String> troubles) {
+        String on = Ways.on(ctx).or(() -> Ways.wanted(ctx)).orElse("/");
+        Frame frame = Frame.outside(signIn ? "Sign in" : "Let this device in").withStyle("people.css");
+        return new StrangerPage(frame, signIn, code, name, on, troubles, doors.isSecret(ctx));
+    }
+
+    private void pair(Context ctx) {
+        elsewhere(ctx, false);
+        String code = field(ctx, "code");
+        String device = field(ctx, "device").strip();
+        if (!ofPlace.mayTry(ctx.ip())) {
+            tooMany(
+                    ctx,
+                    page(
+                            ctx,
+                            false,
+                            code,
+                            device,
+                            List.of("Too many codes were tried from here. Wait a quarter of an hour.")));
+            return;
+        }
+        Optional<Problem> unnamed = NameRules.check("device", "the device's name", device);
+        if (unnamed.isPresent()) {
+            Answers.form(
+                    ctx,
+                    PAGE,
+                    page(ctx, false, code, device, List.of(unnamed.get().sentence())));
+            return;
+        }
+        Optional<CodeBook.Shown> found = codes.use(code, device, ctx.ip());
+        if (found.isEmpty()) {
+            Answers.form(
+                    ctx,
+                    PAGE,
+                    page(
+                            ctx,
+                            false,
+                            code,
+                            device,
+                            List.of(
+                                    "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.")));
+            return;
+        }
+        ofPlace.right(ctx.ip());
+        CodeBook.Shown shown = found.get();
+        letIn(
+                ctx,
+                records(shown.by()).devices().letIn(shown.person().id(), device),
+                page(ctx, false, code, device, List.of()),
+                () -> codes.giveBack(shown));
+    }
+
+    private void signIn(Context ctx) {
+        elsewhere(ctx, true);
+        String name = field(ctx, "name").strip();
+        String key = NameRules.asRead(name);
+        if (!ofPlace.mayTry(ctx.ip()) || !ofName.mayTry(key)) {
+            tooMany(
+                    ctx,
+                    page(ctx, true, "", name, List.of("Too many passwords were tried. Wait a quarter of an hour.")));
+            return;
+        }
+        Optional<Person> person = records(Author.DESK)
+                .passwords()
+                .check(name, Optional.ofNullable(ctx.formParam("password")).orElse(""));
+        if (person.isEmpty()) {
+            Answers.form(
+                    ctx,
+                    PAGE,
+                    page(ctx, true, "", name, List.of("This name and this password do not belong together.")));
+            return;
+        }
+        ofName.right(key);
+        ofPlace.right(ctx.ip());
+        Author author = new Author(person.get().id(), Optional.empty());
+        letIn(
+                ctx,
+                records(author).devices().signIn(BrowserName.of(ctx.userAgent())),
+                page(ctx, true, "", name, List.of()),
+                () -> {});
+    }
+
+    private void letIn(Context ctx, Outcome<LetIn> letIn, StrangerPage page, Runnable otherwise) {
+        if (!(letIn instanceof Outcome.Ok<LetIn> ok)) {
+            otherwise.run();
+            Answers.form(
+                    ctx,
+                    PAGE,
+                    new StrangerPage(
+                            page.frame(),
+                            page.signIn(),
+                            page.code(),
+                            page.name(),
+                            page.on(),
+                            letIn.problems().stream().map(Problem::sentence).toList(),
+                            page.secret()));
+            return;
+        }
+        DeviceCookie.give(ctx, doors, ok.value().token());
+        Answers.seeOther(ctx, page.on());
+    }
+
+    private void tooMany(Context ctx, StrangerPage page) {
+        ctx.header("Retry-After", String.valueOf(A_WHILE.toSeconds()));
+        Answers.page(ctx.status(TOO_MANY), PAGE, page);
+    }
+
+    private Records records(Author author) {
+        return shop.always(false).records().as(author);
+    }
+
+    private static String field(Context ctx, String name) {
+        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
+        return value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value;
+    }
+}

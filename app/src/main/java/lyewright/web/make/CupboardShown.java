@@ -73,10 +73,11 @@ public record CupboardShown(
      * What certificates do.
      *
      * @param on whether they are reckoned with
+     * @param several whether there are more than one
      * @param says whose they are, and which lots have none
      * @param address where the sheet is reckoned the other way
      */
-    public record Certified(boolean on, String says, String address) {}
+    public record Certified(boolean on, boolean several, String says, String address) {}
 
     /** What the cupboard has for a sheet; nothing to say where it has never held anything that the sheet weighs. */
     static Optional<CupboardShown> of(MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units) {
@@ -122,7 +123,8 @@ public record CupboardShown(
         MakeChoice other = reckoned.isPresent()
                 ? choice.without(MakeChoice.LOTS)
                 : choice.with(MakeChoice.LOTS, MakeChoice.CERTIFICATES);
-        return Optional.of(new Certified(reckoned.isPresent(), says, "/make?" + other.query()));
+        return Optional.of(
+                new Certified(reckoned.isPresent(), figures.lots().size() > 1, says, "/make?" + other.query()));
     }
 
     /** Of what is not there, or not enough. */

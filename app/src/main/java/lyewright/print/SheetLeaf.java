@@ -46,6 +46,7 @@ import lyewright.words.WeighPlan;
  * @param surer what the superfat's doubt hangs on
  * @param card for the rack; none for a sheet that is not to be made
  * @param edition of the tables
+ * @param lots from which lots it is taken
  * @param lacksLetters whether some letter of it is not in the typeface, and says so
  */
 public record SheetLeaf(
@@ -68,6 +69,7 @@ public record SheetLeaf(
         List<Labelled> surer,
         Optional<RackCard> card,
         String edition,
+        PaperOrder.Lots lots,
         boolean lacksLetters) {
 
     /** Characters that fit the head of a page. */
@@ -110,6 +112,7 @@ public record SheetLeaf(
                 surer(sheet),
                 sheet.stopped() ? Optional.empty() : Optional.of(RackCard.of(sheet)),
                 sheet.formula().tables().edition(),
+                order.lots(),
                 false);
     }
 
@@ -177,6 +180,14 @@ public record SheetLeaf(
         return Safety.LINES.get(0);
     }
 
+    /** Lots in columns. */
+    public List<List<Labelled>> lotColumns() {
+        return Columns.of(
+                lots.taken(),
+                SAFETY_COLUMNS,
+                line -> line.label().length() + line.text().length());
+    }
+
     /** The same in columns, the longest of them as short as can be. */
     public List<List<Labelled>> safetyColumns() {
         return Columns.of(
@@ -214,6 +225,6 @@ public record SheetLeaf(
     SheetLeaf lackingLetters() {
         return new SheetLeaf(
                 measures, title, running, version, workshop, mould, printed, stopped, head, face, more, sure, pictures,
-                pour, plan, steps, surer, card, edition, true);
+                pour, plan, steps, surer, card, edition, lots, true);
     }
 }

@@ -9,7 +9,9 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +30,17 @@ import lyewright.records.equipment.MouldMeasures;
 import lyewright.records.equipment.MouldMeasures.UsualMass;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.setting.Units;
+import lyewright.records.stock.Arrival;
+import lyewright.records.stock.Delivery;
+import lyewright.records.stock.Identity;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.MoveKind;
+import lyewright.records.stock.StockMove;
+import lyewright.records.stock.Taking;
+import lyewright.stock.LotStatus;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
 import org.junit.jupiter.api.Test;
@@ -62,10 +75,12 @@ class StatementsTest {
             shop.startMine(Shop.usual("Gannet Stair Soap", Units.GRAMS));
             String own = "http://localhost:" + server.port();
             String recipe = keep(shop, 0, 3);
-            asked(own, recipe); // what is read once and remembered
-            Map<String, Integer> few = asked(own, recipe);
+            KeptLot lot = stock(shop, 0, 3);
+            asked(own, recipe, lot); // what is read once and remembered
+            Map<String, Integer> few = asked(own, recipe, lot);
             keep(shop, 3, 40);
-            Map<String, Integer> many = asked(own, recipe);
+            stock(shop, 3, 40);
+            Map<String, Integer> many = asked(own, recipe, lot);
 
             assertThat(few.values()).allSatisfy(count -> assertThat(count).isBetween(1, 40));
             assertThat(many).isEqualTo(few);
@@ -99,7 +114,41 @@ class StatementsTest {
         return first;
     }
 
-    private Map<String, Integer> asked(String own, String recipe) throws Exception {
+    /** Lots of both of the recipes' oils and of things of their own, each from its supplier, some of them old; gives the first. */
+    private static KeptLot stock(Shop shop, int from, int to) {
+        List<KeptLot> lots = new ArrayList<>();
+        for (int i = from; i < to; i++) {
+            for (String key : List.of("coconut", "olive-virgin", "thing-" + i)) {
+                Identity identity = key.startsWith("thing") ? Identity.none() : Identity.ofKey(key);
+                LotSaid said = new LotSaid(
+                        "",
+                        Optional.empty(),
+                        "L" + i,
+                        LocalDate.parse("2026-09-01"),
+                        Optional.empty(),
+                        Optional.of(LocalDate.parse("2026-11-01").plusDays(20L * i)),
+                        Optional.empty(),
+                        LotStatus.USABLE,
+                        Optional.empty(),
+                        "");
+                Arrival arrival = Arrival.of(ItemSaid.of(key, ItemKind.OIL, identity), said, 250_000);
+                lots.addAll(shop.records()
+                        .lots()
+                        .receive(shop.records().author(), "", new Delivery("Seller " + i, List.of(arrival)))
+                        .orThrow());
+                shop.records()
+                        .lots()
+                        .take(
+                                shop.records().author(),
+                                "",
+                                List.of(new Taking(lots.get(0).id(), 10, "")),
+                                StockMove.Told.of(MoveKind.LOSS, 0).withWhy("spilt"));
+            }
+        }
+        return lots.get(0);
+    }
+
+    private Map<String, Integer> asked(String own, String recipe, KeptLot lot) throws Exception {
         Map<String, Integer> counts = new TreeMap<>();
         for (String page : List.of(
                 "/recipes",
@@ -117,6 +166,16 @@ class StatementsTest {
                 "/why?recipe=" + recipe,
                 "/stores",
                 "/stores/tables",
+                "/stores/cupboard",
+                "/stores/cupboard/new",
+                "/stores/cupboard/" + lot.itemId(),
+                "/stores/cupboard/" + lot.itemId() + "/edit",
+                "/stores/lots/" + lot.id(),
+                "/stores/deliveries/new",
+                "/stores/count",
+                "/stores/made/new",
+                "/stores/suppliers",
+                "/make?lots=certificates&recipe=" + recipe,
                 "/settings",
                 "/notebook")) {
             counts.put(page, statements(own + page));

@@ -251,7 +251,7 @@ final class FormulaWriter {
             return;
         }
         opening(path, 2, MaterialReader.OILS);
-        parts.forEach(part -> line(Places.join(path, part.key()), 3, part.key(), part.share()));
+        parts.forEach(part -> line(Places.join(path, part.key()), 3, part.key(), part.amount()));
     }
 
     private static void word(List<Pair> pairs, String name, String value) {

@@ -57,6 +57,9 @@ final class MaterialReader {
             SUPPLIER,
             SOURCE);
 
+    /** Between a share in a premix and the saponification value of what it is a share of. */
+    private static final String OF = " of ";
+
     private final Fields fields;
 
     private MaterialReader(Fields fields) {
@@ -135,19 +138,33 @@ final class MaterialReader {
         BigDecimal sum = BigDecimal.ZERO;
         int rest = -1;
         for (String oil : oils.names()) {
-            List<Share> share = oils.read(oil, AmountText::shareOrRest);
-            if (share != null && share.isEmpty()) {
+            InPremix read = oils.read(oil, MaterialReader::inPremix);
+            if (read != null && read.share().isEmpty()) {
                 rest = noteRest(oils, oil, rest, parts.size());
-                parts.add(new BlendPart(oil, Share.WHOLE));
-            } else if (share != null) {
-                sum = sum.add(share.get(0).percent());
-                parts.add(new BlendPart(oil, share.get(0)));
+                parts.add(new BlendPart(oil, Share.WHOLE, read.saponificationValue()));
+            } else if (read != null) {
+                Share share = read.share().get(0);
+                sum = sum.add(share.percent());
+                parts.add(new BlendPart(oil, share, read.saponificationValue()));
             }
         }
         if (rest >= 0) {
-            parts.set(rest, restPart(oils, parts.get(rest).key(), sum));
+            parts.set(rest, restPart(oils, parts.get(rest), sum));
         }
         return parts;
+    }
+
+    /** Share and saponification value of an oil in a premix; no share for the rest. */
+    private record InPremix(List<Share> share, Optional<WrittenFigure> saponificationValue) {}
+
+    private static Outcome<InPremix> inPremix(String text) {
+        int of = text.indexOf(OF);
+        return of < 0
+                ? AmountText.shareOrRest(text).then(share -> Outcome.ok(new InPremix(share, Optional.empty())))
+                : AmountText.shareOrRest(text.substring(0, of).strip())
+                        .then(share -> FigureText.parse(
+                                        text.substring(of + OF.length()).strip(), MG_KOH, true)
+                                .then(figure -> Outcome.ok(new InPremix(share, Optional.of(figure)))));
     }
 
     private static int noteRest(Fields oils, String oil, int before, int place) {
@@ -157,7 +174,8 @@ final class MaterialReader {
         return place;
     }
 
-    private static BlendPart restPart(Fields oils, String oil, BigDecimal sum) {
+    private static BlendPart restPart(Fields oils, BlendPart part, BigDecimal sum) {
+        String oil = part.key();
         BigDecimal rest = Share.WHOLE.percent().subtract(sum);
         if (rest.signum() <= 0) {
             oils.findings()
@@ -166,8 +184,8 @@ final class MaterialReader {
                             "nothing is left for " + Wording.quote(oil) + ": the others add up to "
                                     + sum.toPlainString() + " %",
                             "make the other shares smaller");
-            return new BlendPart(oil, Share.WHOLE);
+            return part;
         }
-        return new BlendPart(oil, new Share(rest));
+        return new BlendPart(oil, new Share(rest), part.saponificationValue());
     }
 }

@@ -247,6 +247,7 @@ final class MaterialRules {
                 add(field, Wording.quote(part.key()) + " is listed twice", "make one line of the two");
             }
         }
+        saponificationValue(field, part.saponificationValue());
         if (part.share().percent().signum() == 0) {
             add(field, Wording.quote(part.key()) + " is 0 %", "leave the line out, or write more than 0");
         }

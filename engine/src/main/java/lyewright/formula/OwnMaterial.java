@@ -202,6 +202,58 @@ public record OwnMaterial(
      *
      * @param key the oil's key
      * @param share percent of the premix
+     * @param saponificationValue mg KOH/g of what went in, where its certificate says it; else it comes from the tables or the formula
      */
-    public record BlendPart(String key, Share share) {}
+    public record BlendPart(String key, Share share, Optional<WrittenFigure> saponificationValue) {
+
+        /** Of which nothing is known but its share. */
+        public BlendPart(String key, Share share) {
+            this(key, share, Optional.empty());
+        }
+
+        /**
+         * As it is written behind the oil's name.
+         *
+         * @return such as {@code 60 %} or {@code 60 % of 189.6 ± 0.8 mg KOH/g}
+         */
+        public String amount() {
+            return share
+                    + saponificationValue
+                            .map(figure -> " of " + figure + " mg KOH/g")
+                            .orElse("");
+        }
+    }
+
+    /**
+     * The same without what certificates say of the oils in it, for it to be known to recipes by its shares.
+     *
+     * @return itself where it is no premix
+     */
+    public OwnMaterial bySharesAlone() {
+        return withOils(oils.stream()
+                .map(part -> new BlendPart(part.key(), part.share()))
+                .toList());
+    }
+
+    private OwnMaterial withOils(List<BlendPart> others) {
+        return new OwnMaterial(
+                key,
+                kind,
+                saponificationValue,
+                acidValue,
+                iodineValue,
+                density,
+                water,
+                fat,
+                fatSaponificationValue,
+                sugar,
+                salt,
+                acid,
+                strength,
+                others,
+                inci,
+                cas,
+                supplier,
+                source);
+    }
 }

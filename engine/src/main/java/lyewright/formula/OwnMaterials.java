@@ -244,7 +244,10 @@ final class OwnMaterials {
                     .map(blend -> blend.parts().get(0).oil())
                     .or(() -> tables.oil(part.key()));
             if (oil.isPresent()) {
-                parts.add(new OilBlend.Part(oil.get(), part.share().fraction()));
+                Oil inIt = part.saponificationValue()
+                        .map(figure -> certified(own, oil.get(), figure.figure(sourceOf(own))))
+                        .orElse(oil.get());
+                parts.add(new OilBlend.Part(inIt, part.share().fraction()));
             } else {
                 List<String> near = tables.nearest(part.key());
                 problems.add(new Problem(
@@ -254,6 +257,23 @@ final class OwnMaterials {
             }
         }
         return new OilBlend(own.key(), own.key(), parts);
+    }
+
+    /** What went into a premix under a certificate is not the same as what else the recipe takes of that oil. */
+    private static Oil certified(OwnMaterial premix, Oil oil, Figure saponificationValue) {
+        return new Oil(
+                oil.key() + " in " + premix.key(),
+                oil.name() + " in " + premix.key(),
+                oil.kind(),
+                saponificationValue,
+                oil.acidValue(),
+                oil.iodineValue(),
+                oil.density(),
+                oil.acids(),
+                oil.unsaponifiableMax(),
+                oil.names(),
+                ReckonedValue.ofCertificate(oil.kind(), saponificationValue, oil.acidValue()),
+                oil.notes());
     }
 
     private static Names names(OwnMaterial own, Optional<Names> base) {

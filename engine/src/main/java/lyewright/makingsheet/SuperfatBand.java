@@ -31,6 +31,9 @@ public final class SuperfatBand {
     /** Chance from which a batch is not to be made; this project's own rule. */
     static final double NOT_TO_BE_MADE = 0.5;
 
+    /** Percent of the doubt from which an oil's certificate is worth asking for; this project's own rule. */
+    static final double MUCH_OF_DOUBT = 5;
+
     /** Points of superfat that stand for nothing but the arithmetic of doubles. */
     static final double ARITHMETIC = 1e-9;
 
@@ -88,11 +91,12 @@ public final class SuperfatBand {
     /**
      * What a certificate for one oil would gain.
      *
+     * @param key the oil's key
      * @param oil its name
      * @param lowPercent the lower end with it
      * @param highPercent the higher end with it
      */
-    public record Gain(String oil, double lowPercent, double highPercent) {}
+    public record Gain(String key, String oil, double lowPercent, double highPercent) {}
 
     private SuperfatDraws worked() {
         SuperfatDraws known = worked;
@@ -215,6 +219,26 @@ public final class SuperfatBand {
      */
     public Optional<Gain> certificateGain() {
         return worked().certificateGain();
+    }
+
+    /**
+     * What a certificate for one oil would gain, taken as in {@link #certificateGain()}.
+     *
+     * @param key the oil's key
+     * @return the band with it; empty where the sheet has no such oil, or its range does not come from tables
+     */
+    public Optional<Gain> certificateGain(String key) {
+        return worked().certificateGain(key);
+    }
+
+    /**
+     * What certificates would gain, each for itself, of the oils that a good part of the doubt hangs on.
+     *
+     * @param most how many at most, for each is drawn for itself
+     * @return the oils and the band with each, the most first
+     */
+    public List<Gain> certificateGains(int most) {
+        return worked().certificateGains(most);
     }
 
     /**

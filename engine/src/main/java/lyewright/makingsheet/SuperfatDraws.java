@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import lyewright.makingsheet.SuperfatBand.Contribution;
 import lyewright.makingsheet.SuperfatBand.Gain;
 import lyewright.makingsheet.SuperfatModel.About;
@@ -27,6 +28,7 @@ final class SuperfatDraws {
     private final LinearPropagation linear;
     private final Ends ends;
     private final Optional<String> publishedRange;
+    private final Map<String, Gain> gains = new ConcurrentHashMap<>();
 
     SuperfatDraws(SuperfatModel model) {
         this.model = model;
@@ -70,10 +72,7 @@ final class SuperfatDraws {
     }
 
     private Optional<OilInput> widest() {
-        return model.oils().stream()
-                .filter(OilInput::wantsCertificate)
-                .max(Comparator.comparingDouble(
-                        o -> linear.contributions().get(o.place()).percentOfVariance()));
+        return model.oils().stream().filter(OilInput::wantsCertificate).max(Comparator.comparingDouble(this::doubt));
     }
 
     Interval interval() {
@@ -123,9 +122,36 @@ final class SuperfatDraws {
     }
 
     Optional<Gain> certificateGain() {
-        return widest().map(oil -> {
+        return widest().map(this::gain);
+    }
+
+    /** Of one oil; empty where a certificate of it could not narrow anything. */
+    Optional<Gain> certificateGain(String key) {
+        return model.oils().stream()
+                .filter(oil -> oil.oil().key().equals(key) && oil.wantsCertificate())
+                .findFirst()
+                .map(this::gain);
+    }
+
+    /** Of the oils with much of the doubt, the most first. */
+    List<Gain> certificateGains(int most) {
+        return model.oils().stream()
+                .filter(oil -> oil.wantsCertificate() && doubt(oil) >= SuperfatBand.MUCH_OF_DOUBT)
+                .sorted(Comparator.comparingDouble(this::doubt).reversed())
+                .limit(most)
+                .map(this::gain)
+                .toList();
+    }
+
+    private double doubt(OilInput oil) {
+        return linear.contributions().get(oil.place()).percentOfVariance();
+    }
+
+    /** Drawn once for each oil, for it takes as long as the band itself. */
+    private Gain gain(OilInput oil) {
+        return gains.computeIfAbsent(oil.oil().key(), key -> {
             Interval with = ends(model.certified(List.of(oil))).interval();
-            return new Gain(oil.oil().name(), with.low(), with.high());
+            return new Gain(key, oil.oil().name(), with.low(), with.high());
         });
     }
 }

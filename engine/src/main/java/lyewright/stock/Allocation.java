@@ -54,7 +54,9 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
         /** It was refused. */
         REFUSED,
         /** Its best before is over. */
-        EXPIRED
+        EXPIRED,
+        /** The maker left it out by hand. */
+        LEFT_OUT
     }
 
     /**
@@ -79,8 +81,8 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
     }
 
     /**
-     * By hand: from these lots and no other, each as much as is said. Expired lots may be named, for the maker has seen them; what is in
-     * quarantine or refused may not.
+     * By hand: from these lots and no other, each as much as is said. What is in quarantine, refused or past its best before may not be
+     * named: who finds it good says so on the lot first.
      *
      * @param need milligrams or pieces, 0 or more
      * @param asked how much of which lot, by lot id
@@ -98,7 +100,7 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
             if (lot == null) {
                 problems.add(new Problem(entry.getKey(), "there is no such lot of it", "choose one of those shown"));
             } else if (entry.getValue() > 0) {
-                wrong(lot, entry.getValue()).ifPresent(problems::add);
+                wrong(lot, entry.getValue(), day).ifPresent(problems::add);
                 taken.add(new Taken(lot, entry.getValue()));
                 open -= entry.getValue();
             }
@@ -116,12 +118,18 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
         return Outcome.ok(new Allocation(need, taken, open, others));
     }
 
-    private static Optional<Problem> wrong(Lot lot, long amount) {
+    private static Optional<Problem> wrong(Lot lot, long amount, LocalDate day) {
         if (lot.status() != LotStatus.USABLE) {
             return Optional.of(new Problem(
                     lot.id(),
                     "lot " + lot.code() + " is " + (lot.status() == LotStatus.REFUSED ? "refused" : "in quarantine"),
                     "take another, or judge this one first"));
+        }
+        if (lot.isExpired(day)) {
+            return Optional.of(new Problem(
+                    lot.id(),
+                    "lot " + lot.code() + " is past its best before",
+                    "take another, or give this one a new best before once you have found it good"));
         }
         return lot.left() >= amount
                 ? Optional.empty()
@@ -142,7 +150,14 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
         return usable(lots, day).stream().mapToLong(Lot::left).sum();
     }
 
-    private static List<Lot> usable(List<Lot> lots, LocalDate day) {
+    /**
+     * Lots that hold something and may be used on a day.
+     *
+     * @param lots all lots of the material
+     * @param day the day
+     * @return those, in the order in which they are taken
+     */
+    public static List<Lot> usable(List<Lot> lots, LocalDate day) {
         return lots.stream()
                 .filter(lot -> lot.left() > 0 && why(lot, day).isEmpty())
                 .sorted(Lot.FIRST_EXPIRED_FIRST)

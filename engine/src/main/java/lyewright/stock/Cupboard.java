@@ -3,6 +3,9 @@ package lyewright.stock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
 
 /**
  * Whether the cupboard has all that a sheet asks for.
@@ -32,8 +35,9 @@ public record Cupboard(List<Line> lines) {
      * @param known whether the cupboard knows it; water from the tap, for one, nobody keeps
      * @param usable what may be used of it, 0 or more
      * @param allocation which lots
+     * @param refused why what was picked by hand is not taken; empty where it is, or nothing was
      */
-    public record Line(Need need, boolean known, long usable, Allocation allocation) {
+    public record Line(Need need, boolean known, long usable, Allocation allocation, Optional<Problem> refused) {
 
         /** How many times the need the cupboard could serve; without bound where nobody keeps the material. */
         double times() {
@@ -50,14 +54,61 @@ public record Cupboard(List<Line> lines) {
      * @return what serves what
      */
     public static Cupboard look(List<Need> needs, Map<String, List<Lot>> lots, LocalDate day) {
+        return look(needs, lots, Map.of(), day);
+    }
+
+    /**
+     * Looks into the cupboard, first expired first out but for what was picked by hand.
+     *
+     * @param needs what is wanted, each material once
+     * @param lots all lots by the need's key; a key that is missing is of a material that is not kept, and holds nothing up
+     * @param picked what was picked by hand, by the need's key
+     * @param day the day of making
+     * @return what serves what; where what was picked cannot be, what would be taken without it
+     */
+    public static Cupboard look(
+            List<Need> needs, Map<String, List<Lot>> lots, Map<String, Picked> picked, LocalDate day) {
         return new Cupboard(needs.stream()
-                .map(need -> {
-                    boolean known = lots.containsKey(need.key());
-                    List<Lot> own = lots.getOrDefault(need.key(), List.of());
-                    Allocation allocation = Allocation.firstExpiredFirstOut(known ? need.amount() : 0, own, day);
-                    return new Line(need, known, Allocation.usableAmount(own, day), allocation);
-                })
+                .map(need -> line(need, lots, picked.getOrDefault(need.key(), Picked.NOTHING), day))
                 .toList());
+    }
+
+    private static Line line(Need need, Map<String, List<Lot>> lots, Picked picked, LocalDate day) {
+        boolean known = lots.containsKey(need.key());
+        long wanted = known ? need.amount() : 0;
+        List<Lot> own = lots.getOrDefault(need.key(), List.of());
+        Outcome<Allocation> chosen = picked.first()
+                .flatMap(id -> ofAnother(id, need.key(), lots))
+                .<Outcome<Allocation>>map(Outcome::refused)
+                .orElseGet(() -> picked.of(wanted, own, day));
+        Allocation allocation = chosen instanceof Outcome.Ok<Allocation> ok
+                ? ok.value()
+                : picked.withoutFirst().of(wanted, own, day).orThrow();
+        return new Line(
+                need,
+                known,
+                picked.usableAmount(own, day),
+                allocation,
+                chosen.problems().stream().findFirst());
+    }
+
+    private static Optional<Problem> ofAnother(String id, String key, Map<String, List<Lot>> lots) {
+        return lots.entrySet().stream()
+                .filter(entry -> !entry.getKey().equals(key))
+                .flatMap(entry -> entry.getValue().stream())
+                .filter(lot -> lot.id().equals(id))
+                .findFirst()
+                .map(lot ->
+                        new Problem(id, "lot " + lot.code() + " is of another material", "choose one of those shown"));
+    }
+
+    /**
+     * What was picked by hand and cannot be taken.
+     *
+     * @return a problem for each, its path the lot's id
+     */
+    public List<Problem> refused() {
+        return lines.stream().flatMap(line -> line.refused().stream()).toList();
     }
 
     /**

@@ -19,14 +19,23 @@ import lyewright.material.Figure;
  * @param materials what is said, by the key that recipes have
  * @param lots the codes of the lots whose certificates these are
  * @param without the codes of lots that are taken and have none
+ * @param missing figures that some of the certificates have and others lack, which therefore are left to the tables, by the same key
  */
-public record LotFigures(Map<String, OwnMaterial> materials, List<String> lots, List<String> without) {
+public record LotFigures(
+        Map<String, OwnMaterial> materials,
+        List<String> lots,
+        List<String> without,
+        Map<String, List<String>> missing) {
+
+    /** Of a cupboard that was not looked into. */
+    public static final LotFigures NONE = new LotFigures(Map.of(), List.of(), List.of(), Map.of());
 
     /** Copies. */
     public LotFigures {
         materials = Map.copyOf(materials);
         lots = List.copyOf(lots);
         without = List.copyOf(without);
+        missing = Map.copyOf(missing);
     }
 
     /**
@@ -40,6 +49,7 @@ public record LotFigures(Map<String, OwnMaterial> materials, List<String> lots, 
         Map<String, OwnMaterial> materials = new LinkedHashMap<>();
         List<String> lots = new ArrayList<>();
         List<String> without = new ArrayList<>();
+        Map<String, List<String>> missing = new LinkedHashMap<>();
         for (Cupboard.Line line : cupboard.lines()) {
             List<Allocation.Taken> taken = line.allocation().taken();
             List<String> lacking = taken.stream()
@@ -50,22 +60,23 @@ public record LotFigures(Map<String, OwnMaterial> materials, List<String> lots, 
             if (!taken.isEmpty() && lacking.isEmpty() && line.allocation().shortBy() == 0) {
                 List<String> codes =
                         taken.stream().map(part -> part.lot().code()).toList();
-                materials.put(line.need().key(), mixed(taken, codes, certificates));
+                MixedFigures mixed = mixed(taken, codes, certificates);
+                materials.put(line.need().key(), mixed.material());
+                missing.put(line.need().key(), mixed.missing());
                 lots.addAll(codes);
             }
         }
-        return new LotFigures(materials, lots, without);
+        return new LotFigures(materials, lots, without, missing);
     }
 
-    private static OwnMaterial mixed(
+    private static MixedFigures mixed(
             List<Allocation.Taken> taken, List<String> codes, Map<String, OwnMaterial> certificates) {
         List<MixedFigures.Part> parts = taken.stream()
                 .flatMap(part -> Optional.ofNullable(certificates.get(part.lot().id()))
                         .map(own -> new MixedFigures.Part(own, part.amount()))
                         .stream())
                 .toList();
-        return MixedFigures.of(parts, "certificates of lots " + String.join(" and ", codes))
-                .material();
+        return MixedFigures.of(parts, "certificates of lots " + String.join(" and ", codes));
     }
 
     /**

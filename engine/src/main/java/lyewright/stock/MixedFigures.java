@@ -63,6 +63,9 @@ public record MixedFigures(OwnMaterial material, List<String> missing) {
         if (parts.stream().allMatch(part -> part.figures().equals(first))) {
             return new MixedFigures(first, List.of());
         }
+        if (parts.stream().allMatch(part -> part.figures().kind().equals(OwnMaterial.OILS))) {
+            return new MixedFigures(premix(parts, source), List.of());
+        }
         List<String> missing = new ArrayList<>();
         Mixer mixer = new Mixer(parts, missing);
         OwnMaterial mixed = new OwnMaterial(
@@ -85,6 +88,20 @@ public record MixedFigures(OwnMaterial material, List<String> missing) {
                 mixer.same("supplier", own -> Optional.of(own.supplier())).orElse(""),
                 source);
         return new MixedFigures(mixed, missing);
+    }
+
+    /** Premixes are mixed oil by oil. */
+    private static OwnMaterial premix(List<Part> parts, String source) {
+        List<MadeHere.Oil> oils = new ArrayList<>();
+        for (Part part : parts) {
+            part.figures()
+                    .oils()
+                    .forEach(oil -> oils.add(new MadeHere.Oil(
+                            oil.key(),
+                            Math.max(1, Math.round(part.amount() * oil.share().fraction())),
+                            oil.saponificationValue().map(figure -> figure.figure("")))));
+        }
+        return MadeHere.premix(parts.get(0).figures().key(), oils, source);
     }
 
     /**

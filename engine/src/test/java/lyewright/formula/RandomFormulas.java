@@ -369,7 +369,8 @@ public final class RandomFormulas {
         List<Share> shares = hundred(keys.size());
         List<OwnMaterial.BlendPart> parts = new ArrayList<>();
         for (int i = 0; i < keys.size(); i++) {
-            parts.add(new OwnMaterial.BlendPart(keys.get(i), shares.get(i)));
+            parts.add(new OwnMaterial.BlendPart(
+                    keys.get(i), shares.get(i), chance(30) ? Optional.of(figure(185, 10)) : Optional.empty()));
         }
         return parts;
     }

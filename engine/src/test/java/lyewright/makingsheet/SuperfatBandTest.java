@@ -388,6 +388,25 @@ class SuperfatBandTest {
     }
 
     @Test
+    void what_a_certificate_of_another_oil_would_gain_is_what_it_gains() {
+        AFormula formula = AFormula.ofOils("olive-virgin", "40 %", "coconut", "60 %")
+                .superfat("5 %")
+                .puritiesAssumed();
+        SuperfatBand band = band(formula);
+        Gain gain = band.certificateGain("olive-virgin").orElseThrow();
+        // olive oil's 189.5 is what the sheet computes with; without that the superfat would move as well
+        SuperfatBand with = band(formula.own(HouseMaterials.certificate("olive-virgin", "189.5 ± 1")));
+
+        assertThat(with.sheetPercent()).isEqualTo(band.sheetPercent(), within(0.02));
+        assertThat(gain.lowPercent()).isEqualTo(with.lowPercent(), within(SETTLED));
+        assertThat(gain.highPercent()).isEqualTo(with.highPercent(), within(SETTLED));
+        assertThat(band.certificateGains(5)).extracting(Gain::key).containsExactly("coconut", "olive-virgin");
+        assertThat(band.certificateGains(1))
+                .containsExactly(band.certificateGain().orElseThrow());
+        assertThat(band.certificateGain("castor")).isEmpty();
+    }
+
+    @Test
     void no_certificate_is_asked_for_where_no_range_comes_from_tables() {
         assertThat(band(house("5 %").puritiesAssumed()).certificateGain()).isEmpty();
         assertThat(band(coconut("5 %").own(HouseMaterials.certificate("coconut", "250 to 260")))

@@ -64,12 +64,13 @@ class AllocationTest {
     }
 
     @Test
-    void by_hand_an_expired_lot_may_be_named_and_one_in_quarantine_not() {
+    void by_hand_what_must_not_be_used_is_not_to_be_named() {
         Allocation allocation =
-                Allocation.byHand(60, Map.of("id-yesterday", 50L), ALL, DAY).orThrow();
-        assertThat(allocation.taken()).containsExactly(new Taken(YESTERDAY, 50));
+                Allocation.byHand(60, Map.of("id-spring", 50L), ALL, DAY).orThrow();
+        assertThat(allocation.taken()).containsExactly(new Taken(SPRING, 50));
         assertThat(allocation.shortBy()).isEqualTo(10);
         for (Map<String, Long> wrong : List.of(
+                Map.of("id-yesterday", 5L),
                 Map.of("id-held", 5L),
                 Map.of("id-bad", 5L),
                 Map.of("id-today", 31L),

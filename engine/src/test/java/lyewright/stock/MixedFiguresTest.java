@@ -3,6 +3,7 @@ package lyewright.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import lyewright.formula.FormulaFile;
 import lyewright.formula.OwnMaterial;
 import lyewright.material.Figure;
@@ -63,5 +64,28 @@ class MixedFiguresTest {
         OwnMaterial only = certified("saponification value: 184 to 196 mg KOH/g");
         MixedFigures mixed = MixedFigures.of(List.of(new MixedFigures.Part(only, 5)), "one lot");
         assertThat(mixed.material()).isEqualTo(only);
+    }
+
+    @Test
+    void two_lots_of_a_premix_are_mixed_oil_by_oil() {
+        OwnMaterial one = MadeHere.premix(
+                "blend",
+                List.of(
+                        new MadeHere.Oil("olive-virgin", 600, Optional.of(Figure.exact(189, ""))),
+                        new MadeHere.Oil("coconut", 400, Optional.of(Figure.exact(256, "")))),
+                "a");
+        OwnMaterial other = MadeHere.premix(
+                "blend",
+                List.of(
+                        new MadeHere.Oil("olive-virgin", 200, Optional.of(Figure.exact(193, ""))),
+                        new MadeHere.Oil("coconut", 800, Optional.empty())),
+                "b");
+        OwnMaterial mixed = MixedFigures.of(
+                        List.of(new MixedFigures.Part(one, 500_000), new MixedFigures.Part(other, 500_000)), "a and b")
+                .material();
+        // olive: 300 g of 189 and 100 g of 193 in 1000 g, so 40 % of (300 x 189 + 100 x 193) / 400 = 190
+        assertThat(mixed.oils())
+                .extracting(part -> part.key() + " " + part.amount())
+                .containsExactly("olive-virgin 40 % of 190 mg KOH/g", "coconut 60 %");
     }
 }

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 record CertificateForm(Map<String, String> texts, boolean sure) {
 
-    private static final String SV = "saponification value";
+    static final String SV = "saponification value";
     private static final String AV = "acid value";
     private static final String IV = "iodine value";
     private static final String WATER = "water";

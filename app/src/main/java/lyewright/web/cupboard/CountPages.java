@@ -21,7 +21,6 @@ import lyewright.stock.SaidAmount;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Sentences;
@@ -75,7 +74,7 @@ final class CountPages implements Feature {
                                 .with(problems)))
                 .toList();
         CountPage page = new CountPage(
-                shop.frame("Count the cupboard", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "Count the cupboard"),
                 token,
                 lines,
                 problems.size(),

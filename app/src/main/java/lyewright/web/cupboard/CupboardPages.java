@@ -25,8 +25,10 @@ public final class CupboardPages implements Feature {
         this.parts = List.of(
                 new DeliveryPages(shop),
                 new ItemPages(shop),
+                new AlikePages(shop),
                 new LotPages(shop),
                 new DocumentPages(shop),
+                new GainPages(shop),
                 new MadePages(shop),
                 new CountPages(shop),
                 new SupplierPages(shop));

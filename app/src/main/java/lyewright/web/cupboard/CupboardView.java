@@ -18,7 +18,6 @@ import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Lot;
 import lyewright.stock.LotStatus;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.cupboard.CupboardPage.Call;
 import lyewright.web.cupboard.CupboardPage.Shelf;
@@ -70,10 +69,7 @@ final class CupboardView {
         List<Shelf> shelves = things.entrySet().stream()
                 .map(entry -> new Shelf(many(entry.getKey()), entry.getValue()))
                 .toList();
-        return new CupboardPage(
-                shop.frame("Cupboard", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
-                calls,
-                shelves);
+        return new CupboardPage(CupboardFrame.of(shop, "Cupboard"), calls, shelves);
     }
 
     private Thing thing(StockItem item, List<KeptLot> own) {

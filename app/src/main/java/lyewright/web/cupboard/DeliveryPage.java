@@ -69,6 +69,7 @@ public record DeliveryPage(
      * @param lot the supplier's lot
      * @param bestBefore its best before
      * @param price what all of it cost
+     * @param alike what its name is easily taken for
      */
     public record Line(
             int number,
@@ -79,14 +80,15 @@ public record DeliveryPage(
             TextField amount,
             TextField lot,
             TextField bestBefore,
-            TextField price) {
+            TextField price,
+            Alike alike) {
 
         /** Copies its list. */
         public Line {
             kindTroubles = List.copyOf(kindTroubles);
         }
 
-        static Line of(int place, DeliveryForm.Line line, List<Problem> problems) {
+        static Line of(int place, DeliveryForm.Line line, List<Problem> problems, Alike alike) {
             String path = "lines." + place + ".";
             int number = place + 1;
             List<String> kindTroubles = problems.stream()
@@ -106,7 +108,8 @@ public record DeliveryPage(
                             .with(problems),
                     TextField.of(path + "price", "Price", "", line.price())
                             .with(problems)
-                            .forFigures());
+                            .forFigures(),
+                    alike);
         }
     }
 }

@@ -17,7 +17,6 @@ import lyewright.records.stock.Supplier;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Sentences;
@@ -80,18 +79,24 @@ final class DeliveryPages implements Feature {
 
     private DeliveryPage page(DeliveryForm form, String token, List<Problem> problems) {
         Records records = shop.records();
+        List<StockItem> items = records.items().list();
+        MaterialNames names = shop.names();
         return new DeliveryPage(
-                shop.frame("A delivery", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "A delivery"),
                 token,
                 TextField.of("supplier", "From whom", "a name; a new one is kept with it", form.supplier())
                         .with(problems),
                 TextField.of("day", "When it came", "", form.day()).with(problems),
                 form.quarantine(),
                 IntStream.range(0, form.lines().size())
-                        .mapToObj(i -> DeliveryPage.Line.of(i, form.lines().get(i), problems))
+                        .mapToObj(i -> DeliveryPage.Line.of(
+                                i,
+                                form.lines().get(i),
+                                problems,
+                                Alike.ofLine(form.lines().get(i).material(), items, names)))
                         .toList(),
                 shop.workshop().currency(),
-                known(records),
+                known(items, names),
                 records.suppliers().list().stream().map(Supplier::name).toList(),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
@@ -101,10 +106,9 @@ final class DeliveryPages implements Feature {
     }
 
     /** What is in the cupboard first, then all that recipes may name. */
-    private List<String> known(Records records) {
-        MaterialNames names = shop.names();
+    private static List<String> known(List<StockItem> items, MaterialNames names) {
         return Stream.of(
-                        records.items().list().stream().map(StockItem::name),
+                        items.stream().map(StockItem::name),
                         Stream.of("Sodium hydroxide", "Potassium hydroxide"),
                         Stream.of(MaterialNames.Place.values())
                                 .flatMap(place -> names.all(place).stream())

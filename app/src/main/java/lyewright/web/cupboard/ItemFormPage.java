@@ -22,6 +22,7 @@ import lyewright.words.Labelled;
  * @param notes field
  * @param known names of recipes
  * @param troubles what is wrong that belongs to no field
+ * @param alike where it is asked what is easily taken for it
  * @param opens whether what is folded away is open
  */
 public record ItemFormPage(
@@ -39,6 +40,7 @@ public record ItemFormPage(
         TextField notes,
         List<Labelled> known,
         List<String> troubles,
+        String alike,
         boolean opens) {
 
     /** Copies its lists. */

@@ -12,6 +12,7 @@ import lyewright.web.Frame;
  * @param left how much may be used
  * @param low whether it should be bought
  * @param facts what is said of it
+ * @param alike what is easily taken for it
  * @param lots all that hold something, in the order they are used up
  * @param gone lots that are used up, the newest first
  * @param remove where it is taken out of the cupboard; empty while it has lots that hold something
@@ -23,6 +24,7 @@ public record ItemPage(
         String left,
         boolean low,
         List<Fact> facts,
+        Alike alike,
         List<LotLine> lots,
         List<LotLine> gone,
         String remove) {

@@ -16,7 +16,6 @@ import lyewright.web.Feature;
 import lyewright.web.Frame;
 import lyewright.web.OpenedIn;
 import lyewright.web.Refused;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Labelled;
@@ -100,7 +99,7 @@ final class ItemPages implements Feature {
 
     private void form(Context ctx, ItemForm form, Optional<StockItem> of, List<Problem> problems) {
         String title = of.map(StockItem::name).orElse("Something for the cupboard");
-        Frame frame = shop.frame(title, Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of());
+        Frame frame = CupboardFrame.of(shop, title);
         String back = of.map(item -> ALL + "/" + item.id()).orElse(ALL);
         List<TextField> identity = Stream.of(
                         TextField.of("inci", "INCI name", "as on its label or safety sheet", form.inci()),
@@ -154,6 +153,7 @@ final class ItemPages implements Feature {
                         .filter(problem -> List.of("", "kind", "counting").contains(problem.path()))
                         .map(Sentences::whole)
                         .toList(),
+                "/stores/alike?of=name&id=" + of.map(StockItem::id).orElse(""),
                 identity.stream()
                         .anyMatch(field ->
                                 !field.value().isEmpty() || !field.troubles().isEmpty()));

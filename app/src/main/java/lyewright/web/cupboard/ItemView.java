@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lyewright.material.Alkali;
 import lyewright.material.Names;
 import lyewright.material.Tables;
 import lyewright.records.setting.Units;
@@ -18,7 +19,6 @@ import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Lot;
 import lyewright.stock.LotStatus;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.cupboard.ItemPage.Fact;
 import lyewright.web.cupboard.ItemPage.LotLine;
@@ -53,12 +53,13 @@ final class ItemView {
                         .reversed())
                 .toList();
         return new ItemPage(
-                shop.frame(item.name(), Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, item.name()),
                 item.name(),
                 "/stores/cupboard/" + item.id() + "/edit",
                 Amounts.said(item.said().counting(), usable, units),
                 CupboardView.isLow(item.said(), usable + CupboardView.waiting(lots)),
                 facts(item.said()),
+                Alike.of(item, shop.records().items().list()),
                 held.stream().map(lot -> line(item.said(), lot, suppliers)).toList(),
                 gone.stream().map(lot -> line(item.said(), lot, suppliers)).toList(),
                 held.isEmpty() ? "/stores/cupboard/" + item.id() + "/remove" : "");
@@ -68,7 +69,7 @@ final class ItemView {
         Identity identity = said.identity();
         List<Fact> facts = new ArrayList<>();
         add(facts, "What it is", Sentences.upperFirst(said.kind().word()));
-        identity.materialKey().ifPresent(key -> add(facts, "Recipes call it", key));
+        identity.materialKey().ifPresent(key -> add(facts, "Recipes call it", inRecipes(key)));
         Optional<Names> names = identity.materialKey().flatMap(ItemView::names);
         add(facts, "INCI name", or(identity.inci(), names.map(Names::inci).orElse("")));
         add(facts, "CAS number", or(identity.cas(), names.map(Names::cas).orElse("")));
@@ -91,6 +92,13 @@ final class ItemView {
                         .collect(Collectors.joining("; ")));
         add(facts, "Notes", said.notes());
         return facts;
+    }
+
+    private String inRecipes(String key) {
+        return CertificateForm.alkali(key)
+                .map(alkali -> alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide")
+                .or(() -> shop.names().name(key))
+                .orElse(key);
     }
 
     private static Optional<Names> names(String key) {

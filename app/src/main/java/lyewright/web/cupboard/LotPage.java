@@ -108,11 +108,12 @@ public record LotPage(
      * What its certificate says.
      *
      * @param told what is kept of it, or that there is none
+     * @param gain where it is worked out what it would gain; empty where it could not gain anything
      * @param fields what can be typed
      * @param asks whether something unusual is asked about
      * @param open whether it is unfolded
      */
-    public record Certificate(String told, List<TextField> fields, boolean asks, boolean open) {
+    public record Certificate(String told, String gain, List<TextField> fields, boolean asks, boolean open) {
         /** Copies its list. */
         public Certificate {
             fields = List.copyOf(fields);

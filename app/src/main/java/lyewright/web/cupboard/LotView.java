@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lyewright.formula.OwnMaterial;
+import lyewright.material.Tables;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.people.Person;
@@ -19,11 +21,12 @@ import lyewright.records.stock.Price;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.StockMove;
 import lyewright.stock.LotStatus;
-import lyewright.web.Section;
+import lyewright.stock.MadeHere;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.web.cupboard.ItemPage.Fact;
 import lyewright.words.Dates;
+import lyewright.words.Figures;
 import lyewright.words.Sentences;
 
 /** Looks at one lot. */
@@ -58,8 +61,7 @@ final class LotView {
         StockItem item = records.items().find(lot.itemId()).orElseThrow();
         int level = Amounts.level(lot.left(), lot.came());
         return new LotPage(
-                shop.frame("Lot " + lot.said().ownCode(), Section.STORES)
-                        .with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "Lot " + lot.said().ownCode()),
                 lot.said().ownCode(),
                 item.name(),
                 "/stores/cupboard/" + item.id(),
@@ -112,10 +114,20 @@ final class LotView {
                 typed.orElseGet(() -> CertificateForm.of(lot.said().certificate()));
         String told = lot.said()
                 .certificate()
-                .map(certificate -> "Sheets may reckon with it: " + certificate.source() + ".")
+                .map(certificate -> "Sheets may reckon with it: " + certificate.source() + "." + mixed(certificate))
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
+        String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
         boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
-        return Optional.of(new LotPage.Certificate(told, form.fields(item.said(), own), asks, typed.isPresent()));
+        return Optional.of(new LotPage.Certificate(told, gain, form.fields(item.said(), own), asks, typed.isPresent()));
+    }
+
+    /** Of a premix, what its oils come to. */
+    private static String mixed(OwnMaterial certificate) {
+        return MadeHere.saponificationValue(certificate, Tables.bundled())
+                .map(value -> " Its saponification value comes to " + Figures.fixed(value.middle(), 1) + " ± "
+                        + Figures.fixed((value.high() - value.low()) / 2, 1)
+                        + " mg KOH/g, by the certificates of its oils where they have one, else by the tables.")
+                .orElse("");
     }
 
     private List<Fact> facts(KeptLot lot) {

@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -176,12 +175,8 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
             if (added > 0) {
                 return Outcome.refused(new Problem("water", "oils do not take water", "leave it empty"));
             }
-            Map<String, Long> oils = new LinkedHashMap<>();
-            ready.forEach(part -> oils.merge(
-                    part.item().said().identity().materialKey().orElse(""),
-                    part.amount().amount(),
-                    Long::sum));
-            return Outcome.ok(MadeHere.premix(name.strip(), oils, source));
+            return Outcome.ok(MadeHere.premix(
+                    name.strip(), ready.stream().map(MadeForm::oil).toList(), source));
         }
         Set<Alkali> alkalis = new LinkedHashSet<>();
         ready.forEach(part -> alkali(part.item().said()).ifPresent(alkalis::add));
@@ -200,6 +195,17 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                         purity(part, purities.figure(alkali)), part.amount().amount()))
                 .toList();
         return Outcome.ok(MadeHere.lye(name.strip(), alkali, weighted, added, source));
+    }
+
+    private static MadeHere.Oil oil(Ready part) {
+        return new MadeHere.Oil(
+                part.item().said().identity().materialKey().orElse(""),
+                part.amount().amount(),
+                part.lot()
+                        .said()
+                        .certificate()
+                        .flatMap(OwnMaterial::saponificationValue)
+                        .map(figure -> figure.figure("")));
     }
 
     private static Figure purity(Ready part, Figure usual) {

@@ -23,7 +23,6 @@ import lyewright.stock.LotStatus;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
 import lyewright.web.OpenedIn;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.web.recipe.RecipeSheet;
@@ -79,7 +78,8 @@ final class MadePages implements Feature {
     /** So that recipes can name it from now on; one of the maker's own of that name is left as it is. */
     private void nameForRecipes(OwnMaterial made) {
         if (shop.records().materials().findKey(made.key()).isEmpty()) {
-            shop.records().materials().add(made);
+            // what this lot's certificates say stays with the lot
+            shop.records().materials().add(made.bySharesAlone());
         }
     }
 
@@ -89,7 +89,7 @@ final class MadePages implements Feature {
 
     private void show(Context ctx, MadeForm form, String token, List<Problem> problems) {
         MadePage page = new MadePage(
-                shop.frame("Made here", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of()),
+                CupboardFrame.of(shop, "Made here"),
                 token,
                 TextField.of(
                                 "name",

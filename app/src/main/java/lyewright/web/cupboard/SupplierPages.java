@@ -13,7 +13,6 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.OpenedIn;
 import lyewright.web.Refused;
-import lyewright.web.Section;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Sentences;
@@ -88,7 +87,7 @@ final class SupplierPages implements Feature {
 
     private void show(Context ctx, Supplier typed, List<Problem> problems) {
         boolean fresh = typed.id().isEmpty();
-        Frame frame = shop.frame("Suppliers", Section.STORES).with(List.of("stores.css", "cupboard.css"), List.of());
+        Frame frame = CupboardFrame.of(shop, "Suppliers");
         SuppliersPage page = new SuppliersPage(
                 removed(ctx).map(frame::telling).orElse(frame),
                 shop.records().suppliers().list().stream()

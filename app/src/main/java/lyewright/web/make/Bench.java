@@ -29,7 +29,7 @@ import lyewright.records.setting.Workshop;
  * @param workshop its settings
  * @param purities of its alkalis
  * @param equipment what it weighs with
- * @param stock what is in the cupboard
+ * @param taken what the cupboard gives; empty where there is no sheet
  * @param sheet the sheet, or every problem with the name of its field; the empty name for the recipe itself
  */
 public record Bench(
@@ -44,7 +44,7 @@ public record Bench(
         Workshop workshop,
         Purities purities,
         Equipment equipment,
-        CupboardShown.Stock stock,
+        Optional<FromCupboard> taken,
         Outcome<MakingSheet> sheet) {
 
     /** Copies its lists. */

@@ -1,47 +1,54 @@
 package lyewright.web.make;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import lyewright.chemistry.BatchLine;
-import lyewright.formula.OwnMaterial;
+import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
-import lyewright.makingsheet.Vessel;
-import lyewright.makingsheet.Weighing;
-import lyewright.records.Records;
-import lyewright.records.stock.KeptLot;
+import lyewright.material.Names;
+import lyewright.measure.Problem;
 import lyewright.records.stock.StockItem;
-import lyewright.stock.Allocation.PassedOver;
-import lyewright.stock.Allocation.Taken;
 import lyewright.stock.Cupboard;
-import lyewright.stock.Cupboard.Need;
-import lyewright.stock.Lot;
 import lyewright.stock.LotFigures;
-import lyewright.words.Dates;
+import lyewright.stock.Variants;
+import lyewright.words.GainWords;
+import lyewright.words.Labelled;
 import lyewright.words.Sentences;
 import lyewright.words.UnitsShown;
+import lyewright.words.VariantWords;
 
 /**
  * What the cupboard has for a sheet.
  *
  * @param enough whether it has all that it keeps and the sheet asks for
  * @param says that, or what is short and by how much, in sentences
+ * @param troubles why lots that were picked are not taken, in sentences
+ * @param alike what is not there, while something that is easily taken for it is, in sentences
  * @param lines what is taken from which lot
  * @param certified what the certificates of these lots do; empty where none has one
+ * @param picking how lots are picked by hand; empty where there is nothing to pick
+ * @param paper the lots that are taken, as they stand on paper
  */
-public record CupboardShown(boolean enough, List<String> says, List<Line> lines, Optional<Certified> certified) {
+public record CupboardShown(
+        boolean enough,
+        List<String> says,
+        List<String> troubles,
+        List<String> alike,
+        List<Line> lines,
+        Optional<Certified> certified,
+        Optional<Picking> picking,
+        List<Labelled> paper) {
 
-    private static final double MILLIGRAMS = 1000;
+    /** Each takes as long as drawing the band. */
+    private static final int MOST_GAINS = 3;
 
     /** Copies its lists. */
     public CupboardShown {
         says = List.copyOf(says);
+        troubles = List.copyOf(troubles);
+        alike = List.copyOf(alike);
         lines = List.copyOf(lines);
+        paper = List.copyOf(paper);
     }
 
     /**
@@ -52,115 +59,102 @@ public record CupboardShown(boolean enough, List<String> says, List<Line> lines,
      * @param need how much is weighed
      * @param lots from which lots, and what is short
      * @param isShort whether something is
+     * @param notes what else is to be said of these lots
      */
-    public record Line(String name, String address, String need, String lots, boolean isShort) {}
+    public record Line(String name, String address, String need, String lots, boolean isShort, List<String> notes) {
+
+        /** Copies its list. */
+        public Line {
+            notes = List.copyOf(notes);
+        }
+    }
 
     /**
      * What certificates do.
      *
      * @param on whether they are reckoned with
+     * @param several whether there are more than one
      * @param says whose they are, and which lots have none
      * @param address where the sheet is reckoned the other way
      */
-    public record Certified(boolean on, String says, String address) {}
-
-    /** What is stocked, and what of it holds anything. */
-    record Stock(List<StockItem> items, List<KeptLot> held, LocalDate today) {
-
-        Map<String, StockItem> byKey() {
-            Map<String, StockItem> byKey = new HashMap<>();
-            items.forEach(item -> item.said().identity().materialKey().ifPresent(key -> byKey.put(key, item)));
-            return byKey;
-        }
-
-        Map<String, OwnMaterial> certificates() {
-            Map<String, OwnMaterial> certificates = new HashMap<>();
-            held.forEach(lot -> lot.said().certificate().ifPresent(own -> certificates.put(lot.id(), own)));
-            return certificates;
-        }
-
-        static Stock of(Records records, LocalDate today) {
-            return new Stock(records.items().list(), records.lots().held(), today);
-        }
-    }
+    public record Certified(boolean on, boolean several, String says, String address) {}
 
     /** What the cupboard has for a sheet; nothing to say where it has never held anything that the sheet weighs. */
-    static Optional<CupboardShown> of(MakingSheet sheet, Stock stock, MakeChoice choice, UnitsShown units) {
-        Map<String, StockItem> items = stock.byKey();
-        Cupboard cupboard = look(sheet, stock);
+    static Optional<CupboardShown> of(MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units) {
+        Cupboard cupboard = taken.cupboard();
+        LotWords words = new LotWords(units);
         List<Line> lines = cupboard.lines().stream()
                 .filter(Cupboard.Line::known)
-                .map(line -> line(line, items, units))
+                .map(line -> line(line, taken, gain(line, sheet, taken), words))
                 .toList();
-        return lines.isEmpty()
+        return lines.isEmpty() && alike(taken).isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CupboardShown(
                         cupboard.isEnough(),
-                        says(cupboard, sheet, units),
+                        lines.isEmpty() ? List.of() : says(cupboard, sheet, words),
+                        taken.refused().stream().map(Problem::sentence).toList(),
+                        alike(taken),
                         lines,
-                        certified(LotFigures.of(cupboard, stock.certificates()), choice)));
+                        certified(taken.figures(), choice),
+                        Picking.of(taken, choice, words),
+                        words.onPaper(cupboard)));
     }
 
-    /** What the certificates of the lots that a sheet takes say. */
-    static LotFigures certified(MakingSheet sheet, Stock stock) {
-        return LotFigures.of(look(sheet, stock), stock.certificates());
+    /** Whose certificates a sheet is reckoned with, in a sentence; empty where it is not, or none counts. */
+    static Optional<String> reckonedWith(LotFigures figures, MakeChoice choice) {
+        return figures.any() && choice.asksForCertificates()
+                ? Optional.of(
+                        "Reckoned with " + certificates(figures) + ", which the superfat and how sure it is follow.")
+                : Optional.empty();
     }
 
-    private static Cupboard look(MakingSheet sheet, Stock stock) {
-        return Cupboard.look(needs(sheet), lots(stock, stock.byKey()), stock.today());
+    private static String certificates(LotFigures figures) {
+        return (figures.lots().size() == 1 ? "the certificate of lot " : "the certificates of lots ")
+                + Sentences.row(figures.lots());
     }
 
     private static Optional<Certified> certified(LotFigures figures, MakeChoice choice) {
         if (!figures.any()) {
             return Optional.empty();
         }
-        boolean on = choice.asksForCertificates();
-        String lots = (figures.lots().size() == 1 ? "the certificate of lot " : "the certificates of lots ")
-                + Sentences.row(figures.lots());
-        String says = on
-                ? "Reckoned with " + lots + ", which the superfat and how sure it is follow."
-                : Sentences.upperFirst(lots) + " would say more exactly what superfat this has.";
-        MakeChoice other = on ? choice.without(MakeChoice.LOTS) : choice.with(MakeChoice.LOTS, MakeChoice.CERTIFICATES);
-        return Optional.of(new Certified(on, says, "/make?" + other.query()));
+        Optional<String> reckoned = reckonedWith(figures, choice);
+        String says = reckoned.orElseGet(() ->
+                Sentences.upperFirst(certificates(figures)) + " would say more exactly" + " what superfat this has.");
+        MakeChoice other = reckoned.isPresent()
+                ? choice.without(MakeChoice.LOTS)
+                : choice.with(MakeChoice.LOTS, MakeChoice.CERTIFICATES);
+        return Optional.of(
+                new Certified(reckoned.isPresent(), figures.lots().size() > 1, says, "/make?" + other.query()));
     }
 
-    private static Map<String, List<Lot>> lots(Stock stock, Map<String, StockItem> items) {
-        Map<String, List<KeptLot>> byItem = stock.held().stream().collect(Collectors.groupingBy(KeptLot::itemId));
-        Map<String, List<Lot>> lots = new HashMap<>();
-        items.forEach((key, item) -> lots.put(
-                key,
-                byItem.getOrDefault(item.id(), List.of()).stream()
-                        .map(KeptLot::lot)
-                        .toList()));
-        return lots;
+    /** Of what is not there, or not enough. */
+    private static List<String> alike(FromCupboard taken) {
+        return taken.cupboard().lines().stream()
+                .filter(line -> !line.known() || line.allocation().shortBy() > 0)
+                .flatMap(line -> alike(line.need(), taken.stock()).stream())
+                .toList();
     }
 
-    /** Everything that is weighed but water, each material once. */
-    private static List<Need> needs(MakingSheet sheet) {
-        Map<String, Need> needs = new LinkedHashMap<>();
-        for (Vessel vessel : sheet.vessels()) {
-            for (Weighing weighing : vessel.weighings()) {
-                BatchLine line = weighing.line();
-                long milligrams = Math.round(weighing.weigh().grams() * MILLIGRAMS);
-                if (line.kind() != BatchLine.Kind.WATER && !line.key().equals("water") && milligrams > 0) {
-                    needs.merge(
-                            line.key(),
-                            new Need(line.key(), weighing.name(), milligrams),
-                            (one, more) -> new Need(one.key(), one.name(), one.amount() + more.amount()));
-                }
-            }
-        }
-        return List.copyOf(needs.values());
+    private static Optional<String> alike(Cupboard.Need need, StockLook stock) {
+        Variants.Thing wanted = new Variants.Thing(Optional.of(need.key()), need.name(), "", "");
+        List<String> others = stock.held().stream()
+                .filter(item -> Variants.areConfused(wanted, item.thing()))
+                .map(StockItem::name)
+                .toList();
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of("There is " + Sentences.row(others) + ", which " + (others.size() == 1 ? "is" : "are")
+                        + " not the same as " + Names.inSentence(need.name()) + ".");
     }
 
-    private static List<String> says(Cupboard cupboard, MakingSheet sheet, UnitsShown units) {
+    private static List<String> says(Cupboard cupboard, MakingSheet sheet, LotWords words) {
         List<String> says = new ArrayList<>();
         if (cupboard.isEnough()) {
             says.add("The cupboard has all of it.");
         } else {
             says.add("Short of "
                     + Sentences.row(cupboard.shortages().stream()
-                            .map(line -> units.tenths(line.allocation().shortBy() / MILLIGRAMS) + " of "
+                            .map(line -> words.mass(line.allocation().shortBy()) + " of "
                                     + line.need().name())
                             .toList())
                     + ".");
@@ -176,38 +170,41 @@ public record CupboardShown(boolean enough, List<String> says, List<Line> lines,
         return says;
     }
 
-    private static Line line(Cupboard.Line line, Map<String, StockItem> items, UnitsShown units) {
-        List<String> lots = new ArrayList<>();
-        for (Taken taken : line.allocation().taken()) {
-            lots.add(units.tenths(taken.amount() / MILLIGRAMS) + " of lot "
-                    + taken.lot().code()
-                    + taken.lot()
-                            .bestBefore()
-                            .map(day -> " (best before " + Dates.day(day) + ")")
-                            .orElse(""));
-        }
-        if (line.allocation().shortBy() > 0) {
-            lots.add(units.tenths(line.allocation().shortBy() / MILLIGRAMS) + " short");
-        }
-        for (PassedOver over : line.allocation().passedOver()) {
-            lots.add("left alone: lot " + over.lot().code() + ", " + why(over));
-        }
-        String address = Optional.ofNullable(items.get(line.need().key()))
+    /** What certificates of the lots that have none would do for the superfat, for the few oils where it matters. */
+    private static Optional<String> gain(Cupboard.Line line, MakingSheet sheet, FromCupboard taken) {
+        List<String> lacking = LotWords.without(line, taken.stock().certificates());
+        return lacking.isEmpty()
+                ? Optional.empty()
+                : sheet.band().certificateGains(MOST_GAINS).stream()
+                        .filter(gain ->
+                                gain.key().equals(line.need().key()) && GainWords.isWorthTelling(sheet.band(), gain))
+                        .findFirst()
+                        .map(gain -> (lacking.size() == 1
+                                        ? "A certificate of lot " + lacking.get(0)
+                                        : "Certificates of lots " + Sentences.row(lacking))
+                                + " would narrow the superfat " + GainWords.narrowed(sheet.band(), gain) + ".");
+    }
+
+    private static Line line(Cupboard.Line line, FromCupboard taken, Optional<String> gain, LotWords words) {
+        String address = Optional.ofNullable(
+                        taken.stock().items().get(line.need().key()))
                 .map(item -> "/stores/cupboard/" + item.id())
                 .orElse("/stores/cupboard");
         return new Line(
                 line.need().name(),
                 address,
-                units.tenths(line.need().amount() / MILLIGRAMS),
-                String.join("; ", lots),
-                line.allocation().shortBy() > 0);
-    }
-
-    private static String why(PassedOver over) {
-        return switch (over.why()) {
-            case QUARANTINE -> "in quarantine";
-            case REFUSED -> "refused";
-            case EXPIRED -> "past its best before";
-        };
+                words.mass(line.need().amount()),
+                words.taken(line),
+                line.allocation().shortBy() > 0,
+                Stream.of(
+                                Optional.ofNullable(taken.stock()
+                                                .items()
+                                                .get(line.need().key()))
+                                        .flatMap(item -> VariantWords.other(item.thing())),
+                                LotWords.mixed(line, taken.figures()),
+                                LotWords.halfCertified(line, taken.stock().certificates()),
+                                gain)
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 }

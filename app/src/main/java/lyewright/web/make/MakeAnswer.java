@@ -75,8 +75,9 @@ public record MakeAnswer(
                 bench.version().madeAt().isPresent(),
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
-                sheet.flatMap(made ->
-                        CupboardShown.of(made, bench.stock(), bench.choice(), WorkshopUnits.of(bench.workshop()))),
+                sheet.flatMap(made -> bench.taken()
+                        .flatMap(taken ->
+                                CupboardShown.of(made, taken, bench.choice(), WorkshopUnits.of(bench.workshop())))),
                 NewerFigures.of(bench.version().formula(), bench.names()),
                 newest,
                 bench.recipe().draftId().isPresent(),

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -43,6 +44,12 @@ public record MakeChoice(Map<String, String> texts) {
     /** In front of a vessel's name, for the jug that was chosen for it. */
     static final String JUG = "jug.";
 
+    /** In front of what recipes call a material: the lot that is taken before its others. */
+    static final String FIRST_LOT = "first.";
+
+    /** In front of a lot's id: it is left out. */
+    static final String LEAVE_LOT = "leave.";
+
     /** The mould that is typed instead of taken from the register. */
     static final String TYPED = "typed";
 
@@ -50,7 +57,8 @@ public record MakeChoice(Map<String, String> texts) {
             List.of(RECIPE, VERSION, MOULD, INSIDE, MUCH, AMOUNT, HOLD_BACK, CUT, BLADE, ENDS, TRIM, LOTS, OUT, IN);
 
     private static final int LONGEST = 200;
-    private static final int MOST_JUGS = 20;
+    /** Of one sort in an address. */
+    private static final int MOST = 40;
 
     /** Ways of saying how much. */
     enum Much {
@@ -93,11 +101,12 @@ public record MakeChoice(Map<String, String> texts) {
     private static Map<String, String> ordered(Map<String, String> given) {
         Map<String, String> ordered = new LinkedHashMap<>();
         NAMES.forEach(name -> keep(ordered, name, given.get(name)));
-        new TreeMap<>(given)
-                .entrySet().stream()
-                        .filter(entry -> entry.getKey().startsWith(JUG))
-                        .limit(MOST_JUGS)
-                        .forEach(entry -> keep(ordered, entry.getKey(), entry.getValue()));
+        TreeMap<String, String> sorted = new TreeMap<>(given);
+        List.of(JUG, FIRST_LOT, LEAVE_LOT)
+                .forEach(sort -> sorted.entrySet().stream()
+                        .filter(entry -> entry.getKey().startsWith(sort))
+                        .limit(MOST)
+                        .forEach(entry -> keep(ordered, entry.getKey(), entry.getValue())));
         return Collections.unmodifiableMap(ordered);
     }
 
@@ -158,13 +167,50 @@ public record MakeChoice(Map<String, String> texts) {
 
     /** Jugs by the vessel of the sheet that they are for. */
     Map<String, String> jugs() {
-        Map<String, String> jugs = new LinkedHashMap<>();
-        texts.forEach((name, id) -> {
-            if (name.startsWith(JUG)) {
-                jugs.put(name.substring(JUG.length()), id);
+        return behind(JUG);
+    }
+
+    /** Lots that are taken before others, by what recipes call their material. */
+    Map<String, String> firstLots() {
+        return behind(FIRST_LOT);
+    }
+
+    /** Lots that are left out. */
+    Set<String> leftOut() {
+        return behind(LEAVE_LOT).keySet();
+    }
+
+    /** Whether lots are picked by hand. */
+    public boolean picksLots() {
+        return texts.keySet().stream().anyMatch(MakeChoice::picks);
+    }
+
+    private static boolean picks(String name) {
+        return name.startsWith(FIRST_LOT) || name.startsWith(LEAVE_LOT);
+    }
+
+    private Map<String, String> behind(String sort) {
+        Map<String, String> behind = new LinkedHashMap<>();
+        texts.forEach((name, text) -> {
+            if (name.startsWith(sort)) {
+                behind.put(name.substring(sort.length()), text);
             }
         });
-        return jugs;
+        return behind;
+    }
+
+    /** What is chosen of lots, which the form of the mould carries along. */
+    public Map<String, String> ofLots() {
+        Map<String, String> ofLots = new LinkedHashMap<>(texts);
+        ofLots.keySet().removeIf(name -> !name.equals(LOTS) && !picks(name));
+        return ofLots;
+    }
+
+    /** The same with the lots as they come: first expired, first out. */
+    MakeChoice withoutPicks() {
+        Map<String, String> changed = new LinkedHashMap<>(texts);
+        changed.keySet().removeIf(MakeChoice::picks);
+        return new MakeChoice(changed);
     }
 
     /** The same with another text. */

@@ -150,7 +150,7 @@ public final class MakePages implements Feature {
 
     private void paper(Context ctx) {
         Bench bench = workbench.lay(MakeChoice.of(ctx.queryParamMap()));
-        SheetFile file = SheetFile.of(bench, sheet(bench), paper(ctx.queryParam(PAPER), bench), shop.clock());
+        SheetFile file = SheetFile.of(bench, sheetOfItsLots(bench), paper(ctx.queryParam(PAPER), bench), shop.clock());
         ctx.header("Content-Security-Policy", FOR_A_READER);
         ctx.header("Content-Disposition", "inline; filename=\"" + file.name() + "\"");
         ctx.contentType("application/pdf").result(file.pdf());
@@ -177,6 +177,18 @@ public final class MakePages implements Feature {
         throw refused("There is no such sheet", bench.sheet().problems().get(0));
     }
 
+    /** A paper names lots, so that it is refused where those that were picked cannot be taken. */
+    private static MakingSheet sheetOfItsLots(Bench bench) {
+        MakingSheet sheet = sheet(bench);
+        bench.taken().stream()
+                .flatMap(taken -> taken.refused().stream())
+                .findFirst()
+                .ifPresent(problem -> {
+                    throw refused("Nothing is printed", problem);
+                });
+        return sheet;
+    }
+
     private static Refused refused(String what, Problem problem) {
         return new Refused(422, what + ": " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
@@ -184,7 +196,8 @@ public final class MakePages implements Feature {
     /** The recipe with the other oil, to be gone on with in the editor. */
     private void draft(Context ctx) {
         // what lots of the day say stays with the sheet; a recipe carries what the maker gave it
-        Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()).without(MakeChoice.LOTS));
+        Bench bench = workbench.lay(
+                MakeChoice.of(ctx.formParamMap()).without(MakeChoice.LOTS).withoutPicks());
         Outcome<String> editor = Swap.of(bench, sheet(bench))
                 .then(swap -> BegunDraft.of(
                         shop.records(),
@@ -229,7 +242,7 @@ public final class MakePages implements Feature {
     /** A sheet that is not to be made is printed crossed, and nothing is made from it. */
     private Bench made(MakeChoice choice) {
         Bench bench = workbench.lay(choice);
-        if (!sheet(bench).stopped()) {
+        if (!sheetOfItsLots(bench).stopped()) {
             Outcome<RecipeVersion> kept = shop.records()
                     .recipes()
                     .markMade(bench.recipe().id(), bench.version().number());

@@ -29,9 +29,20 @@ record SheetFile(String name, byte[] pdf) {
                 version,
                 LocalDate.now(clock),
                 WorkshopUnits.of(bench.workshop()),
-                mould(bench));
+                mould(bench),
+                lots(bench));
         return new SheetFile(
                 FileNames.plain(bench.recipe().name(), "sheet") + "-" + version + ".pdf", SheetPaper.pdf(sheet, order));
+    }
+
+    private static PaperOrder.Lots lots(Bench bench) {
+        LotWords words = new LotWords(WorkshopUnits.of(bench.workshop()));
+        return bench.taken()
+                .map(taken -> new PaperOrder.Lots(
+                        words.onPaper(taken.cupboard()),
+                        CupboardShown.reckonedWith(taken.figures(), bench.choice())
+                                .orElse("")))
+                .orElse(PaperOrder.Lots.NONE);
     }
 
     private static String mould(Bench bench) {

@@ -67,13 +67,18 @@ public final class Workbench {
         MakeChoice whole = completed(choice, version, formula, moulds, workshop);
         Purities purities = RecipeSheet.purities(workshop);
         Equipment equipment = records.equipment().equipment(jugs(whole, formula));
-        CupboardShown.Stock stock = CupboardShown.Stock.of(records, LocalDate.now(shop.clock()));
+        StockLook stock = StockLook.of(records, LocalDate.now(shop.clock()), whole);
         Outcome<MakingSheet> sheet = sheet(whole, formula, moulds, purities, equipment);
-        if (whole.asksForCertificates() && sheet instanceof Outcome.Ok<MakingSheet> ok) {
-            LotFigures certified = CupboardShown.certified(ok.value(), stock);
+        Optional<FromCupboard> taken = made(sheet)
+                .map(stock::look)
+                .map(cupboard -> new FromCupboard(cupboard, LotFigures.of(cupboard, stock.certificates()), stock));
+        if (whole.asksForCertificates() && taken.isPresent()) {
+            LotFigures certified = taken.get().figures();
             formula = certified.in(formula);
             purities = certified.purities(purities);
             sheet = sheet(whole, formula, moulds, purities, equipment);
+            // what is weighed is a little other now, so how much of which lot is too
+            taken = made(sheet).map(other -> new FromCupboard(stock.look(other), certified, stock));
         }
         return new Bench(
                 whole,
@@ -87,8 +92,12 @@ public final class Workbench {
                 workshop,
                 purities,
                 equipment,
-                stock,
+                taken,
                 sheet);
+    }
+
+    private static Optional<MakingSheet> made(Outcome<MakingSheet> sheet) {
+        return sheet instanceof Outcome.Ok<MakingSheet> ok ? Optional.of(ok.value()) : Optional.empty();
     }
 
     /**

@@ -37,11 +37,12 @@ final class ListPages {
         String asked = words.length() > LONGEST_SEARCH ? words.substring(0, LONGEST_SEARCH) : words;
         Page<RecipeSummary> page = shop.records().recipes().list(new Search(asked, pageNumber(ctx), ON_A_PAGE));
         String address = "/recipes" + (asked.isEmpty() ? "" : "?q=" + RecipeSheet.encoded(asked));
+        StockAges ages = StockAges.of(shop);
         ListPage model = new ListPage(
                 frame(ctx),
                 asked,
                 page.items().stream()
-                        .map(summary -> RecipeCard.of(summary, shop.clock()))
+                        .map(summary -> RecipeCard.of(summary, ages, shop.clock()))
                         .toList(),
                 drafts(asked, page.number()),
                 new ListPage.Pager(page.number(), page.pages(), page.total(), address));

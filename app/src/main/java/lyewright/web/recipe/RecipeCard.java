@@ -20,6 +20,7 @@ import lyewright.words.Dates;
  * @param photograph its name, if there is one
  * @param mark drawn of its oils where there is none
  * @param draft whether changes to it are not saved yet
+ * @param old what of the cupboard is old for it
  */
 public record RecipeCard(
         String id,
@@ -29,9 +30,10 @@ public record RecipeCard(
         String oils,
         Optional<String> photograph,
         Optional<Drawing> mark,
-        boolean draft) {
+        boolean draft,
+        Optional<StockAges.Brief> old) {
 
-    static RecipeCard of(RecipeSummary summary, Clock clock) {
+    static RecipeCard of(RecipeSummary summary, StockAges ages, Clock clock) {
         Optional<Formula> formula = FormulaFile.read(summary.text()).formula();
         String superfat = formula.flatMap(WrittenWords::superfat)
                 .map(text -> " · " + text)
@@ -46,6 +48,7 @@ public record RecipeCard(
                 formula.map(WrittenWords::oils).orElse(""),
                 summary.photograph(),
                 summary.photograph().isPresent() ? Optional.empty() : formula.map(RecipeMark::of),
-                summary.draftId().isPresent());
+                summary.draftId().isPresent(),
+                formula.flatMap(ages::brief));
     }
 }

@@ -12,6 +12,7 @@ import lyewright.web.Frame;
  * @param look what it comes to; empty where no sheet can be made of it
  * @param troubles why none can, as sentences
  * @param newer where the workshop's own figures are others than its own
+ * @param old what of the cupboard is old for it
  * @param in what is in it
  * @param versions all of them, the newest first
  * @param photographTroubles what is wrong with a photograph that was just given
@@ -22,6 +23,7 @@ public record ShowPage(
         Optional<Look> look,
         List<String> troubles,
         NewerFigures newer,
+        List<StockAges.Old> old,
         Ingredients in,
         List<VersionLine> versions,
         List<String> photographTroubles) {
@@ -32,8 +34,14 @@ public record ShowPage(
     /** Copies its lists. */
     public ShowPage {
         troubles = List.copyOf(troubles);
+        old = List.copyOf(old);
         versions = List.copyOf(versions);
         photographTroubles = List.copyOf(photographTroubles);
+    }
+
+    /** How long it is reckoned that a batch cures. */
+    public String practice() {
+        return StockAges.practice();
     }
 
     /** The versions that are seen at once. */

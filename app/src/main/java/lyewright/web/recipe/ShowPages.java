@@ -63,6 +63,7 @@ public final class ShowPages {
                 page.look(),
                 page.troubles(),
                 page.newer(),
+                page.old(),
                 page.in(),
                 page.versions(),
                 page.photographTroubles());
@@ -107,6 +108,7 @@ public final class ShowPages {
                 sheet.map(s -> Look.of(s, address)),
                 made.problems().stream().map(Sentences::whole).toList(),
                 NewerFigures.of(formula, shop.names()),
+                head.isNewest() && head.deleted().isEmpty() ? StockAges.of(shop).of(formula) : List.of(),
                 Ingredients.of(formula, sheet, address),
                 VersionLine.all(
                         book().versions(recipe.id()),

@@ -14,8 +14,8 @@ import lyewright.measure.Problem;
 final class MaterialFile {
 
     /** A name, then how much of it. */
-    private static final Pattern PART =
-            Pattern.compile("(.+?)[\\s:=,;]+((?:[-+\u2212]?[0-9.,]+\\s*%?)|rest)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PART = Pattern.compile(
+            "(.+?)[\\s:=,;]+((?:[-+\u2212]?[0-9.,]+\\s*%?)|rest)(\\s+of\\s.*)?", Pattern.CASE_INSENSITIVE);
 
     private final MaterialForm form;
     private final String key;
@@ -106,7 +106,8 @@ final class MaterialFile {
             }
             String share = part.group(2).toLowerCase(Locale.ROOT);
             boolean bare = Character.isDigit(share.charAt(share.length() - 1));
-            if (parts.put(oil.value(), bare ? share + " %" : share) != null) {
+            String figure = part.group(3) == null ? "" : " " + part.group(3).strip();
+            if (parts.put(oil.value(), (bare ? share + " %" : share) + figure) != null) {
                 problems.add(new Problem(
                         MaterialField.OILS.path(),
                         "'" + oil.value() + "' is listed twice",

@@ -53,7 +53,9 @@ record MaterialForm(MaterialKind kind, String key, String alkali, Map<MaterialFi
         figure(texts, MaterialField.STRENGTH, own.strength().map(OwnMaterial.Strength::pure));
         texts.put(
                 MaterialField.OILS,
-                own.oils().stream().map(part -> part.key() + " " + part.share()).collect(Collectors.joining("\n")));
+                own.oils().stream()
+                        .map(part -> part.key() + " " + part.amount())
+                        .collect(Collectors.joining("\n")));
         texts.put(MaterialField.INCI, own.inci());
         texts.put(MaterialField.CAS, own.cas());
         texts.put(MaterialField.SUPPLIER, own.supplier());

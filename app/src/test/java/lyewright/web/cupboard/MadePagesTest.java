@@ -78,6 +78,49 @@ class MadePagesTest extends AtTheCupboard {
     }
 
     @Test
+    void a_premix_has_the_saponification_value_of_its_lots_certificates() throws Exception {
+        deliver("", "coconut|1 kg|||", "castor|1 kg|||");
+        for (String[] said : new String[][] {{"Coconut oil", "257.0 ± 0.8"}, {"Castor oil", "180.0 ± 0.4"}}) {
+            workshop.post(
+                    "/stores/lots/" + lot(said[0]).id() + "/certificate",
+                    "saponification value",
+                    said[1],
+                    "source",
+                    "NQ");
+        }
+        HttpResponse<String> made = workshop.post(
+                "/stores/made",
+                "opened-in",
+                "mine",
+                "name",
+                "house-blend",
+                "from.0.lot",
+                lot("Coconut oil").id(),
+                "from.0.amount",
+                "750 g",
+                "from.1.lot",
+                lot("Castor oil").id(),
+                "from.1.amount",
+                "250 g",
+                "day",
+                today.toString());
+        // 0.75 x 257 + 0.25 x 180 = 237.75; sqrt((0.75 x 0.8)^2 + (0.25 x 0.4)^2) = 0.61
+        assertThat(workshop.get(TestWorkshop.wayOn(made)).body())
+                .contains("Its saponification value comes to 237.8 ± 0.6 mg KOH/g");
+        assertThat(lot("house-blend").said().certificate().orElseThrow().oils())
+                .extracting(part -> part.key() + " " + part.amount())
+                .containsExactly("coconut 75 % of 257 ± 0.8 mg KOH/g", "castor 25 % of 180 ± 0.4 mg KOH/g");
+        assertThat(records()
+                        .materials()
+                        .findKey("house-blend")
+                        .orElseThrow()
+                        .material()
+                        .oils())
+                .extracting(part -> part.key() + " " + part.amount())
+                .containsExactly("coconut 75 %", "castor 25 %");
+    }
+
+    @Test
     void what_cannot_be_made_comes_back_as_typed() throws Exception {
         deliver("", "coconut|1 kg|||", "caustic soda|1 kg|||");
         String oil = lot("Coconut oil").id();

@@ -3,21 +3,12 @@ package lyewright.web.make;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
-import lyewright.formula.FormulaFile;
-import lyewright.records.Records;
-import lyewright.records.setting.Units;
-import lyewright.records.stock.Arrival;
-import lyewright.records.stock.Delivery;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
-import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.KeptLot;
 import lyewright.stock.LotStatus;
-import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,127 +17,64 @@ import org.junit.jupiter.api.io.TempDir;
 /** Whether the cupboard has what a sheet asks for. */
 class CupboardOnSheetTest {
 
-    private final LocalDate today = LocalDate.now(ZoneOffset.UTC);
-
     @TempDir
     private Path home = Path.of("");
 
     @SuppressWarnings("NullAway.Init")
-    private TestWorkshop workshop;
-
-    private String recipe = "";
+    private StockedShop shop;
 
     @BeforeEach
     void a_recipe_of_two_oils() {
-        workshop = TestWorkshop.start(home, Units.GRAMS, shop -> List.of(new MakePages(shop)));
-        recipe = records()
-                .recipes()
-                .add(FormulaFile.read("""
-                                recipe: Harbour Plain
-                                oils: {olive-virgin: 750 g, coconut: 250 g}
-                                alkali: sodium
-                                superfat: 5 %
-                                water: 33 % lye
-                                additions: [{of: kaolin, amount: 10 g, stage: trace}]
-                                """).formula().orElseThrow())
-                .orThrow()
-                .recipeId();
+        shop = new StockedShop(home);
     }
 
     @AfterEach
     void close() {
-        workshop.close();
-    }
-
-    private Records records() {
-        return workshop.shop().records();
-    }
-
-    private void came(String key, ItemKind kind, long grams, LocalDate bestBefore, LotStatus status) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                today.minusDays(90),
-                Optional.empty(),
-                Optional.of(bestBefore),
-                Optional.empty(),
-                status,
-                Optional.empty(),
-                "");
-        records()
-                .lots()
-                .receive(
-                        records().author(),
-                        "",
-                        new Delivery(
-                                "",
-                                List.of(Arrival.of(ItemSaid.of(key, kind, Identity.ofKey(key)), said, grams * 1000))))
-                .orThrow();
-    }
-
-    private String sheet() throws Exception {
-        return workshop.get("/make?recipe=" + recipe + "&much=written").body();
+        shop.close();
     }
 
     @Test
     void an_empty_cupboard_is_not_spoken_of() throws Exception {
-        assertThat(sheet()).contains("Harbour Plain").doesNotContain("From the cupboard");
+        assertThat(shop.sheet()).contains("Harbour Plain").doesNotContain("From the cupboard");
     }
 
     @Test
     void what_is_not_kept_holds_nothing_up() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 2000, today.plusDays(200), LotStatus.USABLE);
-        assertThat(sheet()).contains("The cupboard has all of it.").contains("750.0 g of lot");
+        shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet()).contains("The cupboard has all of it.").contains("750.0 g of lot");
     }
 
     @Test
     void what_is_short_is_said_by_how_much() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 600, today.plusDays(200), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 250, today.plusDays(200), LotStatus.USABLE);
-        assertThat(sheet()).contains("Short of 150.0 g of Olive oil (virgin).").contains("150.0 g short");
+        shop.came("olive-virgin", ItemKind.OIL, 600, shop.today.plusDays(200), LotStatus.USABLE);
+        shop.came("coconut", ItemKind.OIL, 250, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet())
+                .contains("Short of 150.0 g of Olive oil (virgin).")
+                .contains("150.0 g short");
     }
 
     @Test
     void what_expires_first_is_taken_first_and_what_must_not_be_used_is_left_alone() throws Exception {
-        came("coconut", ItemKind.OIL, 200, today.plusDays(400), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 100, today.plusDays(20), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 900, today.minusDays(1), LotStatus.USABLE);
-        came("coconut", ItemKind.OIL, 900, today.plusDays(5), LotStatus.QUARANTINE);
-        String page = sheet();
-        String year = "%02d".formatted(today.minusDays(90).getYear() % 100);
+        shop.came("coconut", ItemKind.OIL, 200, shop.today.plusDays(400), LotStatus.USABLE);
+        shop.came("coconut", ItemKind.OIL, 100, shop.today.plusDays(20), LotStatus.USABLE);
+        shop.came("coconut", ItemKind.OIL, 900, shop.today.minusDays(1), LotStatus.USABLE);
+        shop.came("coconut", ItemKind.OIL, 900, shop.today.plusDays(5), LotStatus.QUARANTINE);
+        String page = shop.sheet();
+        String year = "%02d".formatted(shop.today.minusDays(90).getYear() % 100);
         assertThat(page)
                 .containsSubsequence("100.0 g of lot " + year + "-0002", "150.0 g of lot " + year + "-0001")
                 .contains("left alone: lot " + year + "-0003, past its best before")
                 .contains("left alone: lot " + year + "-0004, in quarantine");
     }
 
-    private void certify(String key, String figures) {
-        var own = FormulaFile.read(
-                        "recipe: x\noils: {olive-virgin: 100 %}\nalkali: sodium\nsuperfat: 5 %\nwater: 33 % lye\n"
-                                + "materials:\n  " + key + ":\n    source: certificate NQ-7\n" + figures.indent(4))
-                .formula()
-                .orElseThrow()
-                .materials()
-                .get(0);
-        records()
-                .lots()
-                .of(records().items().findKey(key).orElseThrow().id())
-                .forEach(lot -> records()
-                        .lots()
-                        .change(records().author(), lot.id(), lot.said().withCertificate(Optional.of(own)))
-                        .orThrow());
-    }
-
     @Test
     void a_certificate_narrows_what_the_superfat_may_be_and_the_sheet_says_so() throws Exception {
-        came("olive-virgin", ItemKind.OIL, 2000, today.plusDays(200), LotStatus.USABLE);
-        certify("olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
-        String offered = sheet();
+        KeptLot lot = shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        shop.certify(lot, "olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
+        String offered = shop.sheet();
         assertThat(offered).contains("would say more exactly").contains("lots=certificates");
-        String reckoned = workshop.get("/make?recipe=" + recipe + "&much=written&lots=certificates")
-                .body();
-        assertThat(reckoned).contains("Reckoned with the certificate of lot").contains("Reckon without them");
+        String reckoned = shop.sheet("&lots=certificates");
+        assertThat(reckoned).contains("Reckoned with the certificate of lot").contains("Reckon without it");
         assertThat(width(reckoned)).isLessThan(width(offered) * 0.8);
     }
 
@@ -159,11 +87,10 @@ class CupboardOnSheetTest {
 
     @Test
     void the_purity_of_the_alkali_is_that_of_its_lots() throws Exception {
-        came("naoh", ItemKind.ALKALI, 1000, today.plusDays(400), LotStatus.USABLE);
-        certify("naoh", "kind: lye\nstrength: 97.0 % sodium");
-        String before = sheet();
-        String reckoned = workshop.get("/make?recipe=" + recipe + "&much=written&lots=certificates")
-                .body();
+        KeptLot lot = shop.came("naoh", ItemKind.ALKALI, 1000, shop.today.plusDays(400), LotStatus.USABLE);
+        shop.certify(lot, "naoh", "kind: lye\nstrength: 97.0 % sodium");
+        String before = shop.sheet();
+        String reckoned = shop.sheet("&lots=certificates");
         assertThat(weighed(before, "Sodium hydroxide")).isNotEqualTo(weighed(reckoned, "Sodium hydroxide"));
     }
 
@@ -178,7 +105,35 @@ class CupboardOnSheetTest {
 
     @Test
     void the_alkali_is_looked_for_too() throws Exception {
-        came("naoh", ItemKind.ALKALI, 50, today.plusDays(400), LotStatus.USABLE);
-        assertThat(sheet()).contains("of Sodium hydroxide");
+        shop.came("naoh", ItemKind.ALKALI, 50, shop.today.plusDays(400), LotStatus.USABLE);
+        assertThat(shop.sheet()).contains("of Sodium hydroxide");
+    }
+
+    @Test
+    void what_is_easily_taken_for_a_material_is_said_not_to_be_it() throws Exception {
+        shop.came("olive-pomace", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet())
+                .contains("There is olive-pomace, which is not the same as olive oil (virgin).")
+                .doesNotContain("The cupboard has all of it.");
+    }
+
+    @Test
+    void a_material_of_another_plant_than_the_recipe_means_is_told_of() throws Exception {
+        Identity other =
+                new Identity(Optional.of("coconut"), "", "", "Elaeis guineensis", "kernel", Optional.empty(), "", "");
+        shop.came(ItemSaid.of("Coconut oil", ItemKind.OIL, other), 900, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet())
+                .contains("Recipes mean Cocos nucifera, flesh, by that name; Coconut oil here is said to be")
+                .contains("250.0 g of lot");
+    }
+
+    @Test
+    void what_a_certificate_would_gain_is_said_beside_the_lots_that_have_none() throws Exception {
+        KeptLot olive = shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        String before = shop.sheet();
+        String gain = "A certificate of lot " + olive.said().ownCode() + " would narrow the superfat from between ";
+        assertThat(before).contains(gain);
+        shop.certify(olive, "olive-virgin", "saponification value: 190.0 ± 0.5 mg KOH/g");
+        assertThat(shop.sheet()).doesNotContain(gain);
     }
 }

@@ -169,6 +169,11 @@ class MaterialReadingTest {
     @Test
     void premixed_oils_are_told_what_is_wrong_with_their_lines() {
         assertThat(premix("coconut 60 %\nOlive oil (virgin) 40")).isEmpty();
+        assertThat(premix("coconut 60 % of 256.5 ± 0.8 mg KOH/g\nOlive oil (virgin) 40"))
+                .isEmpty();
+        assertThat(premix("coconut 60 % of 2565 mg KOH/g\nOlive oil (virgin) 40"))
+                .singleElement()
+                .satisfies(p -> assertThat(p.what()).contains("is not possible"));
         assertThat(premix("coconut 60 %\ncoconut oil 40 %"))
                 .singleElement()
                 .satisfies(p -> assertThat(p.what()).contains("listed twice"));

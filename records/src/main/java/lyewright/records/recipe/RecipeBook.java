@@ -44,6 +44,11 @@ public final class RecipeBook {
         return database.read(handle -> new RecipeRows(handle).list(search));
     }
 
+    /** Recipes with a word in their name, their oils' keys or their notes, the ones changed last first. */
+    public List<RecipeSummary> lastChanged(String word, int most) {
+        return database.read(handle -> new RecipeRows(handle).lastChanged(word, most));
+    }
+
     /** Recipes that were deleted, the last one first. */
     public Page<DeletedRecipe> deleted(int page, int size) {
         return database.read(handle -> new RecipeRows(handle).deleted(Search.all(page, size)));

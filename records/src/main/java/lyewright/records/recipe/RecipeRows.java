@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lyewright.formula.Use;
+import lyewright.records.store.NameOrder;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.MetaData;
 import org.jdbi.v3.core.statement.Query;
@@ -157,6 +158,15 @@ final class RecipeRows {
                 .bindList("ids", List.copyOf(Set.copyOf(ids)))
                 .map((row, context) -> Map.entry(row.getString("id"), row.getString("name")))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+    }
+
+    /** Living recipes in which a word is found, the ones changed last first. */
+    List<RecipeSummary> lastChanged(String word, int most) {
+        return handle.createQuery(
+                        WITH_NEWEST + LIVING + has() + " ORDER BY r.changed_epoch_ms DESC, r.id LIMIT " + most)
+                .bind(0, NameOrder.folded(word).strip())
+                .map((row, context) -> summary(row))
+                .list();
     }
 
     /** Living recipes of exactly this name, the one changed last first. */

@@ -34,14 +34,14 @@ public final class Doors {
 
     private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
 
-    /** No request comes by it. */
-    private static final int SHUT = -1;
+    /** No request comes by it yet. */
+    private static final int NOT_YET = -1;
 
     private final boolean signIn;
     private final Optional<URI> address;
     private final Set<String> ownNames = ownNames();
 
-    private volatile int networkPort = SHUT;
+    private volatile int deskPort = NOT_YET;
 
     /**
      * The doors of a server.
@@ -69,17 +69,14 @@ public final class Doors {
         return address;
     }
 
-    void opened(int port) {
-        networkPort = port;
+    /** Where the desk's door is, once it is open. */
+    void deskAt(int port) {
+        deskPort = port;
     }
 
-    void shut() {
-        networkPort = SHUT;
-    }
-
-    /** Whether a request comes from the computer's own user. */
+    /** Whether a request comes from the computer's own user: by the one door that is known to be the desk's, and by no other. */
     public boolean isDesk(Context ctx) {
-        return !signIn && ctx.req().getLocalPort() != networkPort;
+        return !signIn && ctx.req().getLocalPort() == deskPort;
     }
 
     /** Whether a request calls this computer by a name that is its own: a foreign name that somebody points here is not answered. */

@@ -50,12 +50,9 @@ public final class NetworkDoor {
         connector.setPort(port);
         try {
             connector.open();
-            // before anybody can come by it
-            doors.opened(connector.getLocalPort());
             server.addConnector(connector);
             connector.start();
         } catch (Exception e) {
-            doors.shut();
             connector.close();
             server.removeConnector(connector);
             return Outcome.refused(
@@ -77,8 +74,6 @@ public final class NetworkDoor {
                 connector.close();
             }
             server.removeConnector(connector);
-            // only now, for until then a request by it must not pass for the desk's
-            doors.shut();
         }
     }
 

@@ -83,6 +83,7 @@ public final class WebServer implements AutoCloseable {
             }
             throw e;
         }
+        listening.doors().deskAt(javalin.port());
         NetworkDoor network = new NetworkDoor(
                 Objects.requireNonNull(jetty.get()),
                 listening.doors(),

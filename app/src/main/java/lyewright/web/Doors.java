@@ -41,6 +41,7 @@ public final class Doors {
     private final Optional<URI> address;
     private final Set<String> ownNames = ownNames();
 
+    private volatile int deskPort = SHUT;
     private volatile int networkPort = SHUT;
 
     /**
@@ -69,6 +70,10 @@ public final class Doors {
         return address;
     }
 
+    void openedDesk(int port) {
+        deskPort = port;
+    }
+
     void opened(int port) {
         networkPort = port;
     }
@@ -77,9 +82,13 @@ public final class Doors {
         networkPort = SHUT;
     }
 
-    /** Whether a request comes from the computer's own user. */
+    /**
+     * Whether a request comes from the computer's own user: by the desk's door and no other. One whose door was shut, or whose
+     * connection was cut off, before it was asked does not.
+     */
     public boolean isDesk(Context ctx) {
-        return !signIn && ctx.req().getLocalPort() != networkPort;
+        int port = ctx.req().getLocalPort();
+        return !signIn && port > 0 && port == deskPort && port != networkPort;
     }
 
     /** Whether a request calls this computer by a name that is its own: a foreign name that somebody points here is not answered. */

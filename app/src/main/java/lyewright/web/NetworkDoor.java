@@ -77,7 +77,6 @@ public final class NetworkDoor {
                 connector.close();
             }
             server.removeConnector(connector);
-            // only now, for until then a request by it must not pass for the desk's
             doors.shut();
         }
     }

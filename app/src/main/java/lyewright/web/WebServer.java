@@ -82,6 +82,7 @@ public final class WebServer implements AutoCloseable {
             }
             throw e;
         }
+        listening.doors().openedDesk(javalin.port());
         NetworkDoor network =
                 new NetworkDoor(jetty.get(), listening.doors(), listening.devicesPort(), listening.certificate());
         return Outcome.ok(new WebServer(javalin, network, listening));

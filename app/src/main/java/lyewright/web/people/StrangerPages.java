@@ -17,6 +17,7 @@ import lyewright.web.Doors;
 import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
+import lyewright.web.Visitor;
 import lyewright.web.Visits;
 import lyewright.web.Ways;
 
@@ -52,7 +53,7 @@ final class StrangerPages {
     }
 
     private void ask(Context ctx, boolean signIn) {
-        elsewhere(ctx, signIn);
+        elsewhere(signIn);
         String code = Optional.ofNullable(ctx.queryParam("code"))
                 .filter(typed -> typed.length() <= LONGEST_FIELD)
                 .orElse("");
@@ -61,8 +62,8 @@ final class StrangerPages {
     }
 
     /** Where everybody signs in at any door nothing is asked of who sits at the desk, and a code is no way in without a door. */
-    private void elsewhere(Context ctx, boolean signIn) {
-        if (doors.isDesk(ctx)) {
+    private void elsewhere(boolean signIn) {
+        if (Visitor.now().isAtDesk()) {
             throw Refused.notHere(
                     "Nobody is asked who they are at the computer itself.",
                     "Other devices are let in under Settings, People and devices.");
@@ -80,7 +81,7 @@ final class StrangerPages {
     }
 
     private void pair(Context ctx) {
-        elsewhere(ctx, false);
+        elsewhere(false);
         String code = field(ctx, "code");
         String device = field(ctx, "device").strip();
         if (!ofPlace.mayTry(ctx.ip())) {
@@ -126,7 +127,7 @@ final class StrangerPages {
     }
 
     private void signIn(Context ctx) {
-        elsewhere(ctx, true);
+        elsewhere(true);
         String name = field(ctx, "name").strip();
         String key = NameRules.asRead(name);
         if (!ofPlace.mayTry(ctx.ip()) || !ofName.mayTry(key)) {

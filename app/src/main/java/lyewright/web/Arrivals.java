@@ -1,5 +1,6 @@
 package lyewright.web;
 
+import io.javalin.http.Context;
 import java.util.concurrent.Semaphore;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
@@ -24,6 +25,8 @@ final class Arrivals {
 
     private static final int A_PIECE = 64;
 
+    private static final String FORM = "application/x-www-form-urlencoded";
+
     /** Files on their way at a time: far fewer than there are threads. */
     static final int MOST_FILES = 6;
 
@@ -40,10 +43,16 @@ final class Arrivals {
     /** A form of fields whose length is said, and small. */
     private static boolean isWaitedFor(Request request) {
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
-        return type != null
-                && type.startsWith("application/x-www-form-urlencoded")
-                && request.getLength() >= 0
-                && request.getLength() <= WAITED_FOR;
+        return type != null && type.startsWith(FORM) && request.getLength() >= 0 && request.getLength() <= WAITED_FOR;
+    }
+
+    /** Whether all that is sent is there already, if anything is. */
+    static boolean isThere(Context ctx) {
+        long length = ctx.req().getContentLengthLong();
+        boolean chunked = ctx.header("Transfer-Encoding") != null;
+        String type = ctx.contentType();
+        boolean form = type != null && type.startsWith(FORM);
+        return !chunked && (length <= 0 || (form && length <= WAITED_FOR));
     }
 
     private static boolean mayStillBeComing(Request request) {

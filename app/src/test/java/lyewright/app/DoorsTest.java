@@ -327,6 +327,21 @@ class DoorsTest {
     }
 
     @Test
+    void what_the_desk_shows_is_for_the_desk_to_say() {
+        TestDoors.Device telephone = doors.letIn(MAKER);
+
+        assertThat(telephone.post("/start/demo").statusCode()).isEqualTo(422);
+        assertThat(doors.desk().get("/recipes").body()).doesNotContain("Demo workshop.");
+
+        doors.desk().post("/start/demo");
+        telephone.post("/start/back");
+        assertThat(doors.desk().get("/recipes").body()).contains("Demo workshop.");
+        assertThat(telephone.get("/recipes").body()).doesNotContain("Demo workshop.");
+        doors.desk().post("/start/back");
+        assertThat(doors.desk().get("/recipes").body()).doesNotContain("Demo workshop.");
+    }
+
+    @Test
     void what_a_helper_takes_is_in_the_ledger_under_their_name() {
         String lot = lot();
         TestDoors.Device telephone = doors.letIn(wenna);

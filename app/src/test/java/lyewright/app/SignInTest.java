@@ -68,6 +68,21 @@ class SignInTest {
     }
 
     @Test
+    void who_guesses_elsewhere_keeps_nobody_out_behind_a_web_server_that_passes_requests_on() {
+        for (int i = 0; i < 31; i++) {
+            // what a browser wrote there itself comes first, and counts for nothing
+            TestDoors.Device thief = doors.desk().from("198.51.100." + i + ", 203.0.113.9");
+            int status = thief.post("/sign-in", "name", "somebody " + i, "password", TOO_LONG)
+                    .statusCode();
+            assertThat(status).as("try " + i).isEqualTo(i < 30 ? 422 : 429);
+        }
+
+        TestDoors.Device maker = doors.desk().from("203.0.113.10");
+        assertThat(maker.post("/sign-in", "name", "The maker", "password", GOOD).statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
     void nobody_is_taken_for_the_maker_not_even_at_the_computer_itself() {
         TestDoors.Device anyone = doors.desk();
 

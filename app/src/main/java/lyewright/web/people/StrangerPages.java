@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -30,6 +32,10 @@ final class StrangerPages {
     private static final int MOST_OF_A_NAME = 10;
     private static final int MOST_OF_A_PLACE = 30;
     private static final int LONGEST_FIELD = 500;
+
+    private static final Set<String> HERE = Set.of("127.0.0.1", "[::1]", "[0:0:0:0:0:0:0:1]");
+
+    private static final Pattern AN_ADDRESS = Pattern.compile("[0-9a-fA-F.:]{2,45}");
 
     private final Shop shop;
     private final Doors doors;
@@ -84,7 +90,7 @@ final class StrangerPages {
         elsewhere(false);
         String code = field(ctx, "code");
         String device = field(ctx, "device").strip();
-        if (!ofPlace.mayTry(ctx.ip())) {
+        if (!ofPlace.mayTry(place(ctx))) {
             tooMany(
                     ctx,
                     page(
@@ -103,7 +109,7 @@ final class StrangerPages {
                     page(ctx, false, code, device, List.of(unnamed.get().sentence())));
             return;
         }
-        Optional<CodeBook.Shown> found = codes.use(code, device, ctx.ip());
+        Optional<CodeBook.Shown> found = codes.use(code, device, place(ctx));
         if (found.isEmpty()) {
             Answers.form(
                     ctx,
@@ -117,7 +123,7 @@ final class StrangerPages {
                                     "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.")));
             return;
         }
-        ofPlace.right(ctx.ip());
+        ofPlace.right(place(ctx));
         CodeBook.Shown shown = found.get();
         letIn(
                 ctx,
@@ -130,7 +136,7 @@ final class StrangerPages {
         elsewhere(true);
         String name = field(ctx, "name").strip();
         String key = NameRules.asRead(name);
-        if (!ofPlace.mayTry(ctx.ip()) || !ofName.mayTry(key)) {
+        if (!ofPlace.mayTry(place(ctx)) || !ofName.mayTry(key)) {
             tooMany(
                     ctx,
                     page(ctx, true, "", name, List.of("Too many passwords were tried. Wait a quarter of an hour.")));
@@ -147,7 +153,7 @@ final class StrangerPages {
             return;
         }
         ofName.right(key);
-        ofPlace.right(ctx.ip());
+        ofPlace.right(place(ctx));
         Author author = new Author(person.get().id(), Optional.empty());
         letIn(
                 ctx,
@@ -183,6 +189,17 @@ final class StrangerPages {
 
     private Records records(Author author) {
         return shop.always(false).records().as(author);
+    }
+
+    /**
+     * Where somebody tries from. All that a web server in front passes on comes from this very computer; it says where it had it
+     * from, after whatever whoever sent it wrote there.
+     */
+    private static String place(Context ctx) {
+        String from = ctx.ip();
+        String said = Optional.ofNullable(ctx.header("X-Forwarded-For")).orElse("");
+        String last = said.substring(said.lastIndexOf(',') + 1).strip();
+        return HERE.contains(from) && AN_ADDRESS.matcher(last).matches() ? last : from;
     }
 
     private static String field(Context ctx, String name) {

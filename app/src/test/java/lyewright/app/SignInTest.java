@@ -14,9 +14,11 @@ import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManagerFactory;
 import lyewright.cli.Pages;
@@ -80,6 +82,30 @@ class SignInTest {
         TestDoors.Device maker = doors.desk().from("203.0.113.10");
         assertThat(maker.post("/sign-in", "name", "The maker", "password", GOOD).statusCode())
                 .isEqualTo(303);
+    }
+
+    @Test
+    void many_who_sign_in_at_once_keep_no_page_waiting() throws Exception {
+        AtomicInteger turnedAway = new AtomicInteger();
+        List<Thread> thieves = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            TestDoors.Device thief = doors.desk();
+            String name = "somebody " + i;
+            thieves.add(new Thread(() -> {
+                if (thief.post("/sign-in", "name", name, "password", "not the right one")
+                                .statusCode()
+                        == 429) {
+                    turnedAway.incrementAndGet();
+                }
+            }));
+        }
+        thieves.forEach(Thread::start);
+        for (Thread thief : thieves) {
+            thief.join();
+        }
+
+        assertThat(turnedAway.get()).isPositive();
+        assertThat(signedIn("The maker", GOOD).get("/recipes").statusCode()).isEqualTo(200);
     }
 
     @Test

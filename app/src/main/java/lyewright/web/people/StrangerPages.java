@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Semaphore;
 import java.util.regex.Pattern;
 import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
@@ -31,6 +32,10 @@ final class StrangerPages {
     private static final Duration A_WHILE = Duration.ofMinutes(15);
     private static final int MOST_OF_A_NAME = 10;
     private static final int MOST_OF_A_PLACE = 30;
+
+    /** Each waits for its turn with a thread, of which most must be left for pages. */
+    private static final int MOST_AT_ONCE = 6;
+
     private static final int LONGEST_FIELD = 500;
 
     private static final Set<String> HERE = Set.of("127.0.0.1", "[::1]", "[0:0:0:0:0:0:0:1]");
@@ -40,6 +45,7 @@ final class StrangerPages {
     private final Shop shop;
     private final Doors doors;
     private final CodeBook codes;
+    private final Semaphore atOnce = new Semaphore(MOST_AT_ONCE);
     private final Guesses ofName;
     private final Guesses ofPlace;
 
@@ -134,6 +140,25 @@ final class StrangerPages {
 
     private void signIn(Context ctx) {
         elsewhere(true);
+        if (!atOnce.tryAcquire()) {
+            tooMany(
+                    ctx,
+                    page(
+                            ctx,
+                            true,
+                            "",
+                            field(ctx, "name").strip(),
+                            List.of("Too many sign in at once. Try again in a moment.")));
+            return;
+        }
+        try {
+            check(ctx);
+        } finally {
+            atOnce.release();
+        }
+    }
+
+    private void check(Context ctx) {
         String name = field(ctx, "name").strip();
         String key = NameRules.asRead(name);
         if (!ofPlace.mayTry(place(ctx)) || !ofName.mayTry(key)) {

@@ -65,6 +65,11 @@ final class Both implements AutoCloseable {
     }
 
     synchronized Outcome<Records> lookRound(Consumer<Records> fill) {
+        if (!Visitor.now().isAtDesk()) {
+            return Outcome.refused(
+                    "it is shown at the computer itself alone",
+                    "look round it there; here you are in your own workshop");
+        }
         return lookedAt(fill).then(records -> {
             showingDemo = true;
             return Outcome.ok(records);
@@ -73,12 +78,15 @@ final class Both implements AutoCloseable {
 
     synchronized Outcome<Workshop> startMine(Workshop workshop) {
         Outcome<Workshop> kept = mine.as(Visitor.now().author()).settings().save(workshop);
-        showingDemo = showingDemo && kept instanceof Outcome.Refused;
+        if (kept instanceof Outcome.Ok) {
+            backToMine();
+        }
         return kept;
     }
 
+    /** Whoever is at another device is in it already, and what the desk shows is not theirs to say. */
     synchronized void backToMine() {
-        showingDemo = false;
+        showingDemo = showingDemo && !Visitor.now().isAtDesk();
     }
 
     @Override

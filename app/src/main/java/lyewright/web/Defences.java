@@ -61,6 +61,7 @@ final class Defences implements Feature {
     }
 
     private void letIn(Context ctx) {
+        Visits.greet(ctx, doors);
         HEADERS.forEach(ctx::header);
         if (!doors.isDesk(ctx) && !doors.isSecret(ctx)) {
             // browsers heed it only where nobody can have written it on the way, and complain where somebody could
@@ -83,20 +84,16 @@ final class Defences implements Feature {
             // no text that is kept has this character, and a database server stumbles over it
             throw new Refused(400, "What was sent cannot be read.", "Go on from the workshop's own pages.");
         }
-        if (HandlerType.POST.equals(ctx.method())) {
-            write(ctx, host);
-        }
-        Visits.begin(ctx, doors, admission);
-    }
-
-    private void write(Context ctx, String host) {
-        if (!fromOurPages(ctx, host)) {
+        boolean writes = HandlerType.POST.equals(ctx.method());
+        if (writes && !fromOurPages(ctx, host)) {
             throw new Refused(
                     403,
                     "Nothing was changed: what was sent does not come from one of Lyewright's own pages.",
                     "Go back to the page, load it again and send it once more.");
         }
-        if (hasNul(ctx)) {
+        Visits.begin(ctx, doors, admission);
+        // what is sent is read for those alone who may send it
+        if (writes && hasNul(ctx)) {
             throw new Refused(
                     400,
                     "Nothing was changed: what was sent has a sign in it (NUL) that is no part of any text.",

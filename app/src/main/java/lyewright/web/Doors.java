@@ -34,14 +34,15 @@ public final class Doors {
 
     private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
 
-    /** No request comes by it yet. */
-    private static final int NOT_YET = -1;
+    /** No request comes by it. */
+    private static final int SHUT = -1;
 
     private final boolean signIn;
     private final Optional<URI> address;
     private final Set<String> ownNames = ownNames();
 
-    private volatile int deskPort = NOT_YET;
+    private volatile int deskPort = SHUT;
+    private volatile int networkPort = SHUT;
 
     /**
      * The doors of a server.
@@ -69,14 +70,25 @@ public final class Doors {
         return address;
     }
 
-    /** Where the desk's door is, once it is open. */
-    void deskAt(int port) {
+    void openedDesk(int port) {
         deskPort = port;
     }
 
-    /** Whether a request comes from the computer's own user: by the one door that is known to be the desk's, and by no other. */
+    void opened(int port) {
+        networkPort = port;
+    }
+
+    void shut() {
+        networkPort = SHUT;
+    }
+
+    /**
+     * Whether a request comes from the computer's own user: by the desk's door and no other. One whose door was shut, or whose
+     * connection was cut off, before it was asked does not.
+     */
     public boolean isDesk(Context ctx) {
-        return !signIn && ctx.req().getLocalPort() == deskPort;
+        int port = ctx.req().getLocalPort();
+        return !signIn && port > 0 && port == deskPort && port != networkPort;
     }
 
     /** Whether a request calls this computer by a name that is its own: a foreign name that somebody points here is not answered. */

@@ -111,7 +111,7 @@ public final class Faults implements Feature {
             case 503 ->
                 page(
                         status,
-                        "Too many files are on their way here at once.",
+                        "Too much is on its way here at once.",
                         "Wait until they are there, go back and send this one again.");
             case 414, 431 -> page(status, "The address is too long.", "Go on from the workshop's own pages.");
             case 400 ->

@@ -7,6 +7,7 @@ import lyewright.measure.Outcome;
 import org.eclipse.jetty.server.ConnectionFactory;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * it is asked who they are.
  */
 public final class NetworkDoor {
+
+    /** More than a workshop has devices, and far fewer than a computer has room for: the desk's door must open all the same. */
+    private static final int MOST_CONNECTIONS = 500;
 
     private final Server server;
     private final Doors doors;
@@ -48,11 +52,15 @@ public final class NetworkDoor {
         }
         ServerConnector connector = connector(server, usual(server), certificate);
         connector.setPort(port);
+        connector.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, connector));
         try {
             connector.open();
+            // before anybody can come by it
+            doors.opened(connector.getLocalPort());
             server.addConnector(connector);
             connector.start();
         } catch (Exception e) {
+            doors.shut();
             connector.close();
             server.removeConnector(connector);
             return Outcome.refused(
@@ -74,6 +82,7 @@ public final class NetworkDoor {
                 connector.close();
             }
             server.removeConnector(connector);
+            doors.shut();
         }
     }
 

@@ -53,6 +53,11 @@ public final class Refused extends RuntimeException {
         return new Refused(403, what, remedy, true, null);
     }
 
+    /** What was sent is not even read. */
+    static Refused unread(int status, String what, String remedy) {
+        return new Refused(status, what, remedy, false, null);
+    }
+
     static Refused elsewhere(String what, String workshop, boolean demo) {
         return new Refused(404, what, "", true, new Elsewhere(workshop, demo));
     }

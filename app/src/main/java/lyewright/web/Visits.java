@@ -43,23 +43,33 @@ public final class Visits {
 
     private Visits() {}
 
-    /** Begins to answer a request: as whoever asks, or by turning them away. */
+    /** Begins to answer a request, before anything is known but the door: nobody is answered as whoever this thread answered last. */
+    static void greet(Context ctx, Doors doors) {
+        Visitor.begin(doors.isDesk(ctx) ? Visitor.DESK : Visitor.STRANGER);
+    }
+
+    /** Goes on with it as whoever asks, or turns them away. */
     static void begin(Context ctx, Doors doors, Admission admission) {
-        if (doors.isDesk(ctx)) {
-            Visitor.begin(Visitor.DESK);
+        if (Visitor.now().isAtDesk()) {
             return;
         }
-        Visitor.begin(Visitor.STRANGER);
         Optional<Visitor> known = admission.visitor(ctx);
         if (known.isEmpty()) {
-            if (!isAny(STRANGERS, ctx)) {
-                turnAway(ctx, doors.signIn());
-            }
+            stranger(ctx, doors.signIn());
             return;
         }
         Visitor.begin(known.get());
         if (!known.get().isMaker()) {
             helper(ctx);
+        }
+    }
+
+    private static void stranger(Context ctx, boolean signIn) {
+        if (!isAny(STRANGERS, ctx)) {
+            turnAway(ctx, signIn);
+        } else if (!Arrivals.isThere(ctx)) {
+            // whoever sends it bit by bit would keep makers' files waiting
+            throw Refused.unread(413, "What was sent is too large.", "Send a code or a password, and nothing else.");
         }
     }
 
@@ -78,13 +88,11 @@ public final class Visits {
         String asks = signIn ? SIGN_IN : CODE;
         boolean reads = !HandlerType.POST.equals(ctx.method()) && !Answers.isInPlace(ctx);
         if (!reads) {
-            throw new Refused(
-                    401,
-                    "Nothing was changed: this device is not let in, or not any more.",
-                    signIn
-                            ? "Sign in at " + asks + " in another window, then send this again."
-                            : "Ask a maker for a code and type it at " + asks
-                                    + " in another window, then send this again.");
+            String what = "Nothing was changed: this device is not let in, or not any more.";
+            String remedy = signIn
+                    ? "Sign in at " + asks + " in another window, then send this again."
+                    : "Ask a maker for a code and type it at " + asks + " in another window, then send this again.";
+            throw Arrivals.isThere(ctx) ? new Refused(401, what, remedy) : Refused.unread(401, what, remedy);
         }
         String on = ctx.path().equals("/") ? "" : "?on=" + URLEncoder.encode(Ways.asked(ctx), StandardCharsets.UTF_8);
         Answers.seeOther(ctx, asks + on);
@@ -92,7 +100,9 @@ public final class Visits {
     }
 
     private static boolean isAny(List<Pattern> patterns, Context ctx) {
-        return patterns.stream().anyMatch(pattern -> pattern.matcher(ctx.path()).matches());
+        // a page is found with a stroke at the end of its address too
+        String path = ctx.path().replaceFirst("/+$", "");
+        return patterns.stream().anyMatch(pattern -> pattern.matcher(path).matches());
     }
 
     private static List<Pattern> patterns(String... regexes) {

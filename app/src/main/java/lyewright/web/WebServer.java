@@ -83,7 +83,7 @@ public final class WebServer implements AutoCloseable {
             }
             throw e;
         }
-        listening.doors().deskAt(javalin.port());
+        listening.doors().openedDesk(javalin.port());
         NetworkDoor network = new NetworkDoor(
                 Objects.requireNonNull(jetty.get()),
                 listening.doors(),

@@ -3,14 +3,18 @@ package lyewright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -241,6 +245,35 @@ class DoorsTest {
                 .isEqualTo(303);
     }
 
+    /** As many as may be on their way at once, none of which ever ends. */
+    @Test
+    void strangers_who_send_bit_by_bit_keep_no_makers_file_waiting() throws Exception {
+        URI network = URI.create(doors.device().at());
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (String path : List.of("/pair", "/recipes", "/pair", "/recipes", "/pair", "/recipes")) {
+                Socket socket = new Socket(network.getHost(), network.getPort());
+                slow.add(socket);
+                socket.setSoTimeout(5_000);
+                socket.getOutputStream()
+                        .write(("POST " + path + " HTTP/1.1\r\nHost: " + network.getAuthority() + "\r\nOrigin: "
+                                        + network
+                                        + "\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                                        + "Transfer-Encoding: chunked\r\n\r\n1\r\nc\r\n")
+                                .getBytes(StandardCharsets.US_ASCII));
+            }
+            for (Socket socket : slow) {
+                assertThat(new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8))
+                                .readLine())
+                        .containsAnyOf("413", "401");
+            }
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
     /** Every address there is: what is added later is a maker's until somebody says otherwise. */
     @Test
     void a_helper_may_send_what_is_weighed_ticked_or_counted_and_nothing_else() {
@@ -279,13 +312,33 @@ class DoorsTest {
                         "/stores/moulds/new",
                         "/stores/deliveries/new",
                         "/stores/csv",
-                        "/stores/csv/out"))
+                        "/stores/csv/out",
+                        "/start/",
+                        "/recipes/new/",
+                        "/recipes/deleted/",
+                        "/recipes/1/edit/",
+                        "/stores/moulds/new/"))
                 .allSatisfy(path ->
                         assertThat(telephone.get(path).statusCode()).as(path).isEqualTo(403));
         assertThat(List.of("/recipes", "/make", "/stores", "/stores/cupboard", "/stores/count", "/ledger", "/me"))
                 .allSatisfy(path ->
                         assertThat(telephone.get(path).statusCode()).as(path).isEqualTo(200));
         assertThat(telephone.get("/recipes").body()).doesNotContain("href=\"/settings\"");
+    }
+
+    @Test
+    void what_the_desk_shows_is_for_the_desk_to_say() {
+        TestDoors.Device telephone = doors.letIn(MAKER);
+
+        assertThat(telephone.post("/start/demo").statusCode()).isEqualTo(422);
+        assertThat(doors.desk().get("/recipes").body()).doesNotContain("Demo workshop.");
+
+        doors.desk().post("/start/demo");
+        telephone.post("/start/back");
+        assertThat(doors.desk().get("/recipes").body()).contains("Demo workshop.");
+        assertThat(telephone.get("/recipes").body()).doesNotContain("Demo workshop.");
+        doors.desk().post("/start/back");
+        assertThat(doors.desk().get("/recipes").body()).doesNotContain("Demo workshop.");
     }
 
     @Test

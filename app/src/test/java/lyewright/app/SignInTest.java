@@ -14,9 +14,11 @@ import java.security.GeneralSecurityException;
 import java.security.KeyStore;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManagerFactory;
 import lyewright.cli.Pages;
@@ -65,6 +67,45 @@ class SignInTest {
         assertThat(device.post("/sign-in", "name", name, "password", password).statusCode())
                 .isEqualTo(303);
         return device;
+    }
+
+    @Test
+    void who_guesses_elsewhere_keeps_nobody_out_behind_a_web_server_that_passes_requests_on() {
+        for (int i = 0; i < 31; i++) {
+            // what a browser wrote there itself comes first, and counts for nothing
+            TestDoors.Device thief = doors.desk().from("198.51.100." + i + ", 203.0.113.9");
+            int status = thief.post("/sign-in", "name", "somebody " + i, "password", TOO_LONG)
+                    .statusCode();
+            assertThat(status).as("try " + i).isEqualTo(i < 30 ? 422 : 429);
+        }
+
+        TestDoors.Device maker = doors.desk().from("203.0.113.10");
+        assertThat(maker.post("/sign-in", "name", "The maker", "password", GOOD).statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void many_who_sign_in_at_once_keep_no_page_waiting() throws Exception {
+        AtomicInteger turnedAway = new AtomicInteger();
+        List<Thread> thieves = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            TestDoors.Device thief = doors.desk();
+            String name = "somebody " + i;
+            thieves.add(new Thread(() -> {
+                if (thief.post("/sign-in", "name", name, "password", "not the right one")
+                                .statusCode()
+                        == 429) {
+                    turnedAway.incrementAndGet();
+                }
+            }));
+        }
+        thieves.forEach(Thread::start);
+        for (Thread thief : thieves) {
+            thief.join();
+        }
+
+        assertThat(turnedAway.get()).isPositive();
+        assertThat(signedIn("The maker", GOOD).get("/recipes").statusCode()).isEqualTo(200);
     }
 
     @Test

@@ -141,10 +141,21 @@ final class TestDoors implements AutoCloseable {
 
         private final String at;
         private final HttpClient browser = HttpClient.newHttpClient();
+        private final String forwarded;
         private String cookie = "";
 
         Device(String at) {
+            this(at, "");
+        }
+
+        private Device(String at, String forwarded) {
             this.at = at;
+            this.forwarded = forwarded;
+        }
+
+        /** One like it whose requests a web server passes on, saying where it had them from. */
+        Device from(String place) {
+            return new Device(at, place);
         }
 
         String at() {
@@ -185,6 +196,9 @@ final class TestDoors implements AutoCloseable {
         private HttpResponse<String> send(HttpRequest.Builder request) {
             if (!cookie.isEmpty()) {
                 request.header("Cookie", cookie);
+            }
+            if (!forwarded.isEmpty()) {
+                request.header("X-Forwarded-For", forwarded);
             }
             try {
                 HttpResponse<String> answer = browser.send(request.build(), BodyHandlers.ofString());

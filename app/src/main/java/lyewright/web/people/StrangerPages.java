@@ -5,6 +5,9 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Semaphore;
+import java.util.regex.Pattern;
 import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -17,6 +20,7 @@ import lyewright.web.Doors;
 import lyewright.web.Frame;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
+import lyewright.web.Visitor;
 import lyewright.web.Visits;
 import lyewright.web.Ways;
 
@@ -28,11 +32,20 @@ final class StrangerPages {
     private static final Duration A_WHILE = Duration.ofMinutes(15);
     private static final int MOST_OF_A_NAME = 10;
     private static final int MOST_OF_A_PLACE = 30;
+
+    /** Each waits for its turn with a thread, of which most must be left for pages. */
+    private static final int MOST_AT_ONCE = 6;
+
     private static final int LONGEST_FIELD = 500;
+
+    private static final Set<String> HERE = Set.of("127.0.0.1", "[::1]", "[0:0:0:0:0:0:0:1]");
+
+    private static final Pattern AN_ADDRESS = Pattern.compile("[0-9a-fA-F.:]{2,45}");
 
     private final Shop shop;
     private final Doors doors;
     private final CodeBook codes;
+    private final Semaphore atOnce = new Semaphore(MOST_AT_ONCE);
     private final Guesses ofName;
     private final Guesses ofPlace;
 
@@ -52,7 +65,7 @@ final class StrangerPages {
     }
 
     private void ask(Context ctx, boolean signIn) {
-        elsewhere(ctx, signIn);
+        elsewhere(signIn);
         String code = Optional.ofNullable(ctx.queryParam("code"))
                 .filter(typed -> typed.length() <= LONGEST_FIELD)
                 .orElse("");
@@ -61,8 +74,8 @@ final class StrangerPages {
     }
 
     /** Where everybody signs in at any door nothing is asked of who sits at the desk, and a code is no way in without a door. */
-    private void elsewhere(Context ctx, boolean signIn) {
-        if (doors.isDesk(ctx)) {
+    private void elsewhere(boolean signIn) {
+        if (Visitor.now().isAtDesk()) {
             throw Refused.notHere(
                     "Nobody is asked who they are at the computer itself.",
                     "Other devices are let in under Settings, People and devices.");
@@ -80,10 +93,10 @@ final class StrangerPages {
     }
 
     private void pair(Context ctx) {
-        elsewhere(ctx, false);
+        elsewhere(false);
         String code = field(ctx, "code");
         String device = field(ctx, "device").strip();
-        if (!ofPlace.mayTry(ctx.ip())) {
+        if (!ofPlace.mayTry(place(ctx))) {
             tooMany(
                     ctx,
                     page(
@@ -102,7 +115,7 @@ final class StrangerPages {
                     page(ctx, false, code, device, List.of(unnamed.get().sentence())));
             return;
         }
-        Optional<CodeBook.Shown> found = codes.use(code, device, ctx.ip());
+        Optional<CodeBook.Shown> found = codes.use(code, device, place(ctx));
         if (found.isEmpty()) {
             Answers.form(
                     ctx,
@@ -116,7 +129,7 @@ final class StrangerPages {
                                     "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.")));
             return;
         }
-        ofPlace.right(ctx.ip());
+        ofPlace.right(place(ctx));
         CodeBook.Shown shown = found.get();
         letIn(
                 ctx,
@@ -126,10 +139,29 @@ final class StrangerPages {
     }
 
     private void signIn(Context ctx) {
-        elsewhere(ctx, true);
+        elsewhere(true);
+        if (!atOnce.tryAcquire()) {
+            tooMany(
+                    ctx,
+                    page(
+                            ctx,
+                            true,
+                            "",
+                            field(ctx, "name").strip(),
+                            List.of("Too many sign in at once. Try again in a moment.")));
+            return;
+        }
+        try {
+            check(ctx);
+        } finally {
+            atOnce.release();
+        }
+    }
+
+    private void check(Context ctx) {
         String name = field(ctx, "name").strip();
         String key = NameRules.asRead(name);
-        if (!ofPlace.mayTry(ctx.ip()) || !ofName.mayTry(key)) {
+        if (!ofPlace.mayTry(place(ctx)) || !ofName.mayTry(key)) {
             tooMany(
                     ctx,
                     page(ctx, true, "", name, List.of("Too many passwords were tried. Wait a quarter of an hour.")));
@@ -146,7 +178,7 @@ final class StrangerPages {
             return;
         }
         ofName.right(key);
-        ofPlace.right(ctx.ip());
+        ofPlace.right(place(ctx));
         Author author = new Author(person.get().id(), Optional.empty());
         letIn(
                 ctx,
@@ -182,6 +214,17 @@ final class StrangerPages {
 
     private Records records(Author author) {
         return shop.always(false).records().as(author);
+    }
+
+    /**
+     * Where somebody tries from. All that a web server in front passes on comes from this very computer; it says where it had it
+     * from, after whatever whoever sent it wrote there.
+     */
+    private static String place(Context ctx) {
+        String from = ctx.ip();
+        String said = Optional.ofNullable(ctx.header("X-Forwarded-For")).orElse("");
+        String last = said.substring(said.lastIndexOf(',') + 1).strip();
+        return HERE.contains(from) && AN_ADDRESS.matcher(last).matches() ? last : from;
     }
 
     private static String field(Context ctx, String name) {

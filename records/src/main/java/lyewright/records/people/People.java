@@ -30,12 +30,16 @@ public final class People {
         this.database = database;
     }
 
-    /** Makes sure that an author is a person that rows may refer to; part of the transaction that writes them. */
+    /**
+     * Makes sure that an author is a person that rows may refer to, and the first of them a maker, whatever a backup from elsewhere
+     * says; part of the transaction that writes them.
+     */
     public static void ensure(Handle handle, Author author, long now) {
         if (author.isFirst()) {
             handle.createUpdate("""
                             INSERT INTO person (id, name, name_sort, role, added_epoch_ms)
-                            VALUES (:id, :name, :sort, 'maker', :now) ON CONFLICT (id) DO NOTHING
+                            VALUES (:id, :name, :sort, 'maker', :now)
+                            ON CONFLICT (id) DO UPDATE SET role = 'maker', removed_epoch_ms = NULL
                             """)
                     .bind("id", FIRST)
                     .bind("name", FIRST_NAME)

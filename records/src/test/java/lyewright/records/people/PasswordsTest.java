@@ -39,6 +39,18 @@ class PasswordsTest extends Workbench {
     }
 
     @Test
+    void the_first_maker_comes_back_in_by_a_new_password_whatever_a_backup_said_of_them() {
+        String maker = maker();
+        Tinkering.with(place, "UPDATE person SET role = 'helper', removed_epoch_ms = 1 WHERE id = '" + maker + "'");
+        assertThat(records.passwords().check("The maker", GOOD)).isEmpty();
+
+        records.passwords().set(maker, GOOD).orThrow();
+
+        assertThat(records.passwords().check("The maker", GOOD).map(Person::role))
+                .contains(Role.MAKER);
+    }
+
+    @Test
     void nobody_else_is() {
         maker();
         records.people().add("Wenna", Role.HELPER).orThrow();

@@ -1,19 +1,24 @@
 package lyewright.formula;
 
 import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lyewright.material.Figure;
 import lyewright.measure.Decimal;
 import lyewright.measure.Outcome;
 
 /**
  * A figure as somebody typed it, perhaps uncertain: {@code 189.5}, {@code 189.5 ± 1.0} (normal, the half width of the 95 %
- * interval), {@code 184 to 196} (anywhere between).
+ * interval; also typed {@code +-} or {@code +/-}), {@code 184 to 196} (anywhere between).
  *
  * @param first the value, or the low end
  * @param form how it was typed
  * @param second the half width or the high end; equal to {@code first} when exact
  */
 public record WrittenFigure(BigDecimal first, Form form, BigDecimal second) {
+
+    /** ±, and what stands for it where no key has it. */
+    private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+/?[-\u2212]");
 
     /** How a figure was typed. */
     public enum Form {
@@ -42,8 +47,9 @@ public record WrittenFigure(BigDecimal first, Form form, BigDecimal second) {
     public static Outcome<WithUnit> parse(String text) {
         return Decimal.leading(text).then(lead -> {
             String rest = lead.rest();
-            if (rest.startsWith("±") || rest.startsWith("+/-")) {
-                return second(lead.value(), Form.PLUS_MINUS, rest.substring(rest.startsWith("±") ? 1 : 3));
+            Matcher plusMinus = PLUS_MINUS.matcher(rest);
+            if (plusMinus.lookingAt()) {
+                return second(lead.value(), Form.PLUS_MINUS, rest.substring(plusMinus.end()));
             }
             // "184-196" and "184 to 196 %" alike need the word, so that a minus is never read as a range
             if (rest.startsWith("to ")) {

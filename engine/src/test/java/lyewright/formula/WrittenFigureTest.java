@@ -15,6 +15,10 @@ class WrittenFigureTest {
         "189.5 mg KOH/g, 189.5, mg KOH/g",
         "189.5 ± 1.0 mg KOH/g, 189.5 ± 1.0, mg KOH/g",
         "189.5 +/- 1 %, 189.5 ± 1, %",
+        "257.3 +- 1.0, 257.3 ± 1.0, ''",
+        "257.3 +/- 1.0, 257.3 ± 1.0, ''",
+        "257.3+-1.0 mg KOH/g, 257.3 ± 1.0, mg KOH/g",
+        "98.6 +\u22120.4 %, 98.6 ± 0.4, %",
         "184 to 196, 184 to 196, ''",
         "184 to 184 %, 184 to 184, %"
     })
@@ -26,7 +30,7 @@ class WrittenFigureTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "x", "5 ± 6", "5 ± x", "6 to 5", "5 to -6", "-5", "5,5"})
+    @ValueSource(strings = {"", "x", "5 ± 6", "5 ± x", "5 +- 6", "5 +-", "6 to 5", "5 to -6", "-5", "5,5"})
     void what_is_no_figure_is_refused(String text) {
         assertThat(WrittenFigure.parse(text).problems()).hasSize(1);
     }

@@ -3,6 +3,7 @@ package lyewright.web.start;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.NotebookText;
 
@@ -31,6 +32,7 @@ public record NotebookForm(
         Keep keep) {
 
     private static final int MOST_ROWS = 400;
+    private static final int LONGEST_TOKEN = 100;
 
     /**
      * Where it is being typed.
@@ -50,13 +52,22 @@ public record NotebookForm(
      * @param name the recipe's; where empty, what the text says
      * @param workshop the workshop's, where there is none yet
      * @param units grams or ounces
+     * @param token tells this form from any other
      */
-    public record Keep(String name, String workshop, String units) {}
+    public record Keep(String name, String workshop, String units, String token) {}
 
     static NotebookForm empty(String unit) {
         String units = unit.equals("oz") ? WorkshopForm.OUNCES : WorkshopForm.GRAMS;
         return new NotebookForm(
-                false, "", NotebookRows.EMPTY, unit, "", "", "", Typing.NOWHERE, new Keep("", "", units));
+                false,
+                "",
+                NotebookRows.EMPTY,
+                unit,
+                "",
+                "",
+                "",
+                Typing.NOWHERE,
+                new Keep("", "", units, UUID.randomUUID().toString()));
     }
 
     static NotebookForm of(Context ctx) {
@@ -73,7 +84,11 @@ public record NotebookForm(
                         typed(ctx, "at"),
                         typed(ctx, "only").equals("there"),
                         typed(ctx, "only").equals("first")),
-                new Keep(typed(ctx, "name"), typed(ctx, "workshop"), WorkshopForm.units(typed(ctx, "units"))));
+                new Keep(
+                        typed(ctx, "name"),
+                        typed(ctx, "workshop"),
+                        WorkshopForm.units(typed(ctx, "units")),
+                        token(ctx)));
     }
 
     private static NotebookRows rows(Context ctx) {
@@ -99,6 +114,11 @@ public record NotebookForm(
     private static String typed(Context ctx, String name) {
         String value = ctx.formParam(name);
         return value == null ? "" : value;
+    }
+
+    private static String token(Context ctx) {
+        String token = typed(ctx, "token");
+        return token.length() <= LONGEST_TOKEN ? token : "";
     }
 
     private static int number(String text) {

@@ -31,6 +31,7 @@ final class NotebookPages implements Feature {
 
     private final Shop shop;
     private final KnownNames names;
+    private final KeptOnce once = new KeptOnce();
 
     NotebookPages(Shop shop, KnownNames names) {
         this.shop = shop;
@@ -91,9 +92,9 @@ final class NotebookPages implements Feature {
         OpenedIn.check(ctx, shop);
         NotebookForm form = NotebookForm.of(ctx);
         NotebookView view = view(form);
-        Outcome<RecipeVersion> kept = keep(form, view);
-        if (kept instanceof Outcome.Ok<RecipeVersion> ok) {
-            Answers.seeOther(ctx, address(ok.value().recipeId(), view));
+        Outcome<String> kept = keep(form, view);
+        if (kept instanceof Outcome.Ok<String> ok) {
+            Answers.seeOther(ctx, address(ok.value(), view));
         } else {
             Answers.form(ctx, PAGE, page(view.with(kept.problems())));
         }
@@ -113,7 +114,7 @@ final class NotebookPages implements Feature {
         return address.toString();
     }
 
-    private Outcome<RecipeVersion> keep(NotebookForm form, NotebookView view) {
+    private Outcome<String> keep(NotebookForm form, NotebookView view) {
         Optional<Formula> read = view.answer().reading().formula();
         List<Problem> problems = new ArrayList<>();
         Optional<Formula> named = read.map(formula -> named(formula, form, view));
@@ -130,7 +131,12 @@ final class NotebookPages implements Feature {
         if (!shop.started()) {
             workshop.trouble().ifPresent(problems::add);
         }
-        return problems.isEmpty() ? kept(named.orElseThrow(), workshop) : new Outcome.Refused<>(problems);
+        if (!problems.isEmpty()) {
+            return new Outcome.Refused<>(problems);
+        }
+        Formula formula = named.orElseThrow();
+        return once.keep(
+                shop.records(), new KeptOnce.Sent(form.keep().token(), formula), () -> kept(formula, workshop));
     }
 
     private Outcome<RecipeVersion> kept(Formula formula, WorkshopForm workshop) {

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lyewright.formula.FormulaFile;
@@ -66,6 +73,44 @@ class NotebookKeptTest {
         assertThat(server.shop.records().recipes().list(Search.all(1, 10)).items())
                 .extracting(recipe -> recipe.name())
                 .containsExactlyInAnyOrder("Harbour two", "Third");
+    }
+
+    @Test
+    void a_form_sent_again_or_twice_at_once_is_one_recipe_and_another_text_is_another() throws Exception {
+        String token = value(server.get("/notebook").body(), "token");
+        assertThat(token).isNotEmpty();
+        ExecutorService senders = Executors.newFixedThreadPool(4);
+        Set<String> addresses = new HashSet<>();
+        try {
+            List<Future<HttpResponse<String>>> sent =
+                    senders.invokeAll(Collections.nCopies(4, () -> sendWith(token, UNNAMED)));
+            for (Future<HttpResponse<String>> answer : sent) {
+                addresses.add(answer.get().headers().firstValue("Location").orElseThrow());
+            }
+        } finally {
+            senders.shutdown();
+        }
+        addresses.add(sendWith(token, UNNAMED).headers().firstValue("Location").orElseThrow());
+        assertThat(addresses).hasSize(1);
+        assertThat(kept()).isEqualTo(1);
+        sendWith(token, UNNAMED.replace("castor 50 g", "castor 51 g"));
+        assertThat(kept()).isEqualTo(2);
+        sendWith(value(server.get("/notebook").body(), "token"), UNNAMED);
+        assertThat(kept()).isEqualTo(3);
+    }
+
+    private long kept() {
+        return server.shop.records().recipes().list(Search.all(1, 10)).total();
+    }
+
+    private HttpResponse<String> sendWith(String token, String text) throws Exception {
+        return server.post("/notebook/keep", "text", text, "workshop", "Quay", "name", "Once", "token", token);
+    }
+
+    private static String value(String page, String field) {
+        Matcher hidden =
+                Pattern.compile("name=\"" + field + "\" value=\"([^\"]*)\"").matcher(page);
+        return hidden.find() ? hidden.group(1) : "";
     }
 
     @Test

@@ -24,11 +24,22 @@ public final class Faults implements Feature {
      * @param remedy what to do; empty where the way on says it
      * @param way the way on, if it is known
      * @param sent the form that was sent, where one was
+     * @param door where to be let in, where that is what is missing
      */
-    public record FaultPage(Frame frame, String what, String remedy, Optional<Way> way, Optional<SentForm> sent) {
+    public record FaultPage(
+            Frame frame,
+            String what,
+            String remedy,
+            Optional<Way> way,
+            Optional<SentForm> sent,
+            Optional<Refused.Door> door) {
 
         private FaultPage giving(Optional<SentForm> back) {
-            return new FaultPage(frame, what, remedy, way, back);
+            return new FaultPage(frame, what, remedy, way, back, door);
+        }
+
+        private FaultPage leading(Optional<Refused.Door> to) {
+            return new FaultPage(frame, what, remedy, way, sent, to);
         }
     }
 
@@ -78,7 +89,11 @@ public final class Faults implements Feature {
     private static void refused(Refused e, Context ctx) {
         String what = String.valueOf(e.getMessage());
         if (e.elsewhere().isEmpty()) {
-            show(ctx, e.status(), page(e.status(), what, e.remedy()).giving(sent(e, ctx)));
+            Optional<SentForm> sent = sent(e, ctx);
+            String then =
+                    e.door().isEmpty() ? "" : sent.isPresent() ? " Then send it from here." : " Then do it again.";
+            FaultPage page = page(e.status(), what, e.remedy() + then);
+            show(ctx, e.status(), page.giving(sent).leading(e.door()));
             return;
         }
         boolean wrote = HandlerType.POST.equals(ctx.method());
@@ -93,7 +108,12 @@ public final class Faults implements Feature {
                 ctx,
                 e.status(),
                 new FaultPage(
-                        Frame.outside("In the other workshop"), done + what, remedy, Optional.of(way), sent(e, ctx)));
+                        Frame.outside("In the other workshop"),
+                        done + what,
+                        remedy,
+                        Optional.of(way),
+                        sent(e, ctx),
+                        Optional.empty()));
     }
 
     /** What does not come from our own pages is not shown as if somebody had typed it there. */
@@ -129,6 +149,7 @@ public final class Faults implements Feature {
                 Frame.outside(status == 404 ? "Not here" : "That did not work"),
                 what,
                 remedy,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }

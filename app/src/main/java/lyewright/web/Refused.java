@@ -15,6 +15,15 @@ public final class Refused extends RuntimeException {
     private final String remedy;
     private final boolean ofOurPages;
     private final transient @Nullable Elsewhere elsewhere;
+    private final transient @Nullable Door door;
+
+    /**
+     * Where to be let in.
+     *
+     * @param label of the link
+     * @param address of the page that asks who one is
+     */
+    public record Door(String label, String address) {}
 
     /**
      * Where it is instead: in the other workshop.
@@ -32,15 +41,22 @@ public final class Refused extends RuntimeException {
      * @param remedy what to do, a sentence
      */
     public Refused(int status, String what, String remedy) {
-        this(status, what, remedy, status != 403 && status != 405 && status != 421, null);
+        this(status, what, remedy, status != 403 && status != 405 && status != 421, null, null);
     }
 
-    private Refused(int status, String what, String remedy, boolean ofOurPages, @Nullable Elsewhere elsewhere) {
+    private Refused(
+            int status,
+            String what,
+            String remedy,
+            boolean ofOurPages,
+            @Nullable Elsewhere elsewhere,
+            @Nullable Door door) {
         super(what, null, false, false);
         this.status = status;
         this.ofOurPages = ofOurPages;
         this.remedy = remedy;
         this.elsewhere = elsewhere;
+        this.door = door;
     }
 
     /** What is asked for is not here. */
@@ -50,20 +66,29 @@ public final class Refused extends RuntimeException {
 
     /** What is asked for is not for whoever asks. */
     public static Refused notTheirs(String what, String remedy) {
-        return new Refused(403, what, remedy, true, null);
+        return new Refused(403, what, remedy, true, null, null);
+    }
+
+    /** Whoever asks is not let in. What they sent is given back where it was read. */
+    static Refused stranger(String what, String remedy, boolean isRead, Door door) {
+        return new Refused(401, what, remedy, isRead, null, door);
     }
 
     /** What was sent is not even read. */
     static Refused unread(int status, String what, String remedy) {
-        return new Refused(status, what, remedy, false, null);
+        return new Refused(status, what, remedy, false, null, null);
     }
 
     static Refused elsewhere(String what, String workshop, boolean demo) {
-        return new Refused(404, what, "", true, new Elsewhere(workshop, demo));
+        return new Refused(404, what, "", true, new Elsewhere(workshop, demo), null);
     }
 
     Optional<Elsewhere> elsewhere() {
         return Optional.ofNullable(elsewhere);
+    }
+
+    Optional<Door> door() {
+        return Optional.ofNullable(door);
     }
 
     /** Whether it was sent from one of our own pages, as far as was looked. */

@@ -4,8 +4,11 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A form that got no answer, given back with every field as it was sent: the page that it stood on may need the very thing that
@@ -35,7 +38,20 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
             "at",
             "only",
             "remarks",
+            "token",
+            "status",
+            "sure",
             OpenedIn.FIELD);
+
+    /** Fields whose names are no words. */
+    private static final Map<String, String> WORDS = Map.of(
+            "lines", "line",
+            "counted", "amount counted",
+            "why", "what explains it",
+            "bestBefore", "best before",
+            "mouldText", "mould");
+
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}");
 
     /** Copies its lists. */
     public SentForm {
@@ -48,15 +64,16 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
      *
      * @param name its name
      * @param value what was in it
+     * @param label its name as words: a row's number counts from 1
      */
-    public record Field(String name, String value) {
+    public record Field(String name, String value, String label) {
 
-        /** Its name as words: a row's number counts from 1. */
-        public String label() {
+        private static String label(String name) {
             StringBuilder words = new StringBuilder();
             for (String word : name.split("[.-]", -1)) {
                 boolean number = word.matches("[0-9]{1,6}");
-                words.append(words.isEmpty() ? "" : " ").append(number ? Integer.parseInt(word) + 1 : word);
+                words.append(words.isEmpty() ? "" : " ")
+                        .append(number ? Integer.parseInt(word) + 1 : WORDS.getOrDefault(word, word));
             }
             return words.toString();
         }
@@ -79,10 +96,11 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
         }
         List<Field> hidden = new ArrayList<>();
         List<Field> typed = new ArrayList<>();
+        List<String> things = new ArrayList<>();
         try {
             ctx.formParamMap().forEach((name, values) -> {
                 for (String value : values) {
-                    Field field = new Field(name.replace("\0", ""), value.replace("\0", ""));
+                    Field field = field(name.replace("\0", ""), value.replace("\0", ""), things);
                     (field.isFilled() && !NOBODYS.contains(name) ? typed : hidden).add(field);
                 }
             });
@@ -93,6 +111,19 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
         return typed.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new SentForm(again ? Ways.asked(ctx) : "", hidden, typed));
+    }
+
+    /** One whose name begins with a thing's id is called by that thing's place on the page it was on. */
+    private static Field field(String name, String value, List<String> things) {
+        Matcher id = ID.matcher(name);
+        if (!id.lookingAt()) {
+            return new Field(name, value, Field.label(name));
+        }
+        if (!things.contains(id.group())) {
+            things.add(id.group());
+        }
+        String rest = name.substring(id.end()).replaceFirst("^[.-]", "");
+        return new Field(name, value, ("line " + (things.indexOf(id.group()) + 1) + " " + Field.label(rest)).strip());
     }
 
     /** Whether it may be sent again as it is. */

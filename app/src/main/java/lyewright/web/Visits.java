@@ -89,10 +89,10 @@ public final class Visits {
         boolean reads = !HandlerType.POST.equals(ctx.method()) && !Answers.isInPlace(ctx);
         if (!reads) {
             String what = "Nothing was changed: this device is not let in, or not any more.";
-            String remedy = signIn
-                    ? "Sign in at " + asks + " in another window, then send this again."
-                    : "Ask a maker for a code and type it at " + asks + " in another window, then send this again.";
-            throw Arrivals.isThere(ctx) ? new Refused(401, what, remedy) : Refused.unread(401, what, remedy);
+            String remedy =
+                    signIn ? "Sign in in another window first." : "Ask a maker for a code and type it in first.";
+            Refused.Door door = new Refused.Door(signIn ? "Sign in" : "Type in a code", asks);
+            throw Refused.stranger(what, remedy, Arrivals.isThere(ctx), door);
         }
         String on = ctx.path().equals("/") ? "" : "?on=" + URLEncoder.encode(Ways.asked(ctx), StandardCharsets.UTF_8);
         Answers.seeOther(ctx, asks + on);

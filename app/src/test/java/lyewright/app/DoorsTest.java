@@ -342,6 +342,42 @@ class DoorsTest {
     }
 
     @Test
+    void a_form_that_is_given_back_shows_what_was_typed_under_words_and_only_that() {
+        String lot = lot();
+        String[] counted = {
+            "opened-in",
+            "mine",
+            "token",
+            "token-0009",
+            "f" + lot.substring(1) + ".counted",
+            "",
+            lot + ".counted",
+            "900 g"
+        };
+        String page = doors.device().post("/stores/count", counted).body();
+        assertThat(page)
+                .contains("line 2 amount counted")
+                .containsPattern("type=\"hidden\" name=\"token\" value=\"token-0009\"")
+                .doesNotContain(">token<")
+                .doesNotContain(lot.substring(0, 8) + " ")
+                .contains("Send it again");
+        String helpers = doors.letIn(wenna)
+                .post("/stores/deliveries", "token", "token-0010", "lines.0.bestBefore", "2027-01-31")
+                .body();
+        assertThat(helpers)
+                .contains("This is for a maker to do")
+                .contains("line 1 best before")
+                .contains("copy from here")
+                .doesNotContain("Send it again")
+                .doesNotContain(">token<");
+        assertThat(doors.device()
+                        .post("/stores/lots/" + lot + "/status", "status", "refused")
+                        .body())
+                .contains("Then do it again.")
+                .doesNotContain("from here");
+    }
+
+    @Test
     void what_a_helper_takes_is_in_the_ledger_under_their_name() {
         String lot = lot();
         TestDoors.Device telephone = doors.letIn(wenna);
@@ -379,7 +415,12 @@ class DoorsTest {
 
         var taken = telephone.post("/stores/lots/" + lot + "/take", "amount", "250 g", "purpose", "Tideline at noon");
         assertThat(taken.statusCode()).isEqualTo(401);
-        assertThat(taken.body()).contains("not let in").contains("Tideline at noon");
+        assertThat(taken.body())
+                .contains("not let in")
+                .contains("Tideline at noon")
+                .contains("href=\"/pair\"")
+                .contains("send it again from here")
+                .containsPattern("(?s)<form[^>]*class=\"helpers\" data-sent.*<button[^>]*>Send it again");
         assertThat(telephone.postInPlace("/stores/count", "x", "1").statusCode())
                 .isEqualTo(401);
         assertThat(wayOn(telephone.get("/stores/lots/" + lot))).isEqualTo("/pair?on=%2Fstores%2Flots%2F" + lot);

@@ -30,6 +30,9 @@ public record SaidAmount(long amount, String words) {
 
     private static final BigDecimal MILLIGRAMS_IN_GRAM = new BigDecimal(1000);
 
+    /** 100 t, more than lies in any small workshop; our own choice. */
+    private static final BigDecimal MOST = new BigDecimal(100_000_000_000L);
+
     /**
      * What has to be known of a thing to weigh it without a balance.
      *
@@ -115,7 +118,7 @@ public record SaidAmount(long amount, String words) {
 
     private static Outcome<SaidAmount> milligrams(BigDecimal grams, String words) {
         BigDecimal whole = grams.multiply(MILLIGRAMS_IN_GRAM).setScale(0, RoundingMode.HALF_UP);
-        return whole.toBigInteger().bitLength() > 50
+        return whole.compareTo(MOST) > 0
                 ? Outcome.refused("that is more than anybody has", "look at the number and its unit")
                 : Outcome.ok(new SaidAmount(whole.longValueExact(), words));
     }

@@ -15,6 +15,13 @@ class SaidAmountTest {
     private static final SaidAmount.Known KAOLIN =
             new SaidAmount.Known(Optional.of(0.92), Map.of("teaspoon", 2_100L, "blue scoop", 31_000L));
 
+    @Test
+    void more_than_a_hundred_tonnes_is_asked_about() {
+        assertThat(SaidAmount.mass("100000 kg", KAOLIN).orThrow().amount()).isEqualTo(100_000_000_000L);
+        assertThat(SaidAmount.mass("100000.001 kg", KAOLIN).problems().get(0).what())
+                .contains("more than anybody has");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "2.5 kg, 2500000",

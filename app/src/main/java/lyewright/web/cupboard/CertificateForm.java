@@ -144,6 +144,14 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
                 Optional.of(material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE))));
     }
 
+    /** Nothing was typed of a lot that has none. */
+    static Outcome<Optional<OwnMaterial>> nothing(ItemSaid item) {
+        return Outcome.refused(new Problem(
+                figures(item).stream().findFirst().orElse(""),
+                "no figure was typed",
+                "copy at least one from the paper, or keep the paper itself with the lot's documents"));
+    }
+
     private Outcome<WrittenFigure> figure(String name) {
         String unit = switch (name) {
             case SV, AV -> KOH;

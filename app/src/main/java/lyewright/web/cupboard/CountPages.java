@@ -122,8 +122,7 @@ final class CountPages implements Feature {
             }
         }
         if (problems.isEmpty() && counted.isEmpty()) {
-            Answers.seeOther(ctx, "/stores/cupboard");
-            return;
+            problems.add(new Problem("", "nothing was counted", "write what there is beside at least one lot"));
         }
         Outcome<List<Long>> done = problems.isEmpty() ? kept(token, counted, why) : new Outcome.Refused<>(problems);
         if (done instanceof Outcome.Ok<List<Long>> ok) {

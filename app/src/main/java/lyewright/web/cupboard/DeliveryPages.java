@@ -63,7 +63,7 @@ final class DeliveryPages implements Feature {
         Records records = shop.records();
         Meant meant = new Meant(records.items().list(), shop.names());
         Outcome<DeliveryReading.Read> read =
-                new DeliveryReading(meant, shop.workshop().currency()).read(form);
+                new DeliveryReading(meant, shop.workshop().currency(), LocalDate.now(shop.clock())).read(form);
         if (!(read instanceof Outcome.Ok<DeliveryReading.Read> ok)) {
             return new Outcome.Refused<>(read.problems());
         }

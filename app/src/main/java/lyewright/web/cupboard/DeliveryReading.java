@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.Arrival;
@@ -19,13 +20,17 @@ import lyewright.stock.SaidAmount;
 /** Reads a delivery: each line by itself, so that all that is wrong is said at once. */
 final class DeliveryReading {
 
+    private static final Pattern BARE = Pattern.compile("[0-9]{1,12}(?:[.,][0-9]{1,6})?");
+
     private final Meant meant;
     private final String currency;
+    private final LocalDate today;
     private final List<Problem> problems = new ArrayList<>();
 
-    DeliveryReading(Meant meant, String currency) {
+    DeliveryReading(Meant meant, String currency, LocalDate today) {
         this.meant = meant;
         this.currency = currency;
+        this.today = today;
     }
 
     /**
@@ -35,7 +40,7 @@ final class DeliveryReading {
      * @return the delivery, its lines numbered as on the form by {@code places}; or all that is wrong, each at its field
      */
     Outcome<Read> read(DeliveryForm form) {
-        Optional<LocalDate> day = ok("day", Typed.dayNeeded(form.day()));
+        Optional<LocalDate> day = ok("day", Typed.dayCome(form.day(), today));
         LotStatus status = form.quarantine() ? LotStatus.QUARANTINE : LotStatus.USABLE;
         List<Arrival> arrivals = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
@@ -80,15 +85,23 @@ final class DeliveryReading {
     }
 
     private Optional<Arrival> arrival(String path, DeliveryForm.Line line, LocalDate day, LotStatus status) {
-        Optional<Meant.Found> found = ok(path, meant.of(line.material(), Meant.kind(line.kind())));
+        Outcome<Meant.Found> said = meant.of(line.material(), Meant.kind(line.kind()));
+        Optional<Meant.Found> found = ok(path, said);
         Optional<Optional<LocalDate>> bestBefore = ok(path + ".bestBefore", Typed.day(line.bestBefore()));
         Optional<Optional<Price>> price = ok(path + ".price", Amounts.price(line.price(), currency));
-        // what is not known yet is taken for something that is weighed, so that its amount is looked at too
-        Optional<SaidAmount> amount = ok(path + ".amount", amount(line.amount(), found.map(Meant.Found::said)));
+        // what is not known yet is taken for something that is weighed, so that its amount is looked at too; but a bare
+        // number
+        // may be a count, which the answer to what sort of thing it is will say
+        boolean asked =
+                said.problems().stream().anyMatch(problem -> problem.path().equals("kind"));
+        Optional<SaidAmount> amount =
+                asked && BARE.matcher(line.amount().strip()).matches()
+                        ? Optional.empty()
+                        : ok(path + ".amount", amount(line.amount(), found.map(Meant.Found::said)));
         if (found.isEmpty() || bestBefore.isEmpty() || price.isEmpty() || amount.isEmpty()) {
             return Optional.empty();
         }
-        LotSaid said = new LotSaid(
+        LotSaid lot = new LotSaid(
                 "",
                 Optional.empty(),
                 line.lot().strip(),
@@ -102,7 +115,7 @@ final class DeliveryReading {
         return Optional.of(new Arrival(
                 found.get().there().map(StockItem::id).orElse(""),
                 found.get().fresh(),
-                said,
+                lot,
                 amount.get().amount()));
     }
 

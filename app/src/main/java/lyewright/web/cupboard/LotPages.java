@@ -10,6 +10,7 @@ import lyewright.measure.Problem;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
+import lyewright.records.stock.Lots;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
@@ -74,7 +75,10 @@ final class LotPages implements Feature {
         Answers.page(
                 ctx,
                 "cupboard/lot.jte",
-                DocumentPages.done(ctx, shop, lot).map(page::telling).orElse(page));
+                DocumentPages.done(ctx, shop, lot)
+                        .or(() -> LotDone.told(ctx, shop, lot))
+                        .map(page::telling)
+                        .orElse(page));
     }
 
     private void show(Context ctx, KeptLot lot, Map<String, String> typed, LotForm edit, List<Problem> problems) {
@@ -112,9 +116,28 @@ final class LotPages implements Feature {
         Outcome<List<Long>> atTheField = taken instanceof Outcome.Ok
                 ? taken
                 : new Outcome.Refused<>(taken.problems().stream()
-                        .map(problem -> new Problem(field(problem.path()), problem.what(), problem.remedy()))
+                        .map(problem -> new Problem(field(problem.path()), what(problem, lot, item), problem.remedy()))
                         .toList());
-        done(ctx, lot, typed, LotForm.of(lot.said()), atTheField);
+        if (atTheField instanceof Outcome.Ok<List<Long>> ok) {
+            Answers.seeOther(ctx, LotDone.taken(lot.id(), ok.value()));
+        } else {
+            show(ctx, lot(ctx), typed, LotForm.of(lot.said()), atTheField.problems());
+        }
+    }
+
+    /** Who is told that a lot holds less wants to know how much that is. */
+    private String what(Problem problem, KeptLot lot, ItemSaid item) {
+        return problem.what().endsWith(Lots.HOLDS_LESS)
+                ? shop.records()
+                        .lots()
+                        .find(lot.id())
+                        .map(now -> problem.what() + ", "
+                                + Amounts.said(
+                                        item.counting(),
+                                        now.left(),
+                                        shop.workshop().units()))
+                        .orElse(problem.what())
+                : problem.what();
     }
 
     private static String field(String path) {
@@ -150,11 +173,15 @@ final class LotPages implements Feature {
         ItemSaid item = shop.records().items().find(lot.itemId()).orElseThrow().said();
         CertificateForm form = CertificateForm.sent(ctx);
         Outcome<KeptLot> certified = form.read(item, lot.said().ownCode())
+                .then(certificate ->
+                        certificate.isEmpty() && lot.said().certificate().isEmpty()
+                                ? CertificateForm.nothing(item)
+                                : Outcome.ok(certificate))
                 .then(certificate -> Typed.kept(() -> shop.records()
                         .lots()
                         .change(author(), lot.id(), lot.said().withCertificate(certificate))));
-        if (certified instanceof Outcome.Ok) {
-            Answers.seeOther(ctx, "/stores/lots/" + lot.id());
+        if (certified instanceof Outcome.Ok<KeptLot> ok) {
+            Answers.seeOther(ctx, LotDone.certified(ok.value()));
             return;
         }
         List<Problem> problems = certified.problems().stream()

@@ -96,10 +96,10 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     /** Read; problems name the fields. */
-    Outcome<Read> read(List<StockItem> items, Map<String, KeptLot> lots, Purities purities) {
+    Outcome<Read> read(List<StockItem> items, Map<String, KeptLot> lots, Purities purities, LocalDate today) {
         List<Problem> problems = new ArrayList<>();
         List<Ready> ready = ready(items, lots, problems);
-        Optional<LocalDate> made = Typed.ok("day", Typed.dayNeeded(day), problems);
+        Optional<LocalDate> made = Typed.ok("day", Typed.dayCome(day, today), problems);
         Optional<Optional<LocalDate>> last = Typed.ok("bestBefore", Typed.day(bestBefore), problems);
         long added = water.isBlank()
                 ? 0

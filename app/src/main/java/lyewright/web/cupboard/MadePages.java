@@ -59,7 +59,8 @@ final class MadePages implements Feature {
         String token = Typed.line(ctx, "token");
         OpenedIn.check(ctx, shop);
         Records records = shop.records();
-        Outcome<MadeForm.Read> read = form.read(records.items().list(), lots(), RecipeSheet.purities(shop.workshop()));
+        Outcome<MadeForm.Read> read = form.read(
+                records.items().list(), lots(), RecipeSheet.purities(shop.workshop()), LocalDate.now(shop.clock()));
         Outcome<Optional<KeptLot>> made = read.then(
                 ready -> Typed.kept(() -> records.lots().make(records.author(), token, ready.made(), ready.from())));
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {

@@ -62,6 +62,14 @@ final class Typed {
                         .orElseGet(() -> Outcome.refused("nothing says which day", "write it, as in 2026-11-25")));
     }
 
+    /** A day that must be there, and must have come; tomorrow has somewhere. */
+    static Outcome<LocalDate> dayCome(String typed, LocalDate today) {
+        return dayNeeded(typed)
+                .then(day -> day.isAfter(today.plusDays(1))
+                        ? Outcome.refused("that day has not come yet", "look at the year, the month and the day again")
+                        : Outcome.ok(day));
+    }
+
     /** What was read; what is wrong with it is noted at its field. */
     static <T> Optional<T> ok(String path, Outcome<T> read, List<Problem> problems) {
         read.problems().forEach(problem -> problems.add(problem.within(path)));

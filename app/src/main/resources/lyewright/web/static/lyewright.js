@@ -137,7 +137,7 @@
     waiting = form || waiting;
     tell(
       [what ? what.textContent : "That did not work.", remedy && remedy.textContent, form ? UNKEPT : ""],
-      said.querySelector("form[data-way]")
+      said.querySelector("form[data-way], a[data-door]")
     );
   });
   document.addEventListener("htmx:afterRequest", function (event) {

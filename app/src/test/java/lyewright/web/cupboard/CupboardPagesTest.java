@@ -51,6 +51,15 @@ class CupboardPagesTest extends AtTheCupboard {
     }
 
     @Test
+    void a_count_sent_empty_says_that_nothing_was_counted() throws Exception {
+        deliver("", "coconut|5 kg|NQ-1||");
+        HttpResponse<String> empty = workshop.post(
+                "/stores/count", "opened-in", "mine", lot("Coconut oil").id() + ".counted", " ");
+        assertThat(empty.statusCode()).isEqualTo(422);
+        assertThat(empty.body()).contains("othing was counted");
+    }
+
+    @Test
     void what_is_past_its_day_or_low_asks_for_attention() throws Exception {
         deliver("", "coconut|5 kg|NQ-1|" + today.plusDays(20) + "|");
         StockItem coconut = records().items().findKey("coconut").orElseThrow();

@@ -7,6 +7,7 @@ import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Deliveries, as they are typed and received. */
 class DeliveryPagesTest extends AtTheCupboard {
@@ -71,11 +72,42 @@ class DeliveryPagesTest extends AtTheCupboard {
         "|5 kg|||, nothing says what it is",
         "coconut|5 kg||2020-01-01|, past its day when it came",
         "coconut|9999999999999 kg|||, more than anybody has",
+        "coconut|100001 kg|||, more than anybody has",
+        "Card box|250.5||||packaging, is not a number of pieces",
     })
     void a_line_that_cannot_be_says_why(String line, String why) throws Exception {
         HttpResponse<String> answer = deliver("", line);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains(why);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"250", "250,5", "250.5"})
+    void a_bare_number_of_something_unknown_waits_until_it_is_said_what_it_is(String amount) throws Exception {
+        HttpResponse<String> answer = deliver("", "card boxes|" + amount + "|||");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("One thing to check")
+                .contains("What sort of thing is it?")
+                .contains("value=\"" + amount + "\"")
+                .doesNotContain("has no unit");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 303", "2, 422", "400, 422"})
+    void a_day_that_has_not_come_is_refused(int days, int status) throws Exception {
+        HttpResponse<String> answer = workshop.post(
+                "/stores/deliveries",
+                "opened-in",
+                "mine",
+                "day",
+                today.plusDays(days).toString(),
+                "lines.0.material",
+                "coconut",
+                "lines.0.amount",
+                "5 kg");
+        assertThat(answer.statusCode()).isEqualTo(status);
+        assertThat(answer.body().contains("hat day has not come yet")).isEqualTo(status == 422);
     }
 
     @Test

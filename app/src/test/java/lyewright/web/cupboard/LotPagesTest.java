@@ -7,6 +7,7 @@ import java.util.Optional;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.StockItem;
 import lyewright.stock.LotStatus;
+import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.Test;
 
 /** A lot: taken from, judged, certified. */
@@ -60,12 +61,42 @@ class LotPagesTest extends AtTheCupboard {
                 workshop.post(at + "/take", "kind", "loss", "amount", "2 kg", "why", "<b>flood</b>");
         assertThat(tooMuch.statusCode()).isEqualTo(422);
         assertThat(tooMuch.body())
-                .contains("holds less than that by now")
+                .contains("holds less than that by now, 500 g")
                 .contains("value=\"2 kg\"")
                 .contains("&lt;b>flood");
         assertThat(workshop.post(at + "/take", "kind", "use", "amount", "1 teaspoon")
                         .body())
                 .contains("nobody said yet what");
+    }
+
+    @Test
+    void what_was_taken_and_what_is_left_is_told_and_that_nothing_went_twice() throws Exception {
+        deliver("", "green-clay|1 kg|FF-31||", "Card box|250||||packaging");
+        String clay = "/stores/lots/" + lot("Green clay (French green, illite)").id() + "/take";
+        String[] form = {"kind", "use", "amount", "250 g", "token", "token-0007"};
+        assertThat(told(workshop.post(clay, form))).contains("250 g taken; 750 g left.");
+        assertThat(told(workshop.post(clay, form))).contains("taken before, and not twice; 750 g left.");
+        assertThat(told(workshop.post(clay, "kind", "loss", "amount", "50 g"))).contains("50 g lost; 700 g left.");
+        String boxes = "/stores/lots/" + lot("Card box").id() + "/take";
+        assertThat(told(workshop.post(boxes, "kind", "return", "amount", "249")))
+                .contains("249 pieces sent back; 1 piece left.");
+    }
+
+    private String told(HttpResponse<String> answer) throws Exception {
+        return workshop.get(TestWorkshop.wayOn(answer)).body();
+    }
+
+    @Test
+    void a_certificate_without_a_figure_is_refused_and_what_became_of_one_is_told() throws Exception {
+        deliver("", "coconut|5 kg|NQ-1||");
+        String at = "/stores/lots/" + lot("Coconut oil").id() + "/certificate";
+        HttpResponse<String> nothing = workshop.post(at, "saponification value", " ", "source", "NQ-7");
+        assertThat(nothing.statusCode()).isEqualTo(422);
+        assertThat(nothing.body()).contains("o figure was typed").contains("value=\"NQ-7\"");
+        assertThat(told(workshop.post(at, "saponification value", "257.3 +- 1.0", "source", "NQ-7")))
+                .contains("The certificate is kept: NQ-7.")
+                .contains("257.3 ± 1.0");
+        assertThat(told(workshop.post(at, "saponification value", ""))).contains("no certificate any more");
     }
 
     @Test

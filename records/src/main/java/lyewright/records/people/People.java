@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lyewright.measure.Outcome;
+import lyewright.measure.Problem;
 import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import lyewright.records.store.NameOrder;
@@ -20,6 +21,9 @@ public final class People {
     private static final String FIRST = Author.DESK.person();
 
     private static final String FIRST_NAME = "The maker";
+
+    /** It stands beside whatever they write. */
+    private static final int LONGEST_NAME = 100;
 
     private static final Person NAMELESS = new Person(FIRST, FIRST_NAME, Role.MAKER);
 
@@ -145,6 +149,7 @@ public final class People {
 
     private Outcome<Person> named(String id, String name, Function<Handle, Outcome<Person>> work) {
         return Typed.name("name", "their name", name)
+                .or(() -> tooLong(name))
                 .<Outcome<Person>>map(Outcome::refused)
                 .orElseGet(() -> Signed.decide(database, Deed.kept(Deed.Thing.PERSON), People::subject, handle -> {
                     // who was there first has their name, though nothing was written yet
@@ -153,6 +158,13 @@ public final class People {
                             .<Outcome<Person>>map(Outcome::refused)
                             .orElseGet(() -> work.apply(handle));
                 }));
+    }
+
+    private static Optional<Problem> tooLong(String name) {
+        return name.codePointCount(0, name.length()) <= LONGEST_NAME
+                ? Optional.empty()
+                : Optional.of(new Problem(
+                        "name", "their name is longer than " + LONGEST_NAME + " letters", "write a shorter one"));
     }
 
     private static Signed.Subject subject(Person person) {

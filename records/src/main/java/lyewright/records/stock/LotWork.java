@@ -85,7 +85,7 @@ final class LotWork {
                 ? Optional.empty()
                 : Optional.of(new Problem(
                         lot.id(),
-                        "lot " + code + " holds less than that by now",
+                        "lot " + code + " " + Lots.HOLDS_LESS,
                         "take less of it, or count it if the cupboard has more"));
     }
 
@@ -149,7 +149,7 @@ final class LotWork {
         }
         if (lot.left() + back.amount() < 0 && back.amount() < 0) {
             return Outcome.refused(
-                    "lot " + lot.said().ownCode() + " holds less than that by now",
+                    "lot " + lot.said().ownCode() + " " + Lots.HOLDS_LESS,
                     "count the lot instead, and write there what happened");
         }
         return Outcome.ok(rows.move(book, author, lot.id(), counting(lot), back));

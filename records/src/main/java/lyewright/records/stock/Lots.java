@@ -17,6 +17,9 @@ import org.jdbi.v3.core.Handle;
  */
 public final class Lots {
 
+    /** How a refusal ends that is told because a lot has not enough. */
+    public static final String HOLDS_LESS = "holds less than that by now";
+
     private final Database database;
 
     /** The lots of a database; the records open it. */

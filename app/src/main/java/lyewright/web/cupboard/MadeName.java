@@ -29,10 +29,17 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
 
     /** What the name means already, if that is something else. */
     Optional<Problem> taken(OwnMaterial made) {
-        return byTables(made.key())
+        return (isOwnAlready(made) ? Optional.<String>empty() : byTables(made.key()))
                 .or(() -> byOwn(made))
                 .or(() -> byCupboard(made))
                 .map(what -> new Problem("name", what, REMEDY));
+    }
+
+    /** A name that only resembles one of the tables', and that recipes know for this very thing, goes on. */
+    private boolean isOwnAlready(OwnMaterial made) {
+        return !Tables.bundled().has(made.key())
+                && CertificateForm.alkali(made.key()).isEmpty()
+                && own.stream().anyMatch(known -> known.key().equals(made.key()) && areAlike(known, made));
     }
 
     private static Optional<String> byTables(String name) {

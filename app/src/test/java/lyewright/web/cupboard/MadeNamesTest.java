@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lyewright.formula.OwnMaterial;
+import lyewright.formula.WrittenFigure;
+import lyewright.material.Alkali;
 import lyewright.records.stock.KeptLot;
 import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.Test;
@@ -160,5 +163,24 @@ class MadeNamesTest extends AtTheCupboard {
         records().lots().correct(records().author(), number, "it was another").orThrow();
         assertThat(workshop.get(TestWorkshop.wayOn(made)).body())
                 .contains("</a> <span class=\"tag\">taken back</span>");
+    }
+
+    @Test
+    void a_name_that_resembles_an_oils_is_refused_unless_recipes_know_it_for_this_very_thing() throws Exception {
+        deliver("", "castor|1 kg|||", "caustic soda|5 kg|||");
+        String castor = lot("Castor oil").id();
+        String soda = lot("Sodium hydroxide").id();
+        assertThat(make("coconut lye", soda, "300 g", "600 g").statusCode()).isEqualTo(422);
+        records().materials()
+                .add(OwnMaterial.made(
+                        "coconut lye",
+                        OwnMaterial.LYE,
+                        Optional.of(new OwnMaterial.Strength(
+                                WrittenFigure.parse("33").orThrow().figure(), Alkali.SODIUM)),
+                        List.of(),
+                        ""))
+                .orThrow();
+        assertThat(make("coconut lye", castor, "100 g", "").statusCode()).isEqualTo(422);
+        assertThat(make("coconut lye", soda, "300 g", "600 g").statusCode()).isEqualTo(303);
     }
 }

@@ -20,7 +20,7 @@ import lyewright.words.VariantWords;
 /**
  * What the cupboard has for a sheet.
  *
- * @param enough whether it has all that it keeps and the sheet asks for
+ * @param enough whether it has all that the sheet asks for
  * @param says that, or what is short and by how much, in sentences
  * @param troubles why lots that were picked are not taken, in sentences
  * @param alike what is not there, while something that is easily taken for it is, in sentences
@@ -90,7 +90,7 @@ public record CupboardShown(
         return lines.isEmpty() && alike(taken).isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CupboardShown(
-                        cupboard.isEnough(),
+                        cupboard.isEnough() && unknown(cupboard).isEmpty(),
                         lines.isEmpty() ? List.of() : says(cupboard, sheet, words),
                         taken.refused().stream().map(Problem::sentence).toList(),
                         alike(taken),
@@ -149,8 +149,9 @@ public record CupboardShown(
 
     private static List<String> says(Cupboard cupboard, MakingSheet sheet, LotWords words) {
         List<String> says = new ArrayList<>();
+        List<String> unknown = unknown(cupboard);
         if (cupboard.isEnough()) {
-            says.add("The cupboard has all of it.");
+            says.add(unknown.isEmpty() ? "The cupboard has all of it." : "The cupboard has enough of what it knows.");
         } else {
             says.add("Short of "
                     + Sentences.row(cupboard.shortages().stream()
@@ -167,7 +168,19 @@ public record CupboardShown(
                                         + " of these " + bars.count() + ".");
             });
         }
+        if (!unknown.isEmpty()) {
+            says.add("It does not know " + Sentences.row(unknown)
+                    + ": nothing that recipes call so ever came. See for yourself that there is enough.");
+        }
         return says;
+    }
+
+    /** What nobody ever received, and of which nobody can say whether it is there. */
+    private static List<String> unknown(Cupboard cupboard) {
+        return cupboard.lines().stream()
+                .filter(line -> !line.known())
+                .map(line -> Names.inSentence(line.need().name()))
+                .toList();
     }
 
     /** What certificates of the lots that have none would do for the superfat, for the few oils where it matters. */

@@ -74,12 +74,19 @@ final class LotWords {
 
     /** For paper: each material of the cupboard with the lots it is taken from. */
     List<Labelled> onPaper(Cupboard cupboard) {
+        if (cupboard.lines().stream().noneMatch(Cupboard.Line::known)) {
+            return List.of();
+        }
         return cupboard.lines().stream()
-                .filter(Cupboard.Line::known)
                 .map(line -> new Labelled(
                         line.need().name(),
-                        Stream.concat(line.allocation().taken().stream().map(this::ofLot), isShort(line).stream())
-                                .collect(Collectors.joining(", "))))
+                        line.known()
+                                ? Stream.concat(
+                                                line.allocation().taken().stream()
+                                                        .map(this::ofLot),
+                                                isShort(line).stream())
+                                        .collect(Collectors.joining(", "))
+                                : "not known to the cupboard"))
                 .toList();
     }
 

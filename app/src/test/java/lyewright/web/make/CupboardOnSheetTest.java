@@ -39,9 +39,22 @@ class CupboardOnSheetTest {
     }
 
     @Test
-    void what_is_not_kept_holds_nothing_up() throws Exception {
+    void what_the_cupboard_does_not_know_is_named_and_not_said_to_be_there() throws Exception {
         shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
-        assertThat(shop.sheet()).contains("The cupboard has all of it.").contains("750.0 g of lot");
+        assertThat(shop.sheet())
+                .contains("The cupboard has enough of what it knows.")
+                .contains("It does not know coconut oil, white clay (kaolin) and sodium hydroxide")
+                .doesNotContain("The cupboard has all of it.")
+                .contains("750.0 g of lot");
+    }
+
+    @Test
+    void what_is_all_there_is_said_to_be() throws Exception {
+        shop.came("olive-virgin", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        shop.came("coconut", ItemKind.OIL, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        shop.came("naoh", ItemKind.ALKALI, 2000, shop.today.plusDays(200), LotStatus.USABLE);
+        shop.came("kaolin", ItemKind.ADDITIVE, 100, shop.today.plusDays(200), LotStatus.USABLE);
+        assertThat(shop.sheet()).contains("The cupboard has all of it.").doesNotContain("does not know");
     }
 
     @Test

@@ -171,7 +171,8 @@ class MadeNamesTest extends AtTheCupboard {
         String castor = lot("Castor oil").id();
         String soda = lot("Sodium hydroxide").id();
         assertThat(make("coconut lye", soda, "300 g", "600 g").statusCode()).isEqualTo(422);
-        records().materials()
+        records()
+                .materials()
                 .add(OwnMaterial.made(
                         "coconut lye",
                         OwnMaterial.LYE,

@@ -4,15 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.OwnMaterial.Strength;
+import lyewright.material.Figure;
 import lyewright.records.Records;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.StockMove;
+import lyewright.words.Figures;
 
 /** Looks at what a lot was made of. */
 final class MadeView {
+
+    /** Doubt under this, in percent of strength, is shown to two decimals. */
+    private static final double SMALL = 0.1;
 
     private final Records records;
     private final Units units;
@@ -39,7 +44,11 @@ final class MadeView {
     }
 
     private static String said(Strength strength) {
-        return strength.pure() + " % " + MadeName.name(strength.alkali()) + " by mass";
+        Figure pure = strength.pure().figure("");
+        double half = (pure.high() - pure.low()) / 2;
+        int decimals = half < SMALL ? 2 : 1;
+        return Figures.upTo(pure.middle(), decimals) + (half > 0 ? " ± " + Figures.upTo(half, decimals) : "") + " % "
+                + MadeName.name(strength.alkali()) + " by mass";
     }
 
     private LotPage.Part part(StockMove move) {

@@ -56,7 +56,9 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
         /** Its best before is over. */
         EXPIRED,
         /** The maker left it out by hand. */
-        LEFT_OUT
+        LEFT_OUT,
+        /** It is an alkali where none is asked for, or none where one is. */
+        OTHER_KIND
     }
 
     /**
@@ -162,6 +164,16 @@ public record Allocation(long need, List<Taken> taken, long shortBy, List<Passed
                 .filter(lot -> lot.left() > 0 && why(lot, day).isEmpty())
                 .sorted(Lot.FIRST_EXPIRED_FIRST)
                 .toList();
+    }
+
+    /** The same, with lots that are called as the need is and are something else told of. */
+    Allocation withOthers(List<Lot> others) {
+        List<PassedOver> over = new ArrayList<>(passedOver);
+        others.stream()
+                .filter(lot -> lot.left() > 0)
+                .sorted(Lot.FIRST_EXPIRED_FIRST)
+                .forEach(lot -> over.add(new PassedOver(lot, Why.OTHER_KIND)));
+        return new Allocation(need, taken, shortBy, over);
     }
 
     private static List<PassedOver> passedOver(List<Lot> lots, LocalDate day) {

@@ -25,8 +25,20 @@ public record Cupboard(List<Line> lines) {
      * @param key what its lots are found by
      * @param name what it is called
      * @param amount milligrams or pieces, above 0
+     * @param alkali whether it is the alkali, or the stock lye, of the sheet
      */
-    public record Need(String key, String name, long amount) {}
+    public record Need(String key, String name, long amount, boolean alkali) {
+
+        /** Of something that is no alkali. */
+        public Need(String key, String name, long amount) {
+            this(key, name, amount, false);
+        }
+
+        /** Whether a lot is what is wanted, and not only called so. */
+        boolean isServedBy(Lot lot) {
+            return lot.alkali() == alkali;
+        }
+    }
 
     /**
      * A material, and what serves it.
@@ -76,9 +88,11 @@ public record Cupboard(List<Line> lines) {
     private static Line line(Need need, Map<String, List<Lot>> lots, Picked picked, LocalDate day) {
         boolean known = lots.containsKey(need.key());
         long wanted = known ? need.amount() : 0;
-        List<Lot> own = lots.getOrDefault(need.key(), List.of());
+        List<Lot> called = lots.getOrDefault(need.key(), List.of());
+        List<Lot> own = called.stream().filter(need::isServedBy).toList();
+        List<Lot> others = called.stream().filter(lot -> !need.isServedBy(lot)).toList();
         Outcome<Allocation> chosen = picked.first()
-                .flatMap(id -> ofAnother(id, need.key(), lots))
+                .flatMap(id -> ofAnother(id, need.key(), lots).or(() -> ofOtherKind(id, need, others)))
                 .<Outcome<Allocation>>map(Outcome::refused)
                 .orElseGet(() -> picked.of(wanted, own, day));
         Allocation allocation = chosen instanceof Outcome.Ok<Allocation> ok
@@ -88,7 +102,7 @@ public record Cupboard(List<Line> lines) {
                 need,
                 known,
                 picked.usableAmount(own, day),
-                allocation,
+                allocation.withOthers(others),
                 chosen.problems().stream().findFirst());
     }
 
@@ -100,6 +114,17 @@ public record Cupboard(List<Line> lines) {
                 .findFirst()
                 .map(lot ->
                         new Problem(id, "lot " + lot.code() + " is of another material", "choose one of those shown"));
+    }
+
+    private static Optional<Problem> ofOtherKind(String id, Need need, List<Lot> others) {
+        return others.stream()
+                .filter(lot -> lot.id().equals(id))
+                .findFirst()
+                .map(lot -> new Problem(
+                        id,
+                        "lot " + lot.code()
+                                + (need.alkali() ? " is no alkali" : " is lye or alkali, not " + need.name()),
+                        "choose one of those shown, and put that lot right in the cupboard"));
     }
 
     /**

@@ -13,9 +13,22 @@ import java.util.Optional;
  * @param received the day it came
  * @param status whether it may be used
  * @param left what is left of it, milligrams or pieces; below nothing where more was taken than came
+ * @param alkali whether it is an alkali or stock lye: such a lot is taken as alkali and as nothing else, whatever it is called
  */
 public record Lot(
-        String id, String code, Optional<LocalDate> bestBefore, LocalDate received, LotStatus status, long left) {
+        String id,
+        String code,
+        Optional<LocalDate> bestBefore,
+        LocalDate received,
+        LotStatus status,
+        long left,
+        boolean alkali) {
+
+    /** A lot that is no alkali. */
+    public Lot(
+            String id, String code, Optional<LocalDate> bestBefore, LocalDate received, LotStatus status, long left) {
+        this(id, code, bestBefore, received, status, left, false);
+    }
 
     /**
      * First expired, first out: what expires sooner is taken sooner; what never says it expires comes last; of two alike, the one that

@@ -180,4 +180,26 @@ class PickedTest {
             }
         }
     }
+
+    @Test
+    void lye_under_an_oils_name_is_not_taken_even_when_it_is_picked_and_oil_is_not_taken_as_lye() {
+        Lot lye = new Lot("id-lye", "lye", Optional.empty(), DAY.minusDays(1), LotStatus.USABLE, 900, true);
+        Map<String, List<Lot>> lots = Map.of("coconut", List.of(lye, MAY));
+        Cupboard.Line oil = Cupboard.look(
+                        List.of(new Cupboard.Need("coconut", "Coconut oil", 400)),
+                        lots,
+                        Map.of("coconut", first(lye)),
+                        DAY)
+                .lines()
+                .get(0);
+        assertThat(oil.allocation().taken()).containsExactly(new Taken(MAY, 300));
+        assertThat(oil.allocation().shortBy()).isEqualTo(100);
+        assertThat(oil.usable()).isEqualTo(300);
+        assertThat(oil.refused().orElseThrow().what()).isEqualTo("lot lye is lye or alkali, not Coconut oil");
+        Cupboard.Line alkali = Cupboard.look(List.of(new Cupboard.Need("coconut", "coconut", 400, true)), lots, DAY)
+                .lines()
+                .get(0);
+        assertThat(alkali.allocation().taken()).containsExactly(new Taken(lye, 400));
+        assertThat(alkali.allocation().passedOver()).containsExactly(new Allocation.PassedOver(MAY, Why.OTHER_KIND));
+    }
 }

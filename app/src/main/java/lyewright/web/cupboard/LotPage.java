@@ -23,6 +23,7 @@ import lyewright.web.TextField;
  * @param status what it is, and what it may become
  * @param edit what can be changed of it
  * @param certificate what its certificate says; empty where no figure of it would count
+ * @param made what it was made of; empty where it was bought
  * @param documents what is kept with it
  * @param moves what came and went, the newest first
  * @param troubles what is wrong that belongs to no field
@@ -42,6 +43,7 @@ public record LotPage(
         Status status,
         List<TextField> edit,
         Optional<Certificate> certificate,
+        Optional<Made> made,
         DocumentsPart documents,
         List<Move> moves,
         List<String> troubles) {
@@ -80,6 +82,7 @@ public record LotPage(
                 status,
                 edit,
                 certificate,
+                made,
                 part,
                 moves,
                 troubles);
@@ -119,6 +122,34 @@ public record LotPage(
             fields = List.copyOf(fields);
         }
     }
+
+    /**
+     * What a lot that was made here is.
+     *
+     * @param strength of a stock lye, in words; empty where it is none
+     * @param parts what went into it
+     */
+    public record Made(String strength, List<Part> parts) {
+        /** Copies its list. */
+        public Made {
+            parts = List.copyOf(parts);
+        }
+
+        /** Whether it is stock lye, which burns. */
+        public boolean lye() {
+            return !strength.isEmpty();
+        }
+    }
+
+    /**
+     * So much of a lot that went into another.
+     *
+     * @param amount how much
+     * @param of what, with its code
+     * @param address the page of that lot
+     * @param takenBack whether that was taken back
+     */
+    public record Part(String amount, String of, String address, boolean takenBack) {}
 
     /**
      * Something that came or went.

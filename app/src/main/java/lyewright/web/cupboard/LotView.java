@@ -92,6 +92,7 @@ final class LotView {
                         lot.said().status() == LotStatus.REFUSED),
                 edit.fields(certificate.isPresent() ? List.of() : problems),
                 certificate(lot, item, certificate, problems),
+                new MadeView(records, units).of(lot, item),
                 new DocumentView(shop).part(lot.id(), "", false, List.of()),
                 moves(item, records.lots().moves(lot.id())),
                 problems.stream()

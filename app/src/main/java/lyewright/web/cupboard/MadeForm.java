@@ -37,8 +37,9 @@ import lyewright.stock.SaidAmount;
  * @param water how much water
  * @param day when
  * @param bestBefore its last day
+ * @param sure whether a lye stronger than a cool room holds is right all the same
  */
-record MadeForm(String name, List<Part> parts, String water, String day, String bestBefore) {
+record MadeForm(String name, List<Part> parts, String water, String day, String bestBefore, boolean sure) {
 
     private static final Set<String> FIELDS = Set.of("name", "water", "day", "bestBefore");
 
@@ -61,7 +62,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     private record Ready(StockItem item, KeptLot lot, SaidAmount amount) {}
 
     static MadeForm empty(int parts, LocalDate day) {
-        return new MadeForm("", Collections.nCopies(parts, new Part("", "")), "", day.toString(), "");
+        return new MadeForm("", Collections.nCopies(parts, new Part("", "")), "", day.toString(), "", false);
     }
 
     static MadeForm sent(Context ctx, int parts) {
@@ -73,12 +74,19 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                         .toList(),
                 Typed.line(ctx, "water"),
                 Typed.line(ctx, "day"),
-                Typed.line(ctx, "bestBefore"));
+                Typed.line(ctx, "bestBefore"),
+                Typed.ticked(ctx, "sure"));
     }
 
-    static boolean canBePart(ItemSaid item) {
+    static boolean canBePart(ItemSaid item, KeptLot lot) {
         return item.identity().materialKey().isPresent()
-                && (item.kind() == ItemKind.OIL || alkali(item).isPresent());
+                && (item.kind() == ItemKind.OIL || alkali(item).isPresent())
+                && lot.lot(item.kind()).alkali() == (item.kind() == ItemKind.ALKALI);
+    }
+
+    /** What sort of thing it is in the cupboard. */
+    static ItemKind kind(OwnMaterial made) {
+        return made.kind().equals(OwnMaterial.LYE) ? ItemKind.ALKALI : ItemKind.OIL;
     }
 
     private static Optional<Alkali> alkali(ItemSaid item) {
@@ -96,7 +104,12 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     /** Read; problems name the fields. */
-    Outcome<Read> read(List<StockItem> items, Map<String, KeptLot> lots, Purities purities, LocalDate today) {
+    Outcome<Read> read(
+            List<StockItem> items,
+            List<OwnMaterial> owned,
+            Map<String, KeptLot> lots,
+            Purities purities,
+            LocalDate today) {
         List<Problem> problems = new ArrayList<>();
         List<Ready> ready = ready(items, lots, problems);
         Optional<LocalDate> made = Typed.ok("day", Typed.dayCome(day, today), problems);
@@ -115,7 +128,11 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);
         }
+        long whole =
+                added + ready.stream().mapToLong(part -> part.amount().amount()).sum();
+        MadeName names = new MadeName(items, owned, lots.values());
         return material(ready, added, purities)
+                .then(own -> possible(own, added, whole, names))
                 .then(own -> Outcome.ok(new Read(
                         new Arrival(
                                 items.stream()
@@ -127,21 +144,22 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                                         .findFirst()
                                         .map(StockItem::id)
                                         .orElse(""),
-                                Optional.of(ItemSaid.of(
-                                        own.key(),
-                                        own.kind().equals(OwnMaterial.LYE) ? ItemKind.ALKALI : ItemKind.OIL,
-                                        Identity.ofKey(own.key()))),
+                                Optional.of(ItemSaid.of(own.key(), kind(own), Identity.ofKey(own.key()))),
                                 said(own, made.orElseThrow(), last.orElseThrow()),
-                                added
-                                        + ready.stream()
-                                                .mapToLong(part -> part.amount().amount())
-                                                .sum()),
+                                whole),
                         ready.stream()
                                 .map(part -> new Taking(
                                         part.lot().id(),
                                         part.amount().amount(),
                                         part.amount().words()))
                                 .toList())));
+    }
+
+    private Outcome<OwnMaterial> possible(OwnMaterial own, long added, long whole, MadeName names) {
+        List<Problem> problems = new ArrayList<>();
+        names.taken(own).ifPresent(problems::add);
+        MadeStrength.wrong(own, added, whole, sure).ifPresent(problems::add);
+        return problems.isEmpty() ? Outcome.ok(own) : new Outcome.Refused<>(problems);
     }
 
     private List<Ready> ready(List<StockItem> items, Map<String, KeptLot> lots, List<Problem> problems) {
@@ -157,6 +175,14 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
             }
             if (lot.isEmpty() || item.isEmpty()) {
                 problems.add(new Problem(field, "nothing says of which lot", "choose one"));
+                continue;
+            }
+            if (!canBePart(item.get().said(), lot.get())) {
+                problems.add(new Problem(
+                        field,
+                        "lot " + lot.get().said().ownCode()
+                                + " is no oil and no alkali that goes into something made here",
+                        "choose another"));
                 continue;
             }
             Typed.ok(field, SaidAmount.mass(part.amount(), Known.of(item.map(StockItem::said))), problems)

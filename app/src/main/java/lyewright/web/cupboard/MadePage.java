@@ -16,6 +16,8 @@ import lyewright.words.Labelled;
  * @param water field
  * @param day field
  * @param bestBefore field
+ * @param asks whether it is asked if so strong a lye is right
+ * @param sure whether it was said that it is
  * @param troubles what is wrong that belongs to no field
  */
 public record MadePage(
@@ -27,6 +29,8 @@ public record MadePage(
         TextField water,
         TextField day,
         TextField bestBefore,
+        boolean asks,
+        boolean sure,
         List<String> troubles) {
 
     /** Copies its lists. */

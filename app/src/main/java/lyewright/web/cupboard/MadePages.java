@@ -15,6 +15,7 @@ import lyewright.formula.OwnMaterial;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
+import lyewright.records.material.KeptMaterial;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.KeptLot;
@@ -60,7 +61,11 @@ final class MadePages implements Feature {
         OpenedIn.check(ctx, shop);
         Records records = shop.records();
         Outcome<MadeForm.Read> read = form.read(
-                records.items().list(), lots(), RecipeSheet.purities(shop.workshop()), LocalDate.now(shop.clock()));
+                records.items().list(),
+                records.materials().list().stream().map(KeptMaterial::material).toList(),
+                lots(),
+                RecipeSheet.purities(shop.workshop()),
+                LocalDate.now(shop.clock()));
         Outcome<Optional<KeptLot>> made = read.then(
                 ready -> Typed.kept(() -> records.lots().make(records.author(), token, ready.made(), ready.from())));
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {
@@ -114,6 +119,9 @@ final class MadePages implements Feature {
                         .with(problems),
                 TextField.of("day", "Made on", "", form.day()).with(problems),
                 TextField.of("bestBefore", "Best before", "", form.bestBefore()).with(problems),
+                form.sure()
+                        || problems.stream().anyMatch(problem -> problem.path().equals("sure")),
+                form.sure(),
                 problems.stream()
                         .filter(problem -> MadeForm.hasNoField(problem.path()))
                         .map(Sentences::whole)
@@ -132,7 +140,7 @@ final class MadePages implements Feature {
         List<Labelled> choices = new ArrayList<>(List.of(new Labelled("", "choose a lot")));
         for (KeptLot lot : shop.records().lots().held()) {
             StockItem item = items.get(lot.itemId());
-            if (item != null && lot.said().status() == LotStatus.USABLE && MadeForm.canBePart(item.said())) {
+            if (item != null && lot.said().status() == LotStatus.USABLE && MadeForm.canBePart(item.said(), lot)) {
                 choices.add(new Labelled(
                         lot.id(),
                         item.name() + ", lot " + lot.said().ownCode() + ", "

@@ -63,11 +63,11 @@ final class Meant {
                                 .isPresent())
                 .findFirst();
         if (there.isPresent()) {
-            return Outcome.ok(new Found(there, Optional.empty()));
+            return asSaid(new Found(there, Optional.empty()), kind);
         }
         List<ItemSaid> known = known(name);
         if (known.size() == 1) {
-            return found(known.get(0));
+            return found(known.get(0)).then(found -> asSaid(found, kind));
         }
         if (known.size() > 1 && kind.isEmpty()) {
             return Outcome.refused(new Problem(
@@ -81,6 +81,17 @@ final class Meant {
         return kind.map(sort -> found(ItemSaid.of(name, sort, Identity.none())))
                 .orElseGet(() -> Outcome.refused(new Problem(
                         "kind", "'" + name + "' is new here, and no table knows it", "say what sort of thing it is")));
+    }
+
+    /** An alkali under the name of an oil, or the other way, would be weighed for it. */
+    private static Outcome<Found> asSaid(Found found, Optional<ItemKind> kind) {
+        boolean alkali = found.said().kind() == ItemKind.ALKALI;
+        return kind.filter(said -> (said == ItemKind.ALKALI) != alkali).isEmpty()
+                ? Outcome.ok(found)
+                : Outcome.refused(new Problem(
+                        "kind",
+                        "'" + found.said().name() + "' is " + (alkali ? "an alkali" : "no alkali"),
+                        "leave that empty, or write another name"));
     }
 
     /** One that the cupboard has under the name that recipes know is that one, however it was typed here. */

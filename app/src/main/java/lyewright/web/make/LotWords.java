@@ -68,6 +68,7 @@ final class LotWords {
             case REFUSED -> "refused";
             case EXPIRED -> "past its best before";
             case LEFT_OUT -> "as chosen";
+            case OTHER_KIND -> over.lot().alkali() ? "which is lye or alkali" : "which is no alkali";
         };
     }
 

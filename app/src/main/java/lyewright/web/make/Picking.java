@@ -57,7 +57,7 @@ public record Picking(boolean byHand, Map<String, String> carried, List<Material
     static Optional<Picking> of(FromCupboard taken, MakeChoice choice, LotWords words) {
         List<Material> materials = new ArrayList<>();
         for (Cupboard.Line line : taken.cupboard().lines()) {
-            List<Lot> lots = taken.stock().usable(line.need().key());
+            List<Lot> lots = taken.stock().usable(line.need());
             // of one lot there is nothing to pick, unless it was left out before
             if (lots.size() > 1
                     || lots.stream().anyMatch(lot -> choice.leftOut().contains(lot.id()))) {

@@ -87,9 +87,11 @@ record StockLook(
         return Cupboard.look(needs(sheet), lots, picked, today);
     }
 
-    /** What may be used of a material, what expires first before the others. */
-    List<Lot> usable(String key) {
-        return Allocation.usable(lots.getOrDefault(key, List.of()), today);
+    /** What may be used for a need, what expires first before the others. */
+    List<Lot> usable(Need need) {
+        return Allocation.usable(lots.getOrDefault(need.key(), List.of()), today).stream()
+                .filter(lot -> lot.alkali() == need.alkali())
+                .toList();
     }
 
     /** Everything that is weighed but water, each material once. */
@@ -102,8 +104,8 @@ record StockLook(
                 if (line.kind() != BatchLine.Kind.WATER && !line.key().equals("water") && milligrams > 0) {
                     needs.merge(
                             line.key(),
-                            new Need(line.key(), weighing.name(), milligrams),
-                            (one, more) -> new Need(one.key(), one.name(), one.amount() + more.amount()));
+                            new Need(line.key(), weighing.name(), milligrams, line.kind() == BatchLine.Kind.ALKALI),
+                            (one, more) -> new Need(one.key(), one.name(), one.amount() + more.amount(), one.alkali()));
                 }
             }
         }

@@ -125,4 +125,16 @@ class DeliveryPagesTest extends AtTheCupboard {
         assertThat(more.statusCode()).isEqualTo(200);
         assertThat(more.body()).contains("value=\"coconut\"").contains("lines.6.material");
     }
+
+    @Test
+    void an_alkali_does_not_come_under_the_name_of_an_oil() throws Exception {
+        for (int i = 0; i < 2; i++) {
+            var refused = deliver("", "coconut|1 kg||||alkali");
+            assertThat(refused.statusCode()).isEqualTo(422);
+            assertThat(refused.body()).contains("Coconut oil' is no alkali");
+            assertThat(deliver("", "coconut|1 kg||||oil").statusCode()).isEqualTo(303);
+        }
+        assertThat(deliver("", "caustic soda|1 kg||||oil").statusCode()).isEqualTo(422);
+        assertThat(records().lots().held()).hasSize(2);
+    }
 }

@@ -30,7 +30,9 @@ class MadePagesTest extends AtTheCupboard {
             "water",
             "500 ml",
             "day",
-            today.toString()
+            today.toString(),
+            "sure",
+            "yes"
         };
         HttpResponse<String> made = workshop.post("/stores/made", form);
         assertThat(made.statusCode()).isEqualTo(303);

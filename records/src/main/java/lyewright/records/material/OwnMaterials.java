@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import lyewright.formula.OwnMaterial;
+import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.people.Deed;
@@ -129,6 +130,15 @@ public final class OwnMaterials {
         List<Problem> problems = new ArrayList<>(MaterialText.check(material));
         if (problems.isEmpty()) {
             Typed.name("key", "its name", material.key()).ifPresent(problems::add);
+        }
+        // files of formulas may have such a one and are read as ever; here it would be weighed for the other
+        if (problems.isEmpty()
+                && material.kind().equals(OwnMaterial.LYE)
+                && Tables.bundled().has(material.key())) {
+            problems.add(new Problem(
+                    "key",
+                    "'" + material.key() + "' is what recipes call something that is no lye",
+                    "give the lye a name of its own, as in stock-lye"));
         }
         return problems.isEmpty()
                 ? Signed.decide(database, Deed.kept(Deed.Thing.MATERIAL), OwnMaterials::subject, work)

@@ -132,7 +132,10 @@ final class ImportPlan {
                             + named.get().name() + "'",
                     "leave one of the two out"));
         }
-        return named.or(() -> keyed).or(() -> known.keyed(said.name()));
+        Optional<StockItem> there = named.or(() -> keyed).or(() -> known.keyed(said.name()));
+        there.flatMap(item -> said.kind().flatMap(kind -> LotFits.sameKind(item.said(), kind)))
+                .ifPresent(problem -> problems.add(new Problem("kind", problem.what(), problem.remedy())));
+        return there;
     }
 
     private Optional<StockItem> made(MaterialSaid said, Optional<Supplier> seller, List<Problem> problems) {

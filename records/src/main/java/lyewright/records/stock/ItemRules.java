@@ -27,6 +27,7 @@ final class ItemRules {
         line(problems, "certificateVersion", "the certificate's version", identity.certificateVersion(), LONGEST_WORD);
         Typed.text("notes", "the note", said.notes(), Suppliers.LONGEST_NOTES).ifPresent(problems::add);
         identity.materialKey().ifPresent(key -> line(problems, "material", "what recipes call it", key, LONGEST_WORD));
+        LotFits.nameOfAnotherKind(said).ifPresent(problems::add);
         spoons(problems, said.spoons());
         boolean weighed = said.counting() == Counting.MASS;
         if (!weighed && said.kind() != ItemKind.PACKAGING) {

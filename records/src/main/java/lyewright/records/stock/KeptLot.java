@@ -14,8 +14,24 @@ import lyewright.stock.Lot;
  */
 public record KeptLot(String id, String itemId, LotSaid said, long left, long came, long entry) {
 
-    /** As the rules of stock see it. */
+    /** As the rules of stock see it, where it does not matter what it is a lot of. */
     public Lot lot() {
-        return new Lot(id, said.ownCode(), said.bestBefore(), said.received(), said.status(), left);
+        return lot(ItemKind.OIL);
+    }
+
+    /**
+     * As the rules of stock see it.
+     *
+     * @param kind what it is a lot of; what its certificate says goes before that, where it says that it is lye
+     */
+    public Lot lot(ItemKind kind) {
+        return new Lot(
+                id,
+                said.ownCode(),
+                said.bestBefore(),
+                said.received(),
+                said.status(),
+                left,
+                LotFits.isAlkali(kind, said));
     }
 }

@@ -60,6 +60,9 @@ final class LotArrivals {
         problems.addAll(LotRules.check(told));
         Outcome<StockItem> item = item(arrival);
         problems.addAll(item.problems());
+        if (item instanceof Outcome.Ok<StockItem> known) {
+            problems.addAll(LotFits.check(known.value().said(), said));
+        }
         if (arrival.amount() <= 0) {
             problems.add(new Problem("amount", "that is nothing", "write how much came"));
         }
@@ -91,7 +94,9 @@ final class LotArrivals {
                         .filter(item -> NameRules.areSame(item.name(), said.name()))
                         .findFirst());
         if (there.isPresent()) {
-            return Outcome.ok(there.get());
+            return LotFits.sameKind(there.get().said(), said.kind())
+                    .<Outcome<StockItem>>map(Outcome::refused)
+                    .orElseGet(() -> Outcome.ok(there.get()));
         }
         List<Problem> problems = ItemRules.check(said);
         if (!problems.isEmpty()) {

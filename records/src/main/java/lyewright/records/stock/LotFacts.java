@@ -57,6 +57,12 @@ final class LotFacts {
         }
         List<Problem> problems = new ArrayList<>(codeTaken(said.ownCode(), id));
         problems.addAll(supplierUnknown(said));
+        // what is wrong already can still be refused, or put in quarantine
+        if (!before.get().said().certificate().equals(said.certificate())) {
+            new ItemRows(handle)
+                    .find(before.get().itemId())
+                    .ifPresent(item -> problems.addAll(LotFits.check(item.said(), said)));
+        }
         if (said.ownCode().isBlank()) {
             problems.add(new Problem("ownCode", "its own code is empty", "write one, as in 26-0007"));
         }

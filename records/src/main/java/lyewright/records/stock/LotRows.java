@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -189,6 +190,28 @@ final class LotRows {
                 .bind("lot", lotId)
                 .map((row, context) -> stockMove(row))
                 .list();
+    }
+
+    /** The moves that were written straight after a lot was made, of what it was made of. */
+    List<StockMove> madeOf(String lotId) {
+        List<StockMove> parts = new ArrayList<>();
+        Optional<StockMove> next = movesOf(lotId).stream()
+                .filter(move -> move.told().kind() == MoveKind.RECEIPT
+                        && move.told().corrects().isEmpty()
+                        && move.told().purpose().equals(LotWork.MADE_HERE))
+                .findFirst()
+                .flatMap(made -> move(made.number() + 1));
+        while (next.filter(LotRows::isPart).isPresent()) {
+            parts.add(next.get());
+            next = move(next.get().number() + 1);
+        }
+        return parts;
+    }
+
+    private static boolean isPart(StockMove move) {
+        return move.told().kind() == MoveKind.USE
+                && move.told().corrects().isEmpty()
+                && move.told().purpose().startsWith(LotWork.MADE_INTO);
     }
 
     Optional<StockMove> move(long number) {

@@ -16,6 +16,9 @@ import org.jdbi.v3.core.Handle;
 /** What is done to lots within one transaction. */
 final class LotWork {
 
+    static final String MADE_HERE = "made here";
+    static final String MADE_INTO = "made into lot ";
+
     private final LotRows rows;
     private final ItemRows items;
     private final LotArrivals arrivals;
@@ -94,10 +97,10 @@ final class LotWork {
     }
 
     Outcome<Optional<KeptLot>> make(Arrival made, List<Taking> from) {
-        return arrivals.receive(List.of(made), "made here").then(lots -> {
+        return arrivals.receive(List.of(made), MADE_HERE).then(lots -> {
             KeptLot lot = lots.get(0);
             StockMove.Told told = StockMove.Told.of(MoveKind.USE, 0)
-                    .withPurpose("made into lot " + lot.said().ownCode());
+                    .withPurpose(MADE_INTO + lot.said().ownCode());
             return take(from, told).then(numbers -> Outcome.ok(Optional.of(lot)));
         });
     }

@@ -57,6 +57,11 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).movesOf(lotId));
     }
 
+    /** What went into a lot that was made here, in order; nothing where it was bought. */
+    public List<StockMove> madeOf(String lotId) {
+        return database.read(handle -> new LotRows(handle).madeOf(lotId));
+    }
+
     /**
      * Receives a delivery: all of its lines or none.
      *

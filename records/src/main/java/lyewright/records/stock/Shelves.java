@@ -30,7 +30,7 @@ public record Shelves(Map<String, StockItem> items, Map<String, List<Lot>> lots)
             shelves.put(
                     item.said().identity().materialKey().orElse(item.id()),
                     byItem.getOrDefault(item.id(), List.of()).stream()
-                            .map(KeptLot::lot)
+                            .map(lot -> lot.lot(item.said().kind()))
                             .toList());
         }
         return new Shelves(named, shelves);

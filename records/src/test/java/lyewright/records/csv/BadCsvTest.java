@@ -178,6 +178,10 @@ class BadCsvTest {
                         "two things wrong at once",
                         "material,kind,amount,received\nNeem oil,oil,950,03/04/2026\n",
                         "row 2, amount: it is weighed, and this number has no unit of mass"),
+                lot(
+                        "kind",
+                        "alkali",
+                        "row 2, kind: 'Coconut oil' is in the cupboard as something else, and this is an alkali"),
                 lot("kind", "soap", "row 2, kind: 'soap' is no kind of material"),
                 lot("best before", "2026-11-24", "row 2, best before: it was past its day when it came"),
                 lot("opened", "2026-11-24", "row 2, opened: it was opened before it came"),

@@ -153,4 +153,14 @@ class OwnMaterialsTest extends Workbench {
         assertThat(materials().add(short_).problems()).extracting(Problem::path).containsExactly("oils");
         assertThat(materials().list()).isEmpty();
     }
+
+    @Test
+    void lye_is_not_called_what_an_oil_is_called() {
+        OwnMaterial lye = material("half lye");
+        OwnMaterial wrong = OwnMaterial.made("coconut", OwnMaterial.LYE, lye.strength(), List.of(), "");
+        assertThat(materials().add(wrong).problems()).extracting(Problem::path).containsExactly("key");
+        String id = materials().add(lye).orThrow().id();
+        assertThat(materials().change(id, wrong).problems()).isNotEmpty();
+        assertThat(materials().list()).extracting(KeptMaterial::key).containsExactly("half lye");
+    }
 }

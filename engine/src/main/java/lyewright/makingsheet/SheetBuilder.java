@@ -57,7 +57,12 @@ final class SheetBuilder {
         SheetBuilder builder = new SheetBuilder(batch, fill, ok.value(), equipment, exact);
         Reaction reaction = Reaction.of(batch.lines(), builder.weighed);
         Problem coarse = SheetRefusals.rounded(batch, builder.weighed, reaction);
-        return coarse == null ? Outcome.ok(builder.build(reaction)) : Outcome.refused(coarse);
+        if (coarse != null) {
+            return Outcome.refused(coarse);
+        }
+        MakingSheet sheet = builder.build(reaction);
+        Problem bare = SheetRefusals.portions(sheet.portions());
+        return bare == null ? Outcome.ok(sheet) : Outcome.refused(bare);
     }
 
     private MakingSheet build(Reaction reaction) {

@@ -2,6 +2,7 @@ package lyewright.makingsheet;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import lyewright.chemistry.BatchLine;
 import lyewright.chemistry.BatchLine.Kind;
@@ -37,6 +38,19 @@ final class SheetRefusals {
                 ? null
                 : new Problem(
                         "", "the balances are too coarse for so small a batch", "make more, or use a finer balance");
+    }
+
+    /** Why a portion makes no soap: all the oils are wetted out with what goes into others, and alkali alone is left for it. */
+    static @Nullable Problem portions(List<PortionSheet> portions) {
+        for (PortionSheet portion : portions) {
+            if (!Double.isFinite(portion.superfatPercent())) {
+                return new Problem(
+                        "portions." + portion.name(),
+                        "no oil is left for portion " + portion.name() + ": what goes into others takes all of it",
+                        "stir those additions into less oil, or use more oils");
+            }
+        }
+        return null;
     }
 
     private static @Nullable Problem negative(BatchLines batch, double[] exact) {

@@ -165,9 +165,21 @@ public final class RecipeShop implements AutoCloseable {
 
     private HttpResponse<String> sent(HttpRequest.Builder request) {
         try {
-            return browser.send(request.build(), BodyHandlers.ofString());
+            return once(request);
         } catch (IOException | InterruptedException e) {
             throw new IllegalStateException(e);
+        }
+    }
+
+    /** The server may close a connection that is kept just as it is used again; a browser then asks anew by itself, this one does not. */
+    private HttpResponse<String> once(HttpRequest.Builder request) throws IOException, InterruptedException {
+        try {
+            return browser.send(request.build(), BodyHandlers.ofString());
+        } catch (IOException e) {
+            if (String.valueOf(e.getMessage()).contains("received no bytes")) {
+                return browser.send(request.build(), BodyHandlers.ofString());
+            }
+            throw e;
         }
     }
 

@@ -23,6 +23,8 @@ public final class Visits {
 
     private static final List<Pattern> STRANGERS = patterns("/static/.*", CODE, SIGN_IN);
 
+    private static final List<Pattern> ANYBODYS = patterns("/static/.*");
+
     private static final List<Pattern> SENT_BY_HELPERS = patterns(
             "/stores/count",
             "/stores/lots/[^/]+/take",
@@ -51,6 +53,10 @@ public final class Visits {
     /** Goes on with it as whoever asks, or turns them away. */
     static void begin(Context ctx, Doors doors, Admission admission) {
         if (Visitor.now().isAtDesk()) {
+            return;
+        }
+        if (isAny(ANYBODYS, ctx) && Arrivals.isThere(ctx)) {
+            // nobody need be known for a stylesheet, and a page has a dozen such
             return;
         }
         Optional<Visitor> known = admission.visitor(ctx);

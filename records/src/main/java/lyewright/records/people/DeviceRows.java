@@ -30,9 +30,10 @@ final class DeviceRows {
     }
 
     List<Device> of(String personId) {
-        return list().stream()
-                .filter(device -> device.person().id().equals(personId))
-                .toList();
+        return handle.createQuery(WITH_PERSON + "WHERE d.removed_epoch_ms IS NULL AND d.person_id = :person")
+                .bind("person", personId)
+                .map((row, context) -> device(row))
+                .list();
     }
 
     Optional<Device> find(String id) {

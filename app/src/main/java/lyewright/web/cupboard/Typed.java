@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
+import lyewright.web.SentField;
 
 /** What forms of the cupboard send. */
 final class Typed {
@@ -20,17 +21,12 @@ final class Typed {
 
     /** One line. */
     static String line(Context ctx, String name) {
-        return cut(ctx, name, LONGEST_FIELD);
+        return SentField.of(ctx, name, LONGEST_FIELD);
     }
 
     /** Several lines. */
     static String text(Context ctx, String name) {
-        return cut(ctx, name, LONGEST_TEXT).replace("\r\n", "\n");
-    }
-
-    private static String cut(Context ctx, String name, int longest) {
-        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
-        return value.length() > longest ? value.substring(0, longest) : value;
+        return SentField.of(ctx, name, LONGEST_TEXT).replace("\r\n", "\n");
     }
 
     /** Whether a box was ticked. */

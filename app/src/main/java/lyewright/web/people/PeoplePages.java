@@ -20,6 +20,7 @@ import lyewright.web.NetworkDoor;
 import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
+import lyewright.web.SentField;
 import lyewright.web.Shop;
 import lyewright.web.Visits;
 
@@ -29,6 +30,7 @@ public final class PeoplePages implements Feature {
     static final String ADDRESS = "/settings/people";
 
     private static final String PAGE = "people/people.jte";
+    private static final int LONGEST_FIELD = 2_000;
     private static final String CODE_PAGE = "people/code.jte";
     private static final PeoplePage.Added NOBODY = new PeoplePage.Added("", false);
 
@@ -100,8 +102,7 @@ public final class PeoplePages implements Feature {
     }
 
     private static String field(Context ctx, String name) {
-        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
-        return value.length() > 2_000 ? value.substring(0, 2_000) : value;
+        return SentField.of(ctx, name, LONGEST_FIELD);
     }
 
     private void open(Context ctx) {

@@ -21,4 +21,9 @@ public record StrangerPage(
     public StrangerPage {
         troubles = List.copyOf(troubles);
     }
+
+    /** The same, told what is wrong. */
+    StrangerPage with(List<String> wrong) {
+        return new StrangerPage(frame, signIn, code, name, on, wrong, secret);
+    }
 }

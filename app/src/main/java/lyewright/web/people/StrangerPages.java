@@ -19,6 +19,7 @@ import lyewright.web.Answers;
 import lyewright.web.Doors;
 import lyewright.web.Frame;
 import lyewright.web.Refused;
+import lyewright.web.SentField;
 import lyewright.web.Shop;
 import lyewright.web.Visitor;
 import lyewright.web.Visits;
@@ -70,7 +71,7 @@ final class StrangerPages {
                 .filter(typed -> typed.length() <= LONGEST_FIELD)
                 .orElse("");
         String name = signIn ? "" : BrowserName.of(ctx.userAgent());
-        Answers.page(ctx, PAGE, page(ctx, signIn, code, name, List.of()));
+        Answers.page(ctx, PAGE, page(ctx, signIn, code, name));
     }
 
     /** Where everybody signs in at any door nothing is asked of who sits at the desk, and a code is no way in without a door. */
@@ -86,69 +87,44 @@ final class StrangerPages {
         }
     }
 
-    private StrangerPage page(Context ctx, boolean signIn, String code, String name, List<String> troubles) {
+    private StrangerPage page(Context ctx, boolean signIn, String code, String name) {
         String on = Ways.on(ctx).or(() -> Ways.wanted(ctx)).orElse("/");
         Frame frame = Frame.outside(signIn ? "Sign in" : "Let this device in").withStyle("people.css");
-        return new StrangerPage(frame, signIn, code, name, on, troubles, doors.isSecret(ctx));
+        return new StrangerPage(frame, signIn, code, name, on, List.of(), doors.isSecret(ctx));
     }
 
     private void pair(Context ctx) {
         elsewhere(false);
         String code = field(ctx, "code");
         String device = field(ctx, "device").strip();
+        StrangerPage page = page(ctx, false, code, device);
         if (!ofPlace.mayTry(place(ctx))) {
-            tooMany(
-                    ctx,
-                    page(
-                            ctx,
-                            false,
-                            code,
-                            device,
-                            List.of("Too many codes were tried from here. Wait a quarter of an hour.")));
+            tooMany(ctx, page, "Too many codes were tried from here. Wait a quarter of an hour.");
             return;
         }
         Optional<Problem> unnamed = NameRules.check("device", "the device's name", device);
         if (unnamed.isPresent()) {
-            Answers.form(
-                    ctx,
-                    PAGE,
-                    page(ctx, false, code, device, List.of(unnamed.get().sentence())));
+            refuse(ctx, page, unnamed.get().sentence());
             return;
         }
         Optional<CodeBook.Shown> found = codes.use(code, device, place(ctx));
         if (found.isEmpty()) {
-            Answers.form(
+            refuse(
                     ctx,
-                    PAGE,
-                    page(
-                            ctx,
-                            false,
-                            code,
-                            device,
-                            List.of(
-                                    "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.")));
+                    page,
+                    "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.");
             return;
         }
         ofPlace.right(place(ctx));
         CodeBook.Shown shown = found.get();
-        letIn(
-                ctx,
-                records(shown.by()).devices().letIn(shown.person().id(), device),
-                page(ctx, false, code, device, List.of()),
-                () -> codes.giveBack(shown));
+        letIn(ctx, records(shown.by()).devices().letIn(shown.person().id(), device), page, () -> codes.giveBack(shown));
     }
 
     private void signIn(Context ctx) {
         elsewhere(true);
         if (!atOnce.tryAcquire()) {
-            tooMany(
-                    ctx,
-                    page(
-                            ctx,
-                            true,
-                            "",
-                            field(ctx, "name").strip(),
-                            List.of("Too many sign in at once. Try again in a moment.")));
+            StrangerPage page = page(ctx, true, "", field(ctx, "name").strip());
+            tooMany(ctx, page, "Too many sign in at once. Try again in a moment.");
             return;
         }
         try {
@@ -161,55 +137,43 @@ final class StrangerPages {
     private void check(Context ctx) {
         String name = field(ctx, "name").strip();
         String key = NameRules.asRead(name);
+        StrangerPage page = page(ctx, true, "", name);
         if (!ofPlace.mayTry(place(ctx)) || !ofName.mayTry(key)) {
-            tooMany(
-                    ctx,
-                    page(ctx, true, "", name, List.of("Too many passwords were tried. Wait a quarter of an hour.")));
+            tooMany(ctx, page, "Too many passwords were tried. Wait a quarter of an hour.");
             return;
         }
         Optional<Person> person = records(Author.DESK)
                 .passwords()
                 .check(name, Optional.ofNullable(ctx.formParam("password")).orElse(""));
         if (person.isEmpty()) {
-            Answers.form(
-                    ctx,
-                    PAGE,
-                    page(ctx, true, "", name, List.of("This name and this password do not belong together.")));
+            refuse(ctx, page, "This name and this password do not belong together.");
             return;
         }
         ofName.right(key);
         ofPlace.right(place(ctx));
         Author author = new Author(person.get().id(), Optional.empty());
-        letIn(
-                ctx,
-                records(author).devices().signIn(BrowserName.of(ctx.userAgent())),
-                page(ctx, true, "", name, List.of()),
-                () -> {});
+        letIn(ctx, records(author).devices().signIn(BrowserName.of(ctx.userAgent())), page, () -> {});
     }
 
     private void letIn(Context ctx, Outcome<LetIn> letIn, StrangerPage page, Runnable otherwise) {
         if (!(letIn instanceof Outcome.Ok<LetIn> ok)) {
             otherwise.run();
-            Answers.form(
-                    ctx,
-                    PAGE,
-                    new StrangerPage(
-                            page.frame(),
-                            page.signIn(),
-                            page.code(),
-                            page.name(),
-                            page.on(),
-                            letIn.problems().stream().map(Problem::sentence).toList(),
-                            page.secret()));
+            List<String> troubles =
+                    letIn.problems().stream().map(Problem::sentence).toList();
+            Answers.form(ctx, PAGE, page.with(troubles));
             return;
         }
         DeviceCookie.give(ctx, doors, ok.value().token());
         Answers.seeOther(ctx, page.on());
     }
 
-    private void tooMany(Context ctx, StrangerPage page) {
+    private static void refuse(Context ctx, StrangerPage page, String trouble) {
+        Answers.form(ctx, PAGE, page.with(List.of(trouble)));
+    }
+
+    private static void tooMany(Context ctx, StrangerPage page, String trouble) {
         ctx.header("Retry-After", String.valueOf(A_WHILE.toSeconds()));
-        Answers.page(ctx.status(TOO_MANY), PAGE, page);
+        Answers.page(ctx.status(TOO_MANY), PAGE, page.with(List.of(trouble)));
     }
 
     private Records records(Author author) {
@@ -228,7 +192,6 @@ final class StrangerPages {
     }
 
     private static String field(Context ctx, String name) {
-        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
-        return value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value;
+        return SentField.of(ctx, name, LONGEST_FIELD);
     }
 }

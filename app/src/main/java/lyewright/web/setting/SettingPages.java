@@ -15,6 +15,7 @@ import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Section;
+import lyewright.web.SentField;
 import lyewright.web.Shop;
 import org.jspecify.annotations.Nullable;
 
@@ -134,7 +135,6 @@ public final class SettingPages implements Feature {
     }
 
     static String field(Context ctx, String name) {
-        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
-        return value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value;
+        return SentField.of(ctx, name, LONGEST_FIELD);
     }
 }

@@ -20,6 +20,7 @@ import lyewright.web.Notice;
 import lyewright.web.OpenedIn;
 import lyewright.web.Refused;
 import lyewright.web.Section;
+import lyewright.web.SentField;
 import lyewright.web.Shop;
 import lyewright.words.Sentences;
 import org.jspecify.annotations.Nullable;
@@ -129,8 +130,7 @@ abstract class ThingPages<K, F> implements Feature {
 
     /** A field as sent, without what no field needs. */
     static String field(Context ctx, String name) {
-        String value = Optional.ofNullable(ctx.formParam(name)).orElse("");
-        return value.length() > LONGEST_FIELD ? value.substring(0, LONGEST_FIELD) : value;
+        return SentField.of(ctx, name, LONGEST_FIELD);
     }
 
     final void answer(Context ctx, String template, Object page, List<Problem> problems) {

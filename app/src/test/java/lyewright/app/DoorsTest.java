@@ -13,7 +13,9 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lyewright.records.people.Role;
+import lyewright.records.store.Author;
 import org.junit.jupiter.api.Test;
 
 /** Other devices: what is shown to those that were not let in, what is the desk's, and how they are shown out again. */
@@ -156,6 +158,17 @@ class DoorsTest extends AtTheDoors {
                 .isEqualTo(303);
         assertThat(doors.shop().records().signatures().last(1).get(0).author().person())
                 .isEqualTo(ruth);
+    }
+
+    @Test
+    void what_somebody_else_has_not_finished_typing_is_shown_with_their_name() {
+        TestDoors.Device telephone = doors.letIn(wenna);
+        doors.shop().records().people().change(wenna, "Wenna", Role.MAKER).orThrow();
+        Author hers = new Author(wenna, Optional.empty());
+        doors.shop().records().as(hers).drafts().create(Optional.empty(), 0, "{\"schema\":1}");
+
+        assertThat(doors.desk().get("/recipes/new").body()).containsPattern("[0-9]{2}:[0-9]{2}, Wenna");
+        assertThat(telephone.get("/recipes/new").body()).doesNotContainPattern("[0-9]{2}:[0-9]{2}, Wenna");
     }
 
     @Test

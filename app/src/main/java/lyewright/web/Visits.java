@@ -30,6 +30,7 @@ public final class Visits {
             "/stores/lots/[^/]+/take",
             "/make/sheet\\.pdf",
             "/make/printed",
+            "/make/take",
             "/ledger/verify",
             "/me(/.*)?");
 

@@ -25,6 +25,7 @@ class HelpersTest extends AtTheDoors {
                 .containsExactlyInAnyOrder(
                         "POST /make/sheet.pdf",
                         "POST /make/printed",
+                        "POST /make/take",
                         "POST /stores/lots/{id}/take",
                         "POST /stores/count",
                         "POST /ledger/verify",

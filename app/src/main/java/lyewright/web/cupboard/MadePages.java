@@ -71,7 +71,7 @@ final class MadePages implements Feature {
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {
             ok.value().flatMap(lot -> lot.said().certificate()).ifPresent(this::nameForRecipes);
             Answers.seeOther(
-                    ctx, ok.value().map(lot -> "/stores/lots/" + lot.id()).orElse("/stores/cupboard?received=0"));
+                    ctx, ok.value().map(lot -> "/stores/lots/" + lot.id()).orElse("/stores/cupboard?made=0"));
         } else {
             show(
                     ctx,

@@ -87,6 +87,17 @@ final class LotRows {
                         """ + ORDER).bind("id", id));
     }
 
+    /** What a form brought is written at one moment. */
+    List<KeptLot> broughtBy(String token) {
+        return lots(handle.createQuery(WITH_LEFT + """
+                         JOIN stock_move r ON r.lot_id = l.id AND r.kind = 'receipt' AND r.corrects_number IS NULL
+                         JOIN ledger_entry e ON e.number = r.number
+                         JOIN ledger_once o ON o.token = :token AND r.number <= o.number
+                         JOIN ledger_entry f ON f.number = o.number AND f.at_epoch_ms = e.at_epoch_ms
+                         ORDER BY r.number
+                        """).bind("token", token));
+    }
+
     private static List<KeptLot> lots(Query query) {
         return query.map((row, context) -> lot(row)).list();
     }

@@ -52,6 +52,11 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).cameWith(id));
     }
 
+    /** The lots that a form brought, in its order; none where it was not received. */
+    public List<KeptLot> broughtBy(String token) {
+        return database.read(handle -> new LotRows(handle).broughtBy(token));
+    }
+
     /** What came and went of a lot, the newest first. */
     public List<StockMove> moves(String lotId) {
         return database.read(handle -> new LotRows(handle).movesOf(lotId));

@@ -56,6 +56,11 @@ public record LotPage(
         troubles = List.copyOf(troubles);
     }
 
+    /** Whether it is stock lye, which burns. */
+    public boolean isLye() {
+        return made.filter(Made::lye).isPresent();
+    }
+
     /** The same, telling something. */
     LotPage telling(Notice notice) {
         return with(frame.telling(notice), documents);
@@ -111,14 +116,17 @@ public record LotPage(
      * What its certificate says.
      *
      * @param told what is kept of it, or that there is none
+     * @param figures what it says, figure by figure; none where there is none
      * @param gain where it is worked out what it would gain; empty where it could not gain anything
      * @param fields what can be typed
      * @param asks whether something unusual is asked about
      * @param open whether it is unfolded
      */
-    public record Certificate(String told, String gain, List<TextField> fields, boolean asks, boolean open) {
-        /** Copies its list. */
+    public record Certificate(
+            String told, List<ItemPage.Fact> figures, String gain, List<TextField> fields, boolean asks, boolean open) {
+        /** Copies its lists. */
         public Certificate {
+            figures = List.copyOf(figures);
             fields = List.copyOf(fields);
         }
     }

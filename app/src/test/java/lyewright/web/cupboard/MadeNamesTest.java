@@ -146,7 +146,7 @@ class MadeNamesTest extends AtTheCupboard {
         assertThat(workshop.get(TestWorkshop.wayOn(made)).body())
                 .contains("49.3 ± 0.2 % sodium hydroxide by mass")
                 .contains("500 g of <a href=\"/stores/lots/" + soda.id() + "\">Sodium hydroxide, lot ")
-                .contains("Lye burns skin and eyes.")
+                .containsSubsequence("Lye burns skin and eyes.", "Take from it")
                 .contains("stays used until that is taken back");
         assertThat(workshop.get("/stores/lots/" + soda.id()).body()).doesNotContain("id=\"made\"");
     }

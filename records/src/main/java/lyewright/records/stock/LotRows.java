@@ -78,13 +78,14 @@ final class LotRows {
                 .findOne();
     }
 
-    /** Other lots that the same supplier brought on the same day. */
+    /** Other lots that the same supplier brought on the same day; those that were taken back never came. */
     List<KeptLot> cameWith(String id) {
-        return lots(handle.createQuery(WITH_LEFT + """
+        List<KeptLot> all = lots(handle.createQuery(WITH_LEFT + """
                          WHERE l.id <> :id
                           AND l.supplier_id = (SELECT supplier_id FROM lot WHERE id = :id)
                           AND l.received_day = (SELECT received_day FROM lot WHERE id = :id)
                         """ + ORDER).bind("id", id));
+        return all.stream().filter(lot -> lot.came() > 0).toList();
     }
 
     /** What a form brought is written at one moment. */

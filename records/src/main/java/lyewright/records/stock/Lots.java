@@ -47,7 +47,7 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).findCode(code));
     }
 
-    /** The other lots of a delivery: those that the same supplier brought on the same day. */
+    /** The other lots of a delivery: those that the same supplier brought on the same day, without what was taken back. */
     public List<KeptLot> cameWith(String id) {
         return database.read(handle -> new LotRows(handle).cameWith(id));
     }

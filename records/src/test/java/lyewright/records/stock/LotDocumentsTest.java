@@ -145,6 +145,10 @@ class LotDocumentsTest extends Workbench {
         assertThat(records.documents().of(lots.get(0))).hasSize(1);
         assertThat(records.documents().of(lots.get(1))).hasSize(1);
         assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+
+        long came = records.lots().moves(lots.get(1)).get(0).number();
+        records.lots().correct(maker(), came, "never came").orThrow();
+        assertThat(records.lots().cameWith(lots.get(0))).as("taken back").isEmpty();
     }
 
     private static LotSaid delivered(String code) {

@@ -120,6 +120,16 @@ final class NotebookNames {
         return meant.isOne() ? Outcome.ok(meant.key()) : refused(name, meant);
     }
 
+    /** Whether a material is called so, and does not only have the words. */
+    boolean isCalled(String key, String name) {
+        return of(key).isNamed(Called.words(name));
+    }
+
+    /** What all of them are called. */
+    Collection<Called> all() {
+        return called.values();
+    }
+
     /** What a name means among those that may stand here. */
     Meant find(String name, Predicate<String> here) {
         Optional<String> ownKey = ownKey(name).filter(here);

@@ -18,6 +18,7 @@ import lyewright.web.TextField;
  * @param left what it holds
  * @param level that as a share of what came, percent
  * @param state what keeps it from being used, or empty
+ * @param misnamed under whose name it is kept though it is lye, or empty
  * @param facts what is said of it
  * @param take the form of taking from it
  * @param status what it is, and what it may become
@@ -38,6 +39,7 @@ public record LotPage(
         String left,
         int level,
         String state,
+        String misnamed,
         List<ItemPage.Fact> facts,
         Take take,
         Status status,
@@ -58,7 +60,7 @@ public record LotPage(
 
     /** Whether it is stock lye, which burns. */
     public boolean isLye() {
-        return made.filter(Made::lye).isPresent();
+        return !misnamed.isEmpty() || made.filter(Made::lye).isPresent();
     }
 
     /** The same, telling something. */
@@ -82,6 +84,7 @@ public record LotPage(
                 left,
                 level,
                 state,
+                misnamed,
                 facts,
                 take,
                 status,

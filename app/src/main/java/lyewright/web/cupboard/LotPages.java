@@ -133,7 +133,7 @@ final class LotPages implements Feature {
                         .lots()
                         .find(lot.id())
                         .map(now -> problem.what() + ", "
-                                + Amounts.said(
+                                + Amounts.exactly(
                                         item.counting(),
                                         now.left(),
                                         shop.workshop().units()))

@@ -70,6 +70,7 @@ final class LotView {
                 Amounts.said(item.said().counting(), lot.left(), units),
                 level,
                 ItemView.state(lot.lot(), today),
+                MisnamedLye.of(item, lot).orElse(""),
                 facts(lot),
                 new LotPage.Take(
                         typed.getOrDefault("kind", MoveKind.USE.word()),

@@ -196,17 +196,6 @@ public final class MaterialNames {
                 : new Reading(false, false, List.of());
     }
 
-    /**
-     * Another name that the tables read or ask about, and that would be read as a new material of the maker's own from then on: what
-     * is called almond oil (house) would go by almond oil.
-     *
-     * @param key what the new material is to be called
-     * @return such a name, if there is one
-     */
-    public Optional<String> takenOver(String key) {
-        return NamesWithin.takenOver(key, tables);
-    }
-
     private List<Named> named(Collection<String> keys) {
         return keys.stream()
                 .filter(tables::has)

@@ -29,7 +29,7 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
 
     /** What the name means already, if that is something else. */
     Optional<Problem> taken(OwnMaterial made) {
-        return (isOwnAlready(made) ? Optional.<String>empty() : byTables(made).or(() -> byTakingOver(made.key())))
+        return (isOwnAlready(made) ? Optional.<String>empty() : byTables(made))
                 .or(() -> byOwn(made))
                 .or(() -> byCupboard(made))
                 .map(what -> new Problem("name", what, REMEDY));
@@ -62,13 +62,6 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
         return made.kind().equals(OwnMaterial.LYE)
                 || materials.stream()
                         .noneMatch(named -> Tables.bundled().oil(named.key()).isPresent());
-    }
-
-    /** Recipes that write less than the whole name would be read as naming it. */
-    private static Optional<String> byTakingOver(String name) {
-        return MaterialNames.of(Tables.bundled())
-                .takenOver(name)
-                .map(other -> "with '" + name + "' recipes that write '" + other + "' would be read as naming it");
     }
 
     private Optional<String> byCupboard(OwnMaterial made) {

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import lyewright.formula.MaterialNames;
-import lyewright.formula.MaterialNames.Place;
 import lyewright.formula.OwnMaterial;
-import lyewright.material.Tables;
 import lyewright.measure.Problem;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -92,22 +89,5 @@ class MadeNameTest {
     @ValueSource(strings = {"clay", "mica", "salt", "olive oil", "Olive"})
     void oils_are_not_called_what_several_are_called_nor_what_may_mean_no_oil(String name) {
         assertThat(taken(name, OwnMaterial.OILS).orElseThrow().what()).contains("'" + name + "' may mean ");
-    }
-
-    /** Before, the name without its brackets was read as the new thing, oils or lye, and no word was said. */
-    @ParameterizedTest
-    @CsvSource({
-        "almond oil (house), almond oil, almond-sweet",
-        "rapeseed oil (house), rapeseed oil, rapeseed-low-erucic",
-    })
-    void a_name_that_would_take_another_over_is_refused(String name, String other, String key) {
-        OwnMaterial made = OwnMaterial.of(name, OwnMaterial.OILS);
-        MaterialNames tables = MaterialNames.of(Tables.bundled());
-        assertThat(tables.key(other, Place.OILS).orThrow()).isEqualTo(key);
-        assertThat(tables.with(List.of(made)).key(other, Place.OILS).orThrow()).isEqualTo(name);
-        for (String kind : List.of(OwnMaterial.OILS, OwnMaterial.LYE)) {
-            assertThat(taken(name, kind).orElseThrow().what())
-                    .containsIgnoringCase("recipes that write '" + other + "' would be read as naming it");
-        }
     }
 }

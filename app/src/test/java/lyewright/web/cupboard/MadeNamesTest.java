@@ -170,21 +170,18 @@ class MadeNamesTest extends AtTheCupboard {
         deliver("", "castor|1 kg|||", "caustic soda|5 kg|||");
         String castor = lot("Castor oil").id();
         String soda = lot("Sodium hydroxide").id();
-        assertThat(make("almond oil (strong)", soda, "300 g", "600 g").statusCode())
-                .isEqualTo(422);
+        assertThat(make("almond-sweets", soda, "300 g", "600 g").statusCode()).isEqualTo(422);
         records()
                 .materials()
                 .add(OwnMaterial.made(
-                        "almond oil (strong)",
+                        "almond-sweets",
                         OwnMaterial.LYE,
                         Optional.of(new OwnMaterial.Strength(
                                 WrittenFigure.parse("33").orThrow().figure(), Alkali.SODIUM)),
                         List.of(),
                         ""))
                 .orThrow();
-        assertThat(make("almond oil (strong)", castor, "100 g", "").statusCode())
-                .isEqualTo(422);
-        assertThat(make("almond oil (strong)", soda, "300 g", "600 g").statusCode())
-                .isEqualTo(303);
+        assertThat(make("almond-sweets", castor, "100 g", "").statusCode()).isEqualTo(422);
+        assertThat(make("almond-sweets", soda, "300 g", "600 g").statusCode()).isEqualTo(303);
     }
 }

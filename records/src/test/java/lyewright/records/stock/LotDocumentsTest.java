@@ -20,7 +20,6 @@ import lyewright.records.file.FileShelf;
 import lyewright.records.file.SomeDocument;
 import lyewright.records.ledger.EntryText;
 import lyewright.records.store.Author;
-import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -152,17 +151,7 @@ class LotDocumentsTest extends Workbench {
     }
 
     private static LotSaid delivered(String code) {
-        return new LotSaid(
-                code,
-                Optional.empty(),
-                "",
-                LocalDate.of(2026, 11, 20),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        return LotSaid.of(LocalDate.of(2026, 11, 20)).withCode(code);
     }
 
     @Test

@@ -19,7 +19,6 @@ import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.web.TextField;
 import lyewright.words.Figures;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a lot's certificate says, as typed.
@@ -78,12 +77,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     static CertificateForm of(Optional<OwnMaterial> certificate) {
         Map<String, String> texts = new LinkedHashMap<>();
         certificate.ifPresent(own -> {
-            own.saponificationValue().ifPresent(figure -> texts.put(SV, figure.toString()));
-            own.acidValue().ifPresent(figure -> texts.put(AV, figure.toString()));
-            own.iodineValue().ifPresent(figure -> texts.put(IV, figure.toString()));
-            own.water().ifPresent(figure -> texts.put(WATER, figure.toString()));
-            own.strength()
-                    .ifPresent(strength -> texts.put(PURITY, strength.pure().toString()));
+            said(own).forEach((name, figure) -> texts.put(name, figure.toString()));
             texts.put(SOURCE, own.source());
         });
         return new CertificateForm(texts, false);
@@ -91,6 +85,48 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
 
     private String text(String name) {
         return texts.getOrDefault(name, "");
+    }
+
+    /** What was published of a figure of a thing, if anything was. */
+    static Optional<Figure> published(ItemSaid item, String name) {
+        Optional<Oil> oil = item.identity().materialKey().flatMap(Tables.bundled()::oil);
+        return switch (name) {
+            case SV -> oil.map(Oil::saponificationValue);
+            case IV -> oil.flatMap(Oil::iodineValue);
+            case PURITY -> alkali(item).map(Alkali::assumedPurity);
+            default -> Optional.empty();
+        };
+    }
+
+    /** Whether a figure lies outside what was published. */
+    static boolean isOutside(WrittenFigure said, Figure published) {
+        double middle = said.figure("").middle();
+        return middle < published.low() || middle > published.high();
+    }
+
+    /** From where to where something was published. */
+    static String range(Figure published) {
+        return Figures.upTo(published.low(), 1) + " to " + Figures.upTo(published.high(), 1);
+    }
+
+    /** What a figure is measured in. */
+    static String unit(String name) {
+        return switch (name) {
+            case SV, AV -> KOH;
+            case IV -> "g/100 g";
+            default -> "%";
+        };
+    }
+
+    /** The figures that a certificate has, by their names. */
+    static Map<String, WrittenFigure> said(OwnMaterial certificate) {
+        Map<String, WrittenFigure> said = new LinkedHashMap<>();
+        certificate.saponificationValue().ifPresent(figure -> said.put(SV, figure));
+        certificate.acidValue().ifPresent(figure -> said.put(AV, figure));
+        certificate.iodineValue().ifPresent(figure -> said.put(IV, figure));
+        certificate.water().ifPresent(figure -> said.put(WATER, figure));
+        certificate.strength().ifPresent(strength -> said.put(PURITY, strength.pure()));
+        return said;
     }
 
     List<TextField> fields(ItemSaid item, List<Problem> problems) {
@@ -153,11 +189,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     private Outcome<WrittenFigure> figure(String name) {
-        String unit = switch (name) {
-            case SV, AV -> KOH;
-            case IV -> "g/100 g";
-            default -> "%";
-        };
+        String unit = unit(name);
         return WrittenFigure.parse(text(name))
                 .then(with -> with.unit().isEmpty() || with.unit().equals(unit)
                         ? Outcome.ok(with.figure())
@@ -184,26 +216,12 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     /** What lies outside what was published is asked about once: a slip of the finger would cost a batch. */
     private static List<Problem> unusual(ItemSaid item, Map<String, WrittenFigure> read) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Oil> oil = item.identity().materialKey().flatMap(Tables.bundled()::oil);
-        oil.map(Oil::saponificationValue).ifPresent(published -> outside(SV, read.get(SV), published, problems));
-        oil.flatMap(Oil::iodineValue).ifPresent(published -> outside(IV, read.get(IV), published, problems));
-        alkali(item)
-                .map(Alkali::assumedPurity)
-                .ifPresent(assumed -> outside(PURITY, read.get(PURITY), assumed, problems));
+        read.forEach((name, said) -> published(item, name)
+                .filter(published -> isOutside(said, published))
+                .ifPresent(published -> problems.add(new Problem(
+                        name,
+                        "that is outside what was published, " + range(published),
+                        "look at the paper again; if it is right, tick below that it is"))));
         return problems;
-    }
-
-    private static void outside(String name, @Nullable WrittenFigure said, Figure published, List<Problem> problems) {
-        if (said == null) {
-            return;
-        }
-        double middle = said.figure("").middle();
-        if (middle < published.low() || middle > published.high()) {
-            problems.add(new Problem(
-                    name,
-                    "that is outside what was published, " + Figures.upTo(published.low(), 1) + " to "
-                            + Figures.upTo(published.high(), 1),
-                    "look at the paper again; if it is right, tick below that it is"));
-        }
     }
 }

@@ -129,6 +129,13 @@ final class CupboardView {
             String called = item.name() + ", lot " + lot.code();
             String address = "/stores/lots/" + lot.id();
             String left = said(item.said(), lot.left());
+            MisnamedLye.of(item, kept)
+                    .ifPresent(name -> calls.add(new Call(
+                            called,
+                            address,
+                            "is lye under the name of " + name
+                                    + ", and burns: label it, and see on its page what to do",
+                            true)));
             if (lot.left() < 0) {
                 calls.add(new Call(called, address, "is " + left + " by the book: count it", true));
             } else if (lot.status() == LotStatus.REFUSED) {

@@ -70,6 +70,7 @@ final class LotView {
                 Amounts.said(item.said().counting(), lot.left(), units),
                 level,
                 ItemView.state(lot.lot(), today),
+                MisnamedLye.of(item, lot).orElse(""),
                 facts(lot),
                 new LotPage.Take(
                         typed.getOrDefault("kind", MoveKind.USE.word()),
@@ -119,7 +120,13 @@ final class LotView {
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
         String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
         boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
-        return Optional.of(new LotPage.Certificate(told, gain, form.fields(item.said(), own), asks, typed.isPresent()));
+        return Optional.of(new LotPage.Certificate(
+                told,
+                CertificateFigures.of(item.said(), lot.said().certificate()),
+                gain,
+                form.fields(item.said(), own),
+                asks,
+                typed.isPresent()));
     }
 
     /** Of a premix, what its oils come to. */

@@ -180,6 +180,7 @@ final class ImportPlan {
                 there.or(() -> made(of.material(), Optional.empty(), problems)).filter(it -> problems.isEmpty());
         item.ifPresent(it -> wrongAmount(it, of.amount()).ifPresent(problems::add));
         problems.addAll(LotRules.check(said));
+        LotRules.pastWhenItCame(said).ifPresent(problems::add);
         problems.addAll(
                 LotRules.check(StockMove.Told.of(MoveKind.RECEIPT, of.amount().number())));
         if (!problems.isEmpty() || item.isEmpty()) {

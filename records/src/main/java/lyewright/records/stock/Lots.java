@@ -47,9 +47,14 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).findCode(code));
     }
 
-    /** The other lots of a delivery: those that the same supplier brought on the same day. */
+    /** The other lots of a delivery: those that the same supplier brought on the same day, without what was taken back. */
     public List<KeptLot> cameWith(String id) {
         return database.read(handle -> new LotRows(handle).cameWith(id));
+    }
+
+    /** The lots that a form brought, in its order; none where it was not received. */
+    public List<KeptLot> broughtBy(String token) {
+        return database.read(handle -> new LotRows(handle).broughtBy(token));
     }
 
     /** What came and went of a lot, the newest first. */

@@ -38,17 +38,12 @@ class LotsTest extends Workbench {
     }
 
     static LotSaid said(String code, LotStatus status) {
-        return new LotSaid(
-                code,
-                Optional.empty(),
-                "NQ-118",
-                DAY,
-                Optional.empty(),
-                Optional.of(DAY.plusYears(1)),
-                Optional.of(new Price(1895, "GBP")),
-                status,
-                Optional.empty(),
-                "");
+        return LotSaid.of(DAY)
+                .withCode(code)
+                .withSupplierLot("NQ-118")
+                .withBestBefore(Optional.of(DAY.plusYears(1)))
+                .withPrice(Optional.of(new Price(1895, "GBP")))
+                .withStatus(status);
     }
 
     private KeptLot received(long amount) {

@@ -10,16 +10,12 @@ import java.util.Optional;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
 import lyewright.material.Alkali;
-import lyewright.material.Figure;
-import lyewright.material.Oil;
-import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.PublishedRange;
 import lyewright.web.TextField;
-import lyewright.words.Figures;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a lot's certificate says, as typed.
@@ -55,16 +51,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     private static Optional<Alkali> alkali(ItemSaid item) {
-        return item.kind() == ItemKind.ALKALI
-                ? item.identity().materialKey().flatMap(CertificateForm::alkali)
-                : Optional.empty();
-    }
-
-    /** The alkali that sheets call so. */
-    static Optional<Alkali> alkali(String key) {
-        return key.equals(Alkali.SODIUM.key())
-                ? Optional.of(Alkali.SODIUM)
-                : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty();
+        return item.kind() == ItemKind.ALKALI ? item.identity().materialKey().flatMap(Alkali::ofKey) : Optional.empty();
     }
 
     static CertificateForm sent(Context ctx) {
@@ -134,14 +121,10 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
         if (read.isEmpty()) {
             return Outcome.ok(Optional.empty());
         }
-        if (!sure) {
-            List<Problem> unusual = unusual(item, read);
-            if (!unusual.isEmpty()) {
-                return new Outcome.Refused<>(unusual);
-            }
-        }
-        return Outcome.ok(
-                Optional.of(material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE))));
+        OwnMaterial material =
+                material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE));
+        List<Problem> unusual = sure ? List.of() : unusual(item, material);
+        return unusual.isEmpty() ? Outcome.ok(Optional.of(material)) : new Outcome.Refused<>(unusual);
     }
 
     /** Nothing was typed of a lot that has none. */
@@ -182,28 +165,12 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     /** What lies outside what was published is asked about once: a slip of the finger would cost a batch. */
-    private static List<Problem> unusual(ItemSaid item, Map<String, WrittenFigure> read) {
-        List<Problem> problems = new ArrayList<>();
-        Optional<Oil> oil = item.identity().materialKey().flatMap(Tables.bundled()::oil);
-        oil.map(Oil::saponificationValue).ifPresent(published -> outside(SV, read.get(SV), published, problems));
-        oil.flatMap(Oil::iodineValue).ifPresent(published -> outside(IV, read.get(IV), published, problems));
-        alkali(item)
-                .map(Alkali::assumedPurity)
-                .ifPresent(assumed -> outside(PURITY, read.get(PURITY), assumed, problems));
-        return problems;
-    }
-
-    private static void outside(String name, @Nullable WrittenFigure said, Figure published, List<Problem> problems) {
-        if (said == null) {
-            return;
-        }
-        double middle = said.figure("").middle();
-        if (middle < published.low() || middle > published.high()) {
-            problems.add(new Problem(
-                    name,
-                    "that is outside what was published, " + Figures.upTo(published.low(), 1) + " to "
-                            + Figures.upTo(published.high(), 1),
-                    "look at the paper again; if it is right, tick below that it is"));
-        }
+    private static List<Problem> unusual(ItemSaid item, OwnMaterial read) {
+        return PublishedRange.outside(item, read).stream()
+                .map(problem -> new Problem(
+                        problem.path().equals(PublishedRange.STRENGTH) ? PURITY : problem.path(),
+                        problem.what(),
+                        problem.remedy() + "; if it is right, tick below that it is"))
+                .toList();
     }
 }

@@ -38,12 +38,12 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
     /** A name that only resembles one of the tables', and that recipes know for this very thing, goes on. */
     private boolean isOwnAlready(OwnMaterial made) {
         return !Tables.bundled().has(made.key())
-                && CertificateForm.alkali(made.key()).isEmpty()
+                && Alkali.ofKey(made.key()).isEmpty()
                 && own.stream().anyMatch(known -> known.key().equals(made.key()) && areAlike(known, made));
     }
 
     private static Optional<String> byTables(String name) {
-        Optional<Alkali> alkali = CertificateForm.alkali(name).or(() -> MaterialNames.alkali(name));
+        Optional<Alkali> alkali = Alkali.ofKey(name).or(() -> MaterialNames.alkali(name));
         return alkali.isPresent()
                 ? Optional.of("'" + name + "' means " + name(alkali.get()) + " as it is bought")
                 : MaterialNames.of(Tables.bundled()).meant(name).stream()

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.OwnMaterial;
+import lyewright.material.Alkali;
 import lyewright.material.Tables;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.KeptLot;
@@ -34,7 +35,7 @@ final class MisnamedLye {
         MaterialNames names = MaterialNames.of(Tables.bundled());
         return Stream.concat(item.said().identity().materialKey().stream(), Stream.of(item.name()))
                 .filter(name -> MaterialNames.alkali(name).isEmpty()
-                        && CertificateForm.alkali(name).isEmpty())
+                        && Alkali.ofKey(name).isEmpty())
                 .map(names::reading)
                 .filter(MaterialNames.Reading::one)
                 .flatMap(reading -> reading.materials().stream())

@@ -86,7 +86,8 @@ final class TakePages {
                         StockMove.Told.of(MoveKind.USE, 0)
                                 .withPurpose(bench.recipe().name() + ", version "
                                         + bench.version().number())));
-        Answers.seeOther(ctx, address(bench.choice()) + "&" + TAKEN + "=" + numbers(orRefused(moves)));
+        Answers.seeOther(
+                ctx, address(bench.choice()) + "&" + TAKEN + "=" + numbers(orRefused(moves, "Nothing was taken")));
     }
 
     private static List<Taking> takings(FromCupboard taken, boolean certified) {
@@ -116,7 +117,7 @@ final class TakePages {
 
     private void takeBack(Context ctx) {
         List<Long> moves = moves(Optional.ofNullable(ctx.queryParam(TAKEN)).orElse(""));
-        orRefused(shop.records().lots().correct(shop.records().author(), moves, WHY_BACK));
+        orRefused(shop.records().lots().correct(shop.records().author(), moves, WHY_BACK), "Nothing was taken back");
         Answers.seeOther(ctx, address(MakeChoice.of(ctx.queryParamMap())) + "&" + TAKEN_BACK + "=yes");
     }
 
@@ -125,12 +126,12 @@ final class TakePages {
                 + choice.without(MakeChoice.OUT, MakeChoice.IN).query();
     }
 
-    private static <T> T orRefused(Outcome<T> outcome) {
+    private static <T> T orRefused(Outcome<T> outcome, String told) {
         if (outcome instanceof Outcome.Ok<T> ok) {
             return ok.value();
         }
         Problem problem = outcome.problems().get(0);
-        throw new Refused(409, "Nothing was changed: " + problem.what() + ".", Sentences.whole(problem.remedy()));
+        throw new Refused(409, told + ": " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
 
     private static List<Long> moves(String typed) {

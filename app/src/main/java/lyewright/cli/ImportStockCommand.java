@@ -6,11 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.RecordsTrouble;
+import lyewright.records.csv.CellTrouble;
 import lyewright.records.csv.CsvChoice;
 import lyewright.records.csv.CsvFile;
 import lyewright.records.csv.CsvImport;
@@ -110,6 +113,15 @@ final class ImportStockCommand implements Command {
                         .toList());
     }
 
+    private static String rows(List<CellTrouble> all) {
+        String told = all.stream()
+                .limit(MOST_TOLD)
+                .map(trouble -> "Row " + trouble.row() + (trouble.column().isEmpty() ? "" : ", " + trouble.column())
+                        + ": " + trouble.problem().sentence() + ".\n")
+                .collect(Collectors.joining());
+        return all.size() > MOST_TOLD ? told + "And " + (all.size() - MOST_TOLD) + " more.\n" : told;
+    }
+
     private static String told(CsvFile file, CsvImport.Result result, boolean dry, Optional<Path> leftOut) {
         StringBuilder told = new StringBuilder();
         told.append(file.encoding())
@@ -119,16 +131,17 @@ final class ImportStockCommand implements Command {
                 .append(file.guess().decimal().word())
                 .append(".\n");
         file.remarks(file.guess()).forEach(remark -> told.append(remark).append('\n'));
-        result.troubles().stream()
-                .limit(MOST_TOLD)
-                .forEach(trouble -> told.append("Row ")
-                        .append(trouble.row())
-                        .append(trouble.column().isEmpty() ? "" : ", " + trouble.column())
-                        .append(": ")
-                        .append(trouble.problem().sentence())
-                        .append(".\n"));
-        if (result.troubles().size() > MOST_TOLD) {
-            told.append("And ").append(result.troubles().size() - MOST_TOLD).append(" more.\n");
+        told.append(rows(result.troubles()));
+        if (!result.notes().isEmpty()) {
+            told.append("Worth a look, though these rows go in:\n").append(rows(result.notes()));
+        }
+        if (!result.found().isEmpty()) {
+            told.append("Known to recipes by name: ")
+                    .append(result.found().entrySet().stream()
+                            .limit(MOST_TOLD)
+                            .map(found -> found.getKey() + " (" + found.getValue() + ")")
+                            .collect(Collectors.joining(", ")))
+                    .append(result.found().size() > MOST_TOLD ? " and more.\n" : ".\n");
         }
         told.append(result.told()).append(dry ? "; nothing was kept.\n" : ".\n");
         leftOut.ifPresent(path ->

@@ -13,7 +13,7 @@ import lyewright.records.ledger.Verified;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
-/** {@code verify}: whether the ledger is as it was sealed. */
+/** {@code verify}: whether the ledger is as it was written. */
 final class VerifyCommand implements Command {
 
     private static final String NAME = "verify";
@@ -22,7 +22,7 @@ final class VerifyCommand implements Command {
     @Override
     public CommandSpec spec() {
         CommandSpec spec =
-                Specs.command(NAME, "Go through the ledger: is every entry as it was sealed? The pages may be open.");
+                Specs.command(NAME, "Go through the ledger: is every entry as it was written? The pages may be open.");
         spec.addOption(Specs.value(
                 HEAD, "HEAD", "A head that you hold on paper: the number, a dash, twelve digits of its seal."));
         WorkshopFolder.addTo(spec);
@@ -32,7 +32,7 @@ final class VerifyCommand implements Command {
                 "It shows edits since a head that you hold. Without one, entries cut off at the end and a ledger",
                 "that was sealed anew throughout stay hidden. It never shows whether an entry was true.",
                 "",
-                "Exit code 0 where all is as it was sealed, 3 where something is not, 2 where it was not looked at.",
+                "Exit code 0 where all is as it was written, 3 where something is not, 2 where it was not looked at.",
                 "",
                 "Examples:",
                 "  lyewright verify",
@@ -71,7 +71,7 @@ final class VerifyCommand implements Command {
         }
         long entries = verified.head().number();
         return (entries == 1 ? "The one entry is as it was" : "All " + entries + " entries are as they were")
-                + " sealed; lots and moves say what the ledger says.\n"
+                + " written; lots, moves and documents say what the ledger says.\n"
                 + looked(verified)
                 + "The head is " + verified.head().printed() + ".\n"
                 + held.map(head -> "Entry " + head.number() + " is the one on your paper.\n")
@@ -83,7 +83,7 @@ final class VerifyCommand implements Command {
     }
 
     private static String findings(Verified verified) {
-        StringBuilder text = new StringBuilder("Not as it was sealed:\n");
+        StringBuilder text = new StringBuilder("Not as it was written:\n");
         for (Finding finding : verified.findings()) {
             text.append("  ").append(finding.what()).append('\n');
         }
@@ -92,7 +92,7 @@ final class VerifyCommand implements Command {
         }
         return text.append(looked(verified))
                 .append(
-                        "Nothing was changed by looking. Restore a backup from before, or ask whoever could write there.\n")
+                        "Verifying changed nothing. Ask who else can get at these files; a backup from before shows what stood there.\n")
                 .toString();
     }
 }

@@ -71,7 +71,7 @@ class VerifyCommandTest {
         assertThat(verify())
                 .isEqualTo(new Run(
                         0,
-                        "All 4 entries are as they were sealed; lots and moves say what the ledger says.\nThe head is "
+                        "All 4 entries are as they were written; lots, moves and documents say what the ledger says.\nThe head is "
                                 + head
                                 + ".\nWithout a printed head (--head) this cannot show what was cut off at the end.\n",
                         ""));
@@ -87,7 +87,7 @@ class VerifyCommandTest {
         Run run = verify("--head", "4-3f09ab51c2d7");
 
         assertThat(run.exit()).isEqualTo(3);
-        assertThat(run.out()).contains("Entry 4, which the printed head is of, is gone");
+        assertThat(run.out()).contains("Entry 4, the one of your printed head, is gone");
     }
 
     @Test
@@ -100,7 +100,7 @@ class VerifyCommandTest {
         assertThat(run.exit()).isEqualTo(3);
         assertThat(run.err()).isEmpty();
         assertThat(run.lines())
-                .startsWith("Not as it was sealed:", "  Entry 4: the move says something else now than the ledger.");
+                .startsWith("Not as it was written:", "  Entry 4: the move now says something else than the ledger.");
     }
 
     private String document() {
@@ -125,8 +125,8 @@ class VerifyCommandTest {
         String sha256 = document();
         assertThat(verify().lines())
                 .startsWith(
-                        "All 3 entries are as they were sealed; lots and moves say what the ledger says.",
-                        "One document's file was read through and held against the ledger.");
+                        "All 3 entries are as they were written; lots, moves and documents say what the ledger says.",
+                        "One document's file was read through and compared with the ledger.");
         Files.writeString(
                 folder.resolve("shop/files/" + sha256.substring(0, 2) + "/" + sha256), "Dear maker, INVENTED");
 
@@ -135,7 +135,7 @@ class VerifyCommandTest {
         assertThat(run.exit()).isEqualTo(3);
         assertThat(run.lines())
                 .contains(
-                        "  Entry 3: the file of the document \"Letter\" has other bytes than those that were sealed.");
+                        "  Entry 3: the file of the document \"Letter\" is not what was put there: its bytes were changed.");
     }
 
     @Test

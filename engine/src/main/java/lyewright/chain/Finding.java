@@ -1,7 +1,7 @@
 package lyewright.chain;
 
 /**
- * Something that is not as it was sealed.
+ * Something that is not as it was written.
  *
  * @param number the entry that shows it
  * @param what what is wrong, in a sentence
@@ -12,7 +12,7 @@ public record Finding(long number, String what) {
         return new Finding(
                 entry.number(),
                 "Entry " + entry.number() + " (" + entry.kind()
-                        + ") is not as it was sealed: it, or the seal before it, was changed.");
+                        + ") is not as it was written: it, or something before it, was changed.");
     }
 
     static Finding gap(long before, long number) {

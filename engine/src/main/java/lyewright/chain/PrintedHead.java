@@ -41,13 +41,13 @@ public record PrintedHead(long number, String digits) {
         if (kept.isEmpty()) {
             return Optional.of(new Finding(
                     number,
-                    "Entry " + number + ", which the printed head is of, is gone, and so is whatever came after it."));
+                    "Entry " + number + ", the one of your printed head, is gone, and so is whatever came after it."));
         }
         return kept.get().startsWith(digits)
                 ? Optional.empty()
                 : Optional.of(new Finding(
                         number,
                         "Entry " + number
-                                + " has another seal than the printed head: it or something before it was changed."));
+                                + " does not fit your printed head: it, or something before it, was changed."));
     }
 }

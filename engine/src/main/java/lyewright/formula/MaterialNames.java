@@ -196,6 +196,18 @@ public final class MaterialNames {
                 : new Reading(false, false, List.of());
     }
 
+    /**
+     * Whether {@link #meant} gives what is only spelt much like a name, as lard is like jars: somebody should be asked.
+     *
+     * @param typed what was typed
+     * @return whether no part of the name is one that is known
+     */
+    public boolean isOnlySpeltLike(String typed) {
+        return !own.containsKey(typed)
+                && !tables.has(typed)
+                && names.find(typed, any -> true).how() == Meant.How.NEAR;
+    }
+
     private List<Named> named(Collection<String> keys) {
         return keys.stream()
                 .filter(tables::has)

@@ -1,5 +1,8 @@
 package lyewright.material;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
  * The two alkalis of soap. Molar masses are those of the design: NaOH 39.997 and KOH 56.105 g/mol (IUPAC abridged atomic
  * weights, from memory).
@@ -42,6 +45,16 @@ public enum Alkali {
      */
     public String key() {
         return key;
+    }
+
+    /**
+     * The one of a key.
+     *
+     * @param key naoh or koh
+     * @return none for any other
+     */
+    public static Optional<Alkali> ofKey(String key) {
+        return Arrays.stream(values()).filter(it -> it.key.equals(key)).findFirst();
     }
 
     /**

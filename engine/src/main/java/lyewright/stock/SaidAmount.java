@@ -24,6 +24,9 @@ public record SaidAmount(long amount, String words) {
     /** More digits than anybody means. */
     private static final int LONGEST = 200;
 
+    /** More pieces than lie in any small workshop; our own choice. */
+    private static final long MOST_PIECES = 999_999_999L;
+
     private static final Pattern PIECES = Pattern.compile("([0-9]{1,9})(?:\\s*(?:pieces?|pcs?))?");
 
     private static final Pattern SPOON = Pattern.compile("([0-9][0-9.]*)\\s*(?:level )?(\\p{L}[\\p{L} ]*)");
@@ -77,7 +80,7 @@ public record SaidAmount(long amount, String words) {
         }
         Outcome<WrittenMass> mass = WrittenMass.parse(text);
         if (mass instanceof Outcome.Ok<WrittenMass> ok) {
-            return milligrams(ok.value().exactGrams(), "");
+            return milligrams(ok.value()).then(number -> Outcome.ok(new SaidAmount(number, "")));
         }
         if (Volume.parse(text) instanceof Outcome.Ok<Volume> volume) {
             return known.density()
@@ -121,6 +124,36 @@ public record SaidAmount(long amount, String words) {
         return whole.compareTo(MOST) > 0
                 ? Outcome.refused("that is more than anybody has", "look at the number and its unit")
                 : Outcome.ok(new SaidAmount(whole.longValueExact(), words));
+    }
+
+    /**
+     * A mass as it is kept.
+     *
+     * @param mass as written
+     * @return whole milligrams, or why it is not kept: more than anybody has, or something that rounds to nothing
+     */
+    public static Outcome<Long> milligrams(WrittenMass mass) {
+        return milligrams(mass.exactGrams(), "")
+                .then(read -> read.amount() == 0 && mass.value().signum() > 0
+                        ? Outcome.refused("'" + mass + "' is less than a milligram", "look at the number and its unit")
+                        : Outcome.ok(read.amount()));
+    }
+
+    /**
+     * A count as it is kept.
+     *
+     * @param pieces how many, 0 or more
+     * @return the same, or why it is not kept
+     */
+    public static Outcome<Long> pieces(BigDecimal pieces) {
+        if (pieces.stripTrailingZeros().scale() > 0) {
+            return Outcome.refused(
+                    "'" + pieces.toPlainString() + "' is no whole number of pieces",
+                    "write how many there are, as in 50");
+        }
+        return pieces.compareTo(BigDecimal.valueOf(MOST_PIECES)) > 0
+                ? Outcome.refused("that is more than anybody has", "look at the number again")
+                : Outcome.ok(pieces.longValueExact());
     }
 
     private static String quoted(String typed) {

@@ -111,7 +111,7 @@ class ChainTest {
             kept.set(at, kept.get(at).telling("{}"));
 
             assertThat(verify(kept)).extracting(Finding::number).containsExactly(at + 1L);
-            assertThat(verify(kept).get(0).what()).contains("(stock move) is not as it was sealed");
+            assertThat(verify(kept).get(0).what()).contains("(stock move) is not as it was written");
         }
     }
 
@@ -185,7 +185,7 @@ class ChainTest {
                 .get()
                 .extracting(Finding::number, Finding::what)
                 .containsExactly(
-                        5L, "Entry 5, which the printed head is of, is gone, and so is whatever came after it.");
+                        5L, "Entry 5, the one of your printed head, is gone, and so is whatever came after it.");
     }
 
     @Test

@@ -19,6 +19,7 @@ import lyewright.records.csv.CsvFile;
 import lyewright.records.csv.CsvImport;
 import lyewright.records.csv.Separator;
 import lyewright.web.Answers;
+import lyewright.web.EmptyFile;
 import lyewright.web.Feature;
 import lyewright.web.Frame;
 import lyewright.web.OpenedIn;
@@ -83,6 +84,8 @@ public final class CsvPages implements Feature {
         if (file.value().isPresent()) {
             byte[] bytes = bytes(file.value().get());
             read(ctx, text, named(file.value().get().filename()), separator -> CsvFile.read(bytes, separator));
+        } else if (EmptyFile.told(ctx, "file").isPresent()) {
+            again(ctx, text, List.of(EmptyFile.told(ctx, "file").get()));
         } else if (text.isBlank()) {
             again(
                     ctx,
@@ -210,7 +213,8 @@ public final class CsvPages implements Feature {
                         sent.name(),
                         result.told(),
                         result.wrong() == 0 ? "" : address + "/left-out.csv",
-                        PreviewView.problems(result)));
+                        PreviewView.problems(result.troubles()),
+                        PreviewView.problems(result.notes())));
     }
 
     private void leftOut(Context ctx) {

@@ -19,6 +19,8 @@ import lyewright.web.Frame;
  * @param columns what each column says
  * @param hidden the fields of the choice that is shown
  * @param problems what is wrong by row
+ * @param notes what is worth a look in rows that go in
+ * @param found new materials whose names the tables know
  * @param sample some rows as they will be kept
  */
 public record PreviewPage(
@@ -35,6 +37,8 @@ public record PreviewPage(
         List<Select> columns,
         List<ChoiceFields.Field> hidden,
         Problems problems,
+        Problems notes,
+        List<Found> found,
         Sample sample) {
 
     /** Copies its lists. */
@@ -44,6 +48,7 @@ public record PreviewPage(
         selects = List.copyOf(selects);
         columns = List.copyOf(columns);
         hidden = List.copyOf(hidden);
+        found = List.copyOf(found);
     }
 
     /** The same with what stood in the way of keeping it. */
@@ -62,6 +67,8 @@ public record PreviewPage(
                 columns,
                 hidden,
                 problems,
+                notes,
+                found,
                 sample);
     }
 
@@ -119,6 +126,9 @@ public record PreviewPage(
 
     /** One thing that is wrong: in which row and column, what stands there, and a sentence. */
     public record Line(int row, String column, String cell, String sentence) {}
+
+    /** A new material whose name the tables know: what it is called, and what recipes call it. */
+    public record Found(String name, String recipeName) {}
 
     /** Rows as they will be kept. */
     public record Sample(List<String> columns, List<List<String>> rows) {

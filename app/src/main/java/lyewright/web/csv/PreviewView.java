@@ -15,6 +15,7 @@ import lyewright.records.csv.DecimalSign;
 import lyewright.records.csv.Meaning;
 import lyewright.records.csv.Separator;
 import lyewright.web.Frame;
+import lyewright.web.csv.PreviewPage.Found;
 import lyewright.web.csv.PreviewPage.Line;
 import lyewright.web.csv.PreviewPage.Option;
 import lyewright.web.csv.PreviewPage.Problems;
@@ -49,7 +50,11 @@ final class PreviewView {
                 selects(file, choice),
                 columns(file, choice),
                 ChoiceFields.of(choice, file),
-                problems(result),
+                problems(result.troubles()),
+                problems(result.notes()),
+                result.found().entrySet().stream()
+                        .map(found -> new Found(found.getKey(), found.getValue()))
+                        .toList(),
                 SampleRows.of(choice.kind(), result));
     }
 
@@ -59,12 +64,9 @@ final class PreviewView {
                 + file.columns().size() + (file.columns().size() == 1 ? " column." : " columns.");
     }
 
-    static Problems problems(CsvImport.Result result) {
-        List<Line> told = result.troubles().stream()
-                .limit(MOST_TOLD)
-                .map(PreviewView::line)
-                .toList();
-        return new Problems(told, result.troubles().size() - told.size());
+    static Problems problems(List<CellTrouble> all) {
+        List<Line> told = all.stream().limit(MOST_TOLD).map(PreviewView::line).toList();
+        return new Problems(told, all.size() - told.size());
     }
 
     private static Line line(CellTrouble trouble) {

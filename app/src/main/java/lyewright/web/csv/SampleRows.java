@@ -17,6 +17,7 @@ import lyewright.web.csv.PreviewPage.Sample;
 final class SampleRows {
 
     private static final int SHOWN = 5;
+    private static final long KILOGRAM = 1_000_000;
 
     private SampleRows() {}
 
@@ -31,7 +32,17 @@ final class SampleRows {
                     case SUPPLIERS -> List.of("Row", "Supplier", "How they are reached");
                     case MATERIALS -> List.of("Row", "Material", "Kind", "In recipes", "INCI name", "Supplier");
                     case LOTS ->
-                        List.of("Row", "Lot", "Material", "How much", "Came", "Best before", "Supplier", "Their lot");
+                        List.of(
+                                "Row",
+                                "Lot",
+                                "Material",
+                                "In recipes",
+                                "How much",
+                                "Came",
+                                "Best before",
+                                "Supplier",
+                                "Their lot",
+                                "Certificate");
                 },
                 rows);
     }
@@ -47,7 +58,7 @@ final class SampleRows {
                     row,
                     said.name(),
                     said.kind().map(ItemKind::word).orElse(""),
-                    said.identity().materialKey().orElse(""),
+                    recipeName(verdict),
                     said.identity().inci(),
                     said.supplier());
         }
@@ -55,12 +66,37 @@ final class SampleRows {
         return List.of(
                 row,
                 verdict.as(),
-                of.material().name(),
+                verdict.material()
+                        .map(StockVerdict.Material::name)
+                        .orElse(of.material().name()),
+                recipeName(verdict),
                 amount(of.amount()),
                 of.said().received().toString(),
                 day(of.said().bestBefore()),
                 of.supplier(),
-                of.said().supplierLot());
+                of.said().supplierLot(),
+                certificate(of));
+    }
+
+    private static String recipeName(StockVerdict verdict) {
+        return verdict.material().flatMap(StockVerdict.Material::recipeName).orElse("");
+    }
+
+    /** Which figures there are; what they are is looked at on the lot's page. */
+    private static String certificate(StockRow.OfLot of) {
+        if (of.said().certificate().isPresent()) {
+            return "as it was written out";
+        }
+        return of.certificate()
+                .map(said -> said.figures()
+                        .saponificationValue()
+                        .map(it -> "SV " + it)
+                        .or(() -> said.purity().map(it -> it + " % pure"))
+                        .or(() -> said.figures().acidValue().map(it -> "AV " + it))
+                        .or(() -> said.figures().iodineValue().map(it -> "IV " + it))
+                        .or(() -> said.figures().water().map(it -> it + " % water"))
+                        .orElse("made of " + said.oils().size() + " oils"))
+                .orElse("");
     }
 
     private static String day(Optional<?> day) {
@@ -71,7 +107,8 @@ final class SampleRows {
         if (amount.counting() == Counting.PIECES) {
             return Long.toString(amount.number());
         }
-        BigDecimal grams = BigDecimal.valueOf(amount.number(), 3).stripTrailingZeros();
-        return grams.toPlainString() + " g";
+        boolean kilograms = amount.number() >= KILOGRAM;
+        BigDecimal said = BigDecimal.valueOf(amount.number(), kilograms ? 6 : 3).stripTrailingZeros();
+        return said.toPlainString() + (kilograms ? " kg" : " g");
     }
 }

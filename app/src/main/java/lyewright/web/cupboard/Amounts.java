@@ -59,12 +59,10 @@ final class Amounts {
         if (text.isEmpty()) {
             return Outcome.ok(Optional.empty());
         }
-        int digits = Price.digits(currency);
-        BigDecimal value =
-                PRICE.matcher(text).matches() ? new BigDecimal(text.replace(',', '.')).stripTrailingZeros() : null;
-        return value == null || value.scale() > digits
-                ? Outcome.refused("that is not a price in " + currency, "write it without the currency, as in 42.50")
-                : Outcome.ok(Optional.of(new Price(value.movePointRight(digits).longValueExact(), currency)));
+        return PRICE.matcher(text).matches()
+                ? Price.of(new BigDecimal(text.replace(',', '.')), currency)
+                        .then(price -> Outcome.ok(Optional.of(price)))
+                : Outcome.refused("that is not a price in " + currency, "write it without the currency, as in 42.50");
     }
 
     /** How much of what came is there, whole percent from 0 to 100; 0 where nothing came. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.PublishedRange;
 import lyewright.web.cupboard.ItemPage.Fact;
 import lyewright.words.Sentences;
 
@@ -27,8 +28,8 @@ final class CertificateFigures {
         String unit = CertificateForm.unit(name);
         return figure + " " + unit + " (" + doubt(figure.form()) + ")"
                 + CertificateForm.published(item, name)
-                        .map(published -> "; " + (CertificateForm.isOutside(figure, published) ? "outside" : "within")
-                                + " what was published, " + CertificateForm.range(published) + " " + unit)
+                        .map(published -> "; " + (PublishedRange.isOutside(figure, published) ? "outside" : "within")
+                                + " what was published, " + PublishedRange.words(published) + " " + unit)
                         .orElse("");
     }
 

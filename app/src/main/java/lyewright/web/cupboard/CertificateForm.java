@@ -11,14 +11,12 @@ import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
 import lyewright.material.Alkali;
 import lyewright.material.Figure;
-import lyewright.material.Oil;
-import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.PublishedRange;
 import lyewright.web.TextField;
-import lyewright.words.Figures;
 
 /**
  * What a lot's certificate says, as typed.
@@ -54,16 +52,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     private static Optional<Alkali> alkali(ItemSaid item) {
-        return item.kind() == ItemKind.ALKALI
-                ? item.identity().materialKey().flatMap(CertificateForm::alkali)
-                : Optional.empty();
-    }
-
-    /** The alkali that sheets call so. */
-    static Optional<Alkali> alkali(String key) {
-        return key.equals(Alkali.SODIUM.key())
-                ? Optional.of(Alkali.SODIUM)
-                : key.equals(Alkali.POTASSIUM.key()) ? Optional.of(Alkali.POTASSIUM) : Optional.empty();
+        return item.kind() == ItemKind.ALKALI ? item.identity().materialKey().flatMap(Alkali::ofKey) : Optional.empty();
     }
 
     static CertificateForm sent(Context ctx) {
@@ -89,24 +78,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
 
     /** What was published of a figure of a thing, if anything was. */
     static Optional<Figure> published(ItemSaid item, String name) {
-        Optional<Oil> oil = item.identity().materialKey().flatMap(Tables.bundled()::oil);
-        return switch (name) {
-            case SV -> oil.map(Oil::saponificationValue);
-            case IV -> oil.flatMap(Oil::iodineValue);
-            case PURITY -> alkali(item).map(Alkali::assumedPurity);
-            default -> Optional.empty();
-        };
-    }
-
-    /** Whether a figure lies outside what was published. */
-    static boolean isOutside(WrittenFigure said, Figure published) {
-        double middle = said.figure("").middle();
-        return middle < published.low() || middle > published.high();
-    }
-
-    /** From where to where something was published. */
-    static String range(Figure published) {
-        return Figures.upTo(published.low(), 1) + " to " + Figures.upTo(published.high(), 1);
+        return PublishedRange.of(item, name.equals(PURITY) ? PublishedRange.STRENGTH : name);
     }
 
     /** What a figure is measured in. */
@@ -170,14 +142,10 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
         if (read.isEmpty()) {
             return Outcome.ok(Optional.empty());
         }
-        if (!sure) {
-            List<Problem> unusual = unusual(item, read);
-            if (!unusual.isEmpty()) {
-                return new Outcome.Refused<>(unusual);
-            }
-        }
-        return Outcome.ok(
-                Optional.of(material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE))));
+        OwnMaterial material =
+                material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE));
+        List<Problem> unusual = sure ? List.of() : unusual(item, material);
+        return unusual.isEmpty() ? Outcome.ok(Optional.of(material)) : new Outcome.Refused<>(unusual);
     }
 
     /** Nothing was typed of a lot that has none. */
@@ -214,14 +182,12 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     /** What lies outside what was published is asked about once: a slip of the finger would cost a batch. */
-    private static List<Problem> unusual(ItemSaid item, Map<String, WrittenFigure> read) {
-        List<Problem> problems = new ArrayList<>();
-        read.forEach((name, said) -> published(item, name)
-                .filter(published -> isOutside(said, published))
-                .ifPresent(published -> problems.add(new Problem(
-                        name,
-                        "that is outside what was published, " + range(published),
-                        "look at the paper again; if it is right, tick below that it is"))));
-        return problems;
+    private static List<Problem> unusual(ItemSaid item, OwnMaterial read) {
+        return PublishedRange.outside(item, read).stream()
+                .map(problem -> new Problem(
+                        problem.path().equals(PublishedRange.STRENGTH) ? PURITY : problem.path(),
+                        problem.what(),
+                        problem.remedy() + "; if it is right, tick below that it is"))
+                .toList();
     }
 }

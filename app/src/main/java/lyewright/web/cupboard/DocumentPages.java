@@ -21,6 +21,7 @@ import lyewright.records.stock.LotDocument;
 import lyewright.records.stock.LotDocuments;
 import lyewright.records.store.Author;
 import lyewright.web.Answers;
+import lyewright.web.EmptyFile;
 import lyewright.web.Feature;
 import lyewright.web.Notice;
 import lyewright.web.Refused;
@@ -144,12 +145,9 @@ final class DocumentPages implements Feature {
     }
 
     private static Outcome<List<LotDocuments.Added>> nothing(Context ctx) {
-        boolean chosen = Optional.ofNullable(ctx.uploadedFile(DOCUMENT))
-                .filter(file -> !file.filename().isEmpty())
-                .isPresent();
-        return chosen
-                ? refused("the file is empty", "choose another, or save it anew")
-                : refused("no file was chosen", "choose one, then press the button");
+        return EmptyFile.told(ctx, DOCUMENT)
+                .<Outcome<List<LotDocuments.Added>>>map(Outcome::refused)
+                .orElseGet(() -> refused("no file was chosen", "choose one, then press the button"));
     }
 
     private Outcome<List<LotDocuments.Added>> add(KeptLot lot, boolean forAll, UploadedFile file, String typed) {
@@ -185,6 +183,15 @@ final class DocumentPages implements Feature {
                 .orElseThrow(() -> Refused.notHere(
                         "The file of this document is not there any more; its entry in the ledger is.",
                         "Add the same document to the lot again, or restore a backup that has it."));
+        // read through before the first byte goes out: what has gone out cannot be taken back
+        if (!shop.records().documents().isSound(document)) {
+            throw new Refused(
+                    409,
+                    "The file of this document is not what was put to the lot: its bytes were changed since, so it is"
+                            + " not shown.",
+                    "Add the document from your own copy to the lot again, or restore a backup that has it. Verify, under"
+                            + " Settings and Ledger, names every such file.");
+        }
         boolean download = ctx.queryParam("download") != null;
         String name = DocumentName.forFile(document.name(), document.kind());
         ctx.header("Content-Security-Policy", document.kind() == DocumentKind.PDF ? PDF_ONLY : NO_PROGRAM);

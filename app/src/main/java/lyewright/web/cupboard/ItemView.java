@@ -96,7 +96,7 @@ final class ItemView {
     }
 
     private String inRecipes(String key) {
-        return CertificateForm.alkali(key)
+        return Alkali.ofKey(key)
                 .map(alkali -> alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide")
                 .or(() -> shop.names().name(key))
                 .orElse(key);

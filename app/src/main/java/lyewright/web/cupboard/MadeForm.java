@@ -89,7 +89,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     private static Optional<Alkali> alkali(ItemSaid item) {
-        return item.identity().materialKey().flatMap(CertificateForm::alkali);
+        return item.identity().materialKey().flatMap(Alkali::ofKey);
     }
 
     static boolean hasNoField(String path) {

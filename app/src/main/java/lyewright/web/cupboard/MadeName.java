@@ -38,14 +38,14 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
     /** A name that only resembles one of the tables', and that recipes know for this very thing, goes on. */
     private boolean isOwnAlready(OwnMaterial made) {
         return !Tables.bundled().has(made.key())
-                && CertificateForm.alkali(made.key()).isEmpty()
+                && Alkali.ofKey(made.key()).isEmpty()
                 && own.stream().anyMatch(known -> known.key().equals(made.key()) && areAlike(known, made));
     }
 
     /** What something of the tables is called, so that what is made here would be taken for that. */
     static Optional<String> byTables(OwnMaterial made) {
         String name = made.key();
-        Optional<Alkali> alkali = CertificateForm.alkali(name).or(() -> MaterialNames.alkali(name));
+        Optional<Alkali> alkali = Alkali.ofKey(name).or(() -> MaterialNames.alkali(name));
         if (alkali.isPresent()) {
             return Optional.of("'" + name + "' means " + name(alkali.get()) + " as it is bought");
         }

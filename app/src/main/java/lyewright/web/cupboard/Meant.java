@@ -4,18 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lyewright.formula.MaterialNames;
-import lyewright.formula.MaterialNames.Named;
 import lyewright.formula.NameRules;
-import lyewright.formula.OwnMaterial;
-import lyewright.material.Additive;
-import lyewright.material.AdditiveKind;
-import lyewright.material.Alkali;
-import lyewright.material.Tables;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.NamedMaterials;
 import lyewright.records.stock.StockItem;
 
 /** What a name on a delivery note means: something in the cupboard, something recipes name, or something new. */
@@ -27,11 +22,11 @@ final class Meant {
     static final String POTASSIUM = "koh";
 
     private final List<StockItem> items;
-    private final MaterialNames names;
+    private final NamedMaterials names;
 
     Meant(List<StockItem> items, MaterialNames names) {
         this.items = items;
-        this.names = names;
+        this.names = new NamedMaterials(names);
     }
 
     /** Something in the cupboard, or what is to be added to it. */
@@ -65,17 +60,14 @@ final class Meant {
         if (there.isPresent()) {
             return asSaid(new Found(there, Optional.empty()), kind);
         }
-        List<ItemSaid> known = known(name);
-        if (known.size() == 1) {
-            return found(known.get(0)).then(found -> asSaid(found, kind));
+        NamedMaterials.Meant known = names.of(name);
+        if (known.one().isPresent()) {
+            return found(known.one().get()).then(found -> asSaid(found, kind));
         }
-        if (known.size() > 1 && kind.isEmpty()) {
+        if (!known.all().isEmpty() && kind.isEmpty()) {
             return Outcome.refused(new Problem(
                     "material",
-                    "'" + name + "' may be "
-                            + String.join(
-                                    " or ",
-                                    known.stream().map(ItemSaid::name).limit(4).toList()),
+                    "'" + name + "' may be " + known.either(),
                     "write which; if it is none of them, say below what sort of thing it is"));
         }
         return kind.map(sort -> found(ItemSaid.of(name, sort, Identity.none())))
@@ -106,52 +98,6 @@ final class Meant {
                                 .isPresent())
                         .findFirst());
         return Outcome.ok(there.isPresent() ? new Found(there, Optional.empty()) : new Found(there, Optional.of(said)));
-    }
-
-    private List<ItemSaid> known(String name) {
-        Optional<ItemSaid> own = names.own(name).map(Meant::own);
-        if (own.isPresent()) {
-            return List.of(own.get());
-        }
-        Optional<Alkali> alkali = MaterialNames.alkali(name);
-        if (alkali.isPresent()) {
-            return List.of(alkali(alkali.get()));
-        }
-        return names.meant(name).stream().map(this::named).toList();
-    }
-
-    private static ItemSaid alkali(Alkali alkali) {
-        boolean sodium = alkali == Alkali.SODIUM;
-        return ItemSaid.of(
-                sodium ? "Sodium hydroxide" : "Potassium hydroxide",
-                ItemKind.ALKALI,
-                Identity.ofKey(sodium ? SODIUM : POTASSIUM));
-    }
-
-    private static ItemSaid own(OwnMaterial own) {
-        ItemKind kind = own.kind().equals(OwnMaterial.LYE)
-                ? ItemKind.ALKALI
-                : own.saponificationValue().isPresent() || !own.oils().isEmpty() ? ItemKind.OIL : ItemKind.ADDITIVE;
-        return ItemSaid.of(own.key(), kind, Identity.ofKey(own.key()));
-    }
-
-    private ItemSaid named(Named named) {
-        Tables tables = Tables.bundled();
-        ItemKind kind = tables.oil(named.key()).isPresent()
-                ? ItemKind.OIL
-                : tables.additive(named.key())
-                        .map(Additive::kind)
-                        .map(Meant::kind)
-                        .orElse(ItemKind.ADDITIVE);
-        return ItemSaid.of(named.name(), kind, Identity.ofKey(named.key()));
-    }
-
-    private static ItemKind kind(AdditiveKind kind) {
-        return switch (kind) {
-            case CLAY, COLOURANT -> ItemKind.COLOURANT;
-            case FRAGRANCE -> ItemKind.FRAGRANCE;
-            default -> ItemKind.ADDITIVE;
-        };
     }
 
     /** A kind as it is chosen; the empty choice is none. */

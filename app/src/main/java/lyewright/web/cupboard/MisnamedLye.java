@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.OwnMaterial;
+import lyewright.material.Alkali;
 import lyewright.material.Tables;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.KeptLot;
@@ -40,7 +41,7 @@ final class MisnamedLye {
         return Stream.concat(item.said().identity().materialKey().stream(), Stream.of(item.name()))
                 .distinct()
                 .filter(name -> MaterialNames.alkali(name).isEmpty()
-                        && CertificateForm.alkali(name).isEmpty())
+                        && Alkali.ofKey(name).isEmpty())
                 .map(names::reading)
                 .filter(MaterialNames.Reading::one)
                 .flatMap(reading -> reading.materials().stream())

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -99,7 +100,7 @@ final class EntryWords {
         Optional.ofNullable(facts.get("opened")).ifPresent(day -> said.add("opened " + day(day)));
         Optional.ofNullable(facts.get("best before")).ifPresent(day -> said.add("best before " + day(day)));
         if (facts.containsKey("certificate")) {
-            said.add("with figures of its certificate");
+            said.add("with its certificate's figures");
         }
         return name(lot) + (said.isEmpty() ? "" : ": " + String.join(", ", said));
     }
@@ -115,7 +116,7 @@ final class EntryWords {
                 .map(DocumentKind::words)
                 .orElse("file");
         String digest = facts.getOrDefault("sha256", "");
-        return "Document put to " + name(lot) + ": " + name + " (" + kind + ", "
+        return "Document kept with " + name(lot) + ": " + name + " (" + kind + ", "
                 + FileSizes.said(number(facts.getOrDefault("bytes", "0")))
                 + ", SHA-256 " + digest.substring(0, Math.min(DIGITS, digest.length())) + "…)";
     }
@@ -134,27 +135,40 @@ final class EntryWords {
                 ? Math.abs(amount) + (Math.abs(amount) == 1 ? " piece" : " pieces")
                 : mass(Math.abs(amount) / MILLIGRAMS);
         String of = much + " of " + name(lot);
+        if (facts.containsKey("corrects")) {
+            return "Takes back entry " + facts.get("corrects") + ": " + of + purpose(facts) + why(facts);
+        }
         String told = switch (facts.getOrDefault("kind", "")) {
             case "receipt" -> "Came: " + of;
             case "use" -> "Used: " + of;
             case "loss" -> "Lost: " + of;
             case "return" -> "Sent back: " + of;
             case "count" ->
-                amount == 0
-                        ? "Counted: " + name(lot) + ", as the book said"
-                        : "Counted: " + much + (amount > 0 ? " more" : " less") + " of " + name(lot)
-                                + " than the book said";
+                "Counted " + name(lot) + ": "
+                        + (amount == 0
+                                ? "as the book said"
+                                : much + (amount > 0 ? " more" : " less") + " than the book said");
             default -> "Moved: " + of;
         };
-        String whole = facts.containsKey("corrects") ? "Takes back no. " + facts.get("corrects") + ": " + of : told;
-        return whole
-                + Optional.ofNullable(facts.get("words"))
-                        .map(words -> " (" + words + ")")
-                        .orElse("")
-                + Optional.ofNullable(facts.get("purpose"))
-                        .map(purpose -> ", for " + purpose)
-                        .orElse("")
-                + Optional.ofNullable(facts.get("why")).map(why -> ": " + why).orElse("");
+        String words = Optional.ofNullable(facts.get("words"))
+                .map(it -> " (" + it + ")")
+                .orElse("");
+        return told + words + purpose(facts) + why(facts);
+    }
+
+    /** What a maker typed is what for; what Lyewright wrote there, and what begins as such a phrase does, stands by itself. */
+    private static String purpose(Map<String, String> facts) {
+        String purpose = facts.getOrDefault("purpose", "");
+        boolean byItself = "receipt".equals(facts.get("kind"))
+                || purpose.startsWith("made into ")
+                || purpose.toLowerCase(Locale.ROOT).startsWith("for ");
+        return purpose.isEmpty() ? "" : (byItself ? ", " : ", for ") + purpose;
+    }
+
+    private static String why(Map<String, String> facts) {
+        return Optional.ofNullable(facts.get("why"))
+                .map(why -> " (" + why + ")")
+                .orElse("");
     }
 
     private String mass(double grams) {

@@ -40,10 +40,10 @@ public record LedgerPage(
     /**
      * What verifying found.
      *
-     * @param whole whether all is as it was sealed
+     * @param whole whether all is as it was written
      * @param sentence that, in a sentence
      * @param held what the head on paper says to it, or what is hidden without one
-     * @param findings what is not as it was sealed
+     * @param findings what is not as it was written
      * @param more how many there are beyond those
      * @param looked what was looked at beside the entries, and how far
      */

@@ -62,8 +62,8 @@ public final class LedgerPages implements Feature {
     private static TextField field(String typed) {
         return TextField.of(
                 "head",
-                "A head that you hold on paper",
-                "such as 214-3f09ab51c2d7; without one, what was cut off at the end stays hidden",
+                "A head from your paper, if you have one",
+                "such as 214-3f09ab51c2d7; without one nobody can tell whether the last entries were cut off",
                 typed);
     }
 

@@ -17,8 +17,10 @@ final class VerifiedWords {
             long found = verified.findings().size() + verified.more();
             return new LedgerPage.Said(
                     false,
-                    found == 1 ? "One thing is not as it was sealed." : found + " things are not as they were sealed.",
-                    "Nothing was changed by looking. Ask whoever could write where this is kept; a backup from before"
+                    found == 1
+                            ? "One thing is not as it was written."
+                            : found + " things are not as they were written.",
+                    "Verifying changed nothing. Ask who else can get at the files of this workshop; a backup from before"
                             + " shows what stood there.",
                     verified.findings().stream().map(Finding::what).toList(),
                     verified.more(),
@@ -27,11 +29,11 @@ final class VerifiedWords {
         String sentence = entries == 0
                 ? "Nothing was written in the ledger yet."
                 : entries == 1
-                        ? "The one entry is as it was sealed."
-                        : "All " + entries + " entries are as they were sealed.";
+                        ? "The one entry is as it was written."
+                        : "All " + entries + " entries are as they were written.";
         String paper = held.map(head -> "Entry " + head.number() + " is the one on your paper"
                         + (entries > head.number() ? "; " + (entries - head.number()) + " came after it." : "."))
-                .orElse("You gave no printed head, so entries that were cut off at the end would not show.");
+                .orElse("You gave no head from your paper, so nobody can tell whether the last entries were cut off.");
         return new LedgerPage.Said(true, sentence, paper, List.of(), 0, verified.looked());
     }
 }

@@ -89,6 +89,7 @@ final class PeopleView {
                         .map(SignedLine::thingId)
                         .distinct()
                         .toList());
+        Map<String, String> things = records.signatures().names(lines);
         Map<String, String> devices = records.devices().names();
         Map<String, String> names = Stream.concat(
                         people.stream(),
@@ -115,7 +116,7 @@ final class PeopleView {
                                             case RECIPE -> recipes.get(line.thingId());
                                             case PERSON, PASSWORD -> names.get(line.thingId());
                                             case DEVICE -> devices.get(line.thingId());
-                                            default -> null;
+                                            default -> things.get(line.thingId());
                                         })),
                         address(line)))
                 .toList();

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.web.Answers;
+import lyewright.web.EmptyFile;
 import lyewright.web.Feature;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
@@ -55,7 +56,10 @@ public final class PhotographPages implements Feature {
         String id = living(ctx);
         Outcome<Photograph> read = Uploads.file(ctx, PhotographReader.PATH, SMALLER)
                 .then(file -> file.map(this::read)
-                        .orElseGet(() -> refused("no photograph was chosen", "choose one, then press the button")));
+                        .orElseGet(() -> EmptyFile.told(ctx, PhotographReader.PATH)
+                                .<Outcome<Photograph>>map(Outcome::refused)
+                                .orElseGet(() ->
+                                        refused("no photograph was chosen", "choose one, then press the button"))));
         if (read instanceof Outcome.Ok<Photograph> ok) {
             String hash = shop.records().photographs().keep(ok.value().large());
             thumbnails.put(hash, ok.value().small());

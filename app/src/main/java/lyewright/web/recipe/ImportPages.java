@@ -17,6 +17,7 @@ import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.recipe.Imported;
 import lyewright.web.Answers;
+import lyewright.web.EmptyFile;
 import lyewright.web.Frame;
 import lyewright.web.OpenedIn;
 import lyewright.web.Section;
@@ -46,6 +47,9 @@ final class ImportPages {
             again(ctx, "", "", sent.problems().stream().map(ImportPages::whole).toList());
         } else if (file.value().isPresent()) {
             take(ctx, file.value().get());
+        } else if (EmptyFile.told(ctx, "file").isPresent()) {
+            Problem empty = EmptyFile.told(ctx, "file").get();
+            again(ctx, "", "", List.of(whole(empty.what(), empty.remedy())));
         } else {
             takeText(ctx);
         }

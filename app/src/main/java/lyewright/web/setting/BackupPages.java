@@ -24,6 +24,7 @@ import lyewright.records.backup.Backups;
 import lyewright.records.backup.Overtaken;
 import lyewright.records.backup.Restored;
 import lyewright.web.Answers;
+import lyewright.web.EmptyFile;
 import lyewright.web.Feature;
 import lyewright.web.FileNames;
 import lyewright.web.Frame;
@@ -115,7 +116,9 @@ final class BackupPages implements Feature {
             return new Outcome.Refused<>(received.problems());
         }
         if (file.value().isEmpty()) {
-            return Outcome.refused("no file was chosen", "choose a backup that was downloaded here");
+            return Outcome.refused(EmptyFile.told(ctx, "backup")
+                    .orElseGet(() ->
+                            new Problem("backup", "no file was chosen", "choose a backup that was downloaded here")));
         }
         try (InputStream content = file.value().get().content()) {
             return Outcome.ok(sent.keep(content));

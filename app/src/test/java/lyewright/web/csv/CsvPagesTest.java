@@ -31,7 +31,7 @@ class CsvPagesTest {
             material;kind;supplier;received;amount;price
             Kokosöl;oil;Northquay Oils;25.11.2026;2,5 kg;18,95
             Olivenöl;oil;Northquay Oils;25.11.2026;5 kg;
-            Neem;;Northquay Oils;25.11.2026;1 kg;
+            Mondöl;;Northquay Oils;25.11.2026;1 kg;
             Olivenöl;oil;;03/04/2026;1 kg;
             """;
 
@@ -88,7 +88,7 @@ class CsvPagesTest {
                         "Read as Latin-1 (Western European) with a semicolon between cells and a decimal comma: 4 rows in 6 columns.")
                 .contains("may be day and month, or month and day")
                 .contains("Keep the 2 new")
-                .contains("2500 g");
+                .contains("2.5 kg");
         assertThat(records().items().list()).isEmpty();
 
         HttpResponse<String> kept = keep(address, preview);
@@ -103,7 +103,7 @@ class CsvPagesTest {
         assertThat(rest.body().lines().toList()).hasSize(3);
         assertThat(rest.body())
                 .contains("\"what is wrong\"")
-                .contains("\"Neem\";")
+                .contains("\"Mondöl\";")
                 .contains("nothing says what kind of thing it is");
 
         String again = look(LOTS);
@@ -160,6 +160,32 @@ class CsvPagesTest {
         assertThat(none.statusCode()).isEqualTo(422);
         assertThat(none.body()).contains("quotation mark is opened").contains("\"Olive oil,oil &lt;b&gt;</textarea>");
         assertThat(workshop.post("/stores/csv", "text", "  ").body()).contains("There is neither a file nor a text");
+    }
+
+    @Test
+    void an_empty_file_is_called_empty_by_its_name() throws Exception {
+        HttpResponse<String> sent = workshop.postFile("/stores/csv", "file", new byte[0]);
+        assertThat(sent.statusCode()).isEqualTo(422);
+        assertThat(sent.body()).contains("The file 'file' is empty; choose another, or save it anew.");
+    }
+
+    @Test
+    void what_the_tables_know_is_shown_and_what_may_be_two_things_is_told() throws Exception {
+        String way = look("""
+                own code,material,kind,received,amount,sv,sv uncertainty
+                A-1,Shea butter,oil,2026-11-25,5 kg,180,1.0
+                A-2,Olive oil,oil,2026-11-25,500 g,,
+                A-3,Castor oil,oil,2036-11-25,950 g,,
+                """.getBytes(StandardCharsets.UTF_8));
+        String page = workshop.get(way).body();
+        assertThat(page)
+                .contains("<li>Shea butter <span class=\"muted\">is shea-butter in recipes</span></li>")
+                .contains("Worth a look")
+                .contains("'Olive oil' may be Olive oil (virgin) or Olive oil (refined) or Olive pomace oil to recipes")
+                .contains("<td data-says=\"In recipes\">shea-butter</td>")
+                .contains("<td data-says=\"How much\">5 kg</td>")
+                .contains("<td data-says=\"Certificate\">SV 180 ± 1.0</td>")
+                .contains("That day has not come yet");
     }
 
     @Test

@@ -157,7 +157,7 @@ class DocumentPagesTest {
         assertThat(shop.workshop.get(shop.addressOf(shop.kept().get(0))).statusCode())
                 .isEqualTo(200);
         assertThat(text(shop.workshop.get("/ledger")))
-                .contains("Document put to Coconut oil, lot 26-0001: Certificate (PDF, " + PDF.length()
+                .contains("Document kept with Coconut oil, lot 26-0001: Certificate (PDF, " + PDF.length()
                         + " bytes, SHA-256 " + shop.kept().get(0).sha256().substring(0, 12))
                 .contains("Document taken off Coconut oil, lot 26-0001: Certificate (is of lot 26-0002)");
         assertThat(text(shop.workshop.post(off, "why", "again"))).contains("taken off before");
@@ -167,7 +167,7 @@ class DocumentPagesTest {
     void a_document_whose_file_has_gone_says_so_and_verifying_names_it() throws Exception {
         shop.send("scan.pdf", PDF, "Certificate");
         assertThat(text(shop.workshop.post("/ledger/verify", "head", "")))
-                .contains("One document's file was read through and held against the ledger.");
+                .contains("One document's file was read through and compared with the ledger.");
         Files.delete(shop.records().documents().file(shop.kept().get(0)).orElseThrow());
 
         assertThat(text(shop.workshop.get(shop.page))).contains("Certificate its file is gone");
@@ -180,6 +180,23 @@ class DocumentPagesTest {
         shop.send("scan.pdf", PDF, "Certificate");
         assertThat(shop.workshop.get(shop.addressOf(shop.kept().get(0))).statusCode())
                 .isEqualTo(200);
+    }
+
+    @Test
+    void a_document_whose_bytes_were_changed_on_the_disk_is_not_shown_and_can_be_mended() throws Exception {
+        shop.send("scan.pdf", PDF, "Certificate");
+        LotDocument kept = shop.kept().get(0);
+        Path file = shop.records().documents().file(kept).orElseThrow();
+        Files.writeString(file, PDF.replace("1.4", "1.5"));
+        for (String address : List.of(shop.addressOf(kept), shop.addressOf(kept) + "?download")) {
+            HttpResponse<String> opened = shop.workshop.get(address);
+            assertThat(opened.statusCode()).isEqualTo(409);
+            assertThat(text(opened))
+                    .contains("its bytes were changed since, so it is not shown")
+                    .contains("Add the document from your own copy to the lot again");
+        }
+        shop.send("scan.pdf", PDF, "Certificate");
+        assertThat(shop.workshop.get(shop.addressOf(kept)).body()).isEqualTo(PDF);
     }
 
     @Test

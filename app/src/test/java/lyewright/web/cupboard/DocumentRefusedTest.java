@@ -45,7 +45,7 @@ class DocumentRefusedTest {
                 "scan.pdf | %PDF-1.4 half of it | The PDF is damaged or cut off",
                 "certificate.pdf | #!/bin/sh rm -rf . | The file is a program",
                 "certificate.pdf | <!doctype html>Log in first | The file is a web page",
-                "certificate.pdf | '' | The file is empty",
+                "certificate.pdf | '' | The file 'certificate.pdf' is empty",
                 "'' | '' | No file was chosen",
             })
     void what_is_no_document_is_said_beside_the_field_and_the_name_stays(String file, String content, String says)

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.records.Records;
+import lyewright.records.csv.CsvFile;
+import lyewright.records.csv.CsvImport;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Identity;
@@ -116,15 +118,42 @@ class LedgerPagesTest {
                 .contains("href=\"/stores/lots/" + oil.id() + "\"");
         assertThat(page.substring(page.indexOf("The latest entries")))
                 .containsSubsequence(
-                        "7 Counted: 3 pieces less of Wrappers, lot 26-0002 than the book said: torn",
+                        "7 Counted Wrappers, lot 26-0002: 3 pieces less than the book said (torn)",
                         "The maker",
-                        "6 Takes back no. 5: 350 g of Coconut oil &lt;b&gt;, lot 26-0001, for Tideline: weighed the other jug",
+                        "6 Takes back entry 5: 350 g of Coconut oil &lt;b&gt;, lot 26-0001, for Tideline (weighed the other jug)",
                         "5 Used: 350 g of Coconut oil &lt;b&gt;, lot 26-0001, for Tideline",
                         "4 Came: 200 pieces of Wrappers, lot 26-0002",
                         "3 Wrappers, lot 26-0002: may be used, best before 25 Nov 2027",
                         "2 Came: 5 kg of",
                         "1 Coconut oil");
         assertThat(page).contains(records().ledger().head().printed()).contains("7 entries");
+    }
+
+    @Test
+    void what_lyewright_wrote_of_a_move_stands_in_its_sentence_as_it_is() throws Exception {
+        CsvFile file = CsvFile.read(
+                        "own code,material,kind,received,amount\nA-1,Castor oil,oil,2026-11-20,5 kg\n",
+                        Optional.empty())
+                .orThrow();
+        CsvImport.take(records(), maker(), file, file.guess(), "GBP");
+        String lot = records().lots().findCode("A-1").orElseThrow().id();
+        for (String purpose : List.of("for the fair", "Tideline", "made into lot 26-0009")) {
+            records()
+                    .lots()
+                    .take(
+                            maker(),
+                            "",
+                            List.of(new Taking(lot, 1_000, "")),
+                            StockMove.Told.of(MoveKind.USE, 0).withPurpose(purpose))
+                    .orThrow();
+        }
+        assertThat(text(workshop.get("/ledger")))
+                .containsSubsequence(
+                        "Used: 1 g of Castor oil, lot A-1, made into lot 26-0009",
+                        "Used: 1 g of Castor oil, lot A-1, for Tideline",
+                        "Used: 1 g of Castor oil, lot A-1, for the fair",
+                        "Came: 5 kg of Castor oil, lot A-1, read in from a file")
+                .doesNotContain("for read in", "for for", "for made into");
     }
 
     @Test
@@ -157,10 +186,10 @@ class LedgerPagesTest {
         String with = text(workshop.post("/ledger/verify", "head", head));
 
         assertThat(without)
-                .contains("All 2 entries are as they were sealed.")
-                .contains("entries that were cut off at the end would not show");
+                .contains("All 2 entries are as they were written.")
+                .contains("nobody can tell whether the last entries were cut off");
         assertThat(with)
-                .contains("All 4 entries are as they were sealed.")
+                .contains("All 4 entries are as they were written.")
                 .contains("Entry 2 is the one on your paper; 2 came after it.");
     }
 
@@ -173,8 +202,8 @@ class LedgerPagesTest {
 
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(text(page))
-                .contains("One thing is not as it was sealed.")
-                .contains("Entry 2: the move says something else now than the ledger.");
+                .contains("One thing is not as it was written.")
+                .contains("Entry 2: the move now says something else than the ledger.");
     }
 
     @Test
@@ -191,9 +220,9 @@ class LedgerPagesTest {
                 "DELETE FROM ledger_entry WHERE number > 2");
 
         assertThat(text(workshop.post("/ledger/verify", "head", "")))
-                .contains("All 2 entries are as they were sealed.");
+                .contains("All 2 entries are as they were written.");
         assertThat(text(workshop.post("/ledger/verify", "head", head)))
-                .contains("Entry 4, which the printed head is of, is gone");
+                .contains("Entry 4, the one of your printed head, is gone");
     }
 
     @Test
@@ -208,7 +237,7 @@ class LedgerPagesTest {
 
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(text(page)).contains("a lot that is not here any more");
-        assertThat(text(workshop.post("/ledger/verify"))).contains("things are not as they were sealed");
+        assertThat(text(workshop.post("/ledger/verify"))).contains("things are not as they were written");
     }
 
     @Test

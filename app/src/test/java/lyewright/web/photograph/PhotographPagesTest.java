@@ -136,7 +136,7 @@ class PhotographPagesTest {
                 Arguments.of("a GIF", bytes("GIF89a"), "a GIF"),
                 Arguments.of("a zip", bytes("PK\u0003\u0004"), "a zip archive"),
                 Arguments.of("a text", bytes("recipe: Plain"), "no picture that is known here"),
-                Arguments.of("nothing", new byte[0], "No photograph was chosen"),
+                Arguments.of("nothing", new byte[0], "is empty; choose another, or save it anew"),
                 Arguments.of("half a JPEG", Arrays.copyOf(jpeg, jpeg.length / 2), "damaged or cut off"),
                 Arguments.of("a JPEG without its end", Arrays.copyOf(jpeg, jpeg.length - 200), "damaged or cut off"),
                 Arguments.of("half a PNG", Arrays.copyOf(png, png.length / 2), "damaged or cut off"),

@@ -356,6 +356,9 @@ class SettingPagesTest {
 
     @Test
     void a_file_larger_than_is_taken_is_refused_in_words() throws Exception {
+        assertThat(workshop.postFile("/settings/restore", "backup", new byte[0]).body())
+                .contains("The file '")
+                .contains("' is empty. Choose another, or save it anew.");
         HttpResponse<String> refused = workshop.postFile("/settings/restore", "backup", new byte[65 << 20]);
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("larger than 64 MB");

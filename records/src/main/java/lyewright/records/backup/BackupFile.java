@@ -58,6 +58,9 @@ final class BackupFile implements AutoCloseable {
         }
         ZipFile zip = null;
         try {
+            if (Files.size(path) == 0) {
+                return Outcome.refused("the file " + path + " is empty", "choose another copy of the backup");
+            }
             zip = new ZipFile(path.toFile());
             Outcome<BackupFile> opened = open(zip);
             if (opened instanceof Outcome.Refused) {

@@ -19,6 +19,7 @@ final class CellReader {
     private final List<Meaning> meanings;
     private final List<String> header;
     private final List<CellTrouble> troubles = new ArrayList<>();
+    private final List<CellTrouble> notes = new ArrayList<>();
 
     CellReader(CsvTable.Row row, List<Meaning> meanings, List<String> header) {
         this.row = row;
@@ -30,6 +31,11 @@ final class CellReader {
 
     List<CellTrouble> troubles() {
         return troubles;
+    }
+
+    /** What is worth a look, though the row can be read. */
+    List<CellTrouble> notes() {
+        return notes;
     }
 
     private void tooMany() {
@@ -51,7 +57,9 @@ final class CellReader {
 
     private void tooLong() {
         for (int i = 0; i < meanings.size(); i++) {
-            int most = meanings.get(i) == Meaning.NOTES ? LONGEST_NOTES : LONGEST;
+            int most = meanings.get(i) == Meaning.NOTES || meanings.get(i) == Meaning.CERTIFICATE
+                    ? LONGEST_NOTES
+                    : LONGEST;
             if (row.cell(i).length() > most) {
                 add(
                         meanings.get(i),
@@ -87,9 +95,16 @@ final class CellReader {
     }
 
     void add(Meaning meaning, Problem problem) {
+        troubles.add(at(meaning, problem));
+    }
+
+    void note(Meaning meaning, Problem problem) {
+        notes.add(at(meaning, problem));
+    }
+
+    private CellTrouble at(Meaning meaning, Problem problem) {
         int at = meanings.indexOf(meaning);
-        troubles.add(new CellTrouble(
-                row.number(), at < 0 ? "" : header.get(at), at < 0 ? "" : shown(row.cell(at)), problem));
+        return new CellTrouble(row.number(), at < 0 ? "" : header.get(at), at < 0 ? "" : shown(row.cell(at)), problem);
     }
 
     /** A cell as it is told of: on one line, and not long. */

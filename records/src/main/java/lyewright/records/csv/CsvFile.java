@@ -93,10 +93,18 @@ public final class CsvFile {
         Set<Meaning> taken = EnumSet.noneOf(Meaning.class);
         List<Meaning> meanings = new ArrayList<>();
         for (String name : table.header()) {
-            Optional<Meaning> meaning = Meaning.ofHeader(name).filter(it -> it.isOf(kind) && taken.add(it));
+            int column = meanings.size();
+            Optional<Meaning> meaning = Meaning.ofHeader(name)
+                    .filter(it -> it != Meaning.CERTIFICATE || holdsFormulas(column))
+                    .filter(it -> it.isOf(kind) && taken.add(it));
             meanings.add(meaning.orElse(Meaning.TOLD));
         }
         return new CsvChoice(kind, meanings, decimal(meanings), DayOrder.ASKED);
+    }
+
+    /** Whether a column has certificates as they were written out once; else it says something that nobody here reads. */
+    private boolean holdsFormulas(int column) {
+        return table.rows().stream().anyMatch(row -> row.cell(column).contains("materials:"));
     }
 
     private CsvKind kind() {
@@ -130,6 +138,7 @@ public final class CsvFile {
 
     private static boolean isNumber(Meaning meaning) {
         return meaning.isAmount()
+                || meaning.isFigure()
                 || meaning == Meaning.PRICE
                 || meaning == Meaning.REORDER
                 || meaning == Meaning.REORDER_G
@@ -192,13 +201,15 @@ public final class CsvFile {
      *
      * @param read rows that could be read
      * @param troubles what is wrong with the others, in their order
+     * @param notes what is worth a look in those that could be read
      */
-    public record Rows(List<StockRow> read, List<CellTrouble> troubles) {
+    public record Rows(List<StockRow> read, List<CellTrouble> troubles, List<CellTrouble> notes) {
 
         /** Copies its lists. */
         public Rows {
             read = List.copyOf(read);
             troubles = List.copyOf(troubles);
+            notes = List.copyOf(notes);
         }
     }
 
@@ -211,17 +222,19 @@ public final class CsvFile {
      */
     public Rows rows(CsvChoice choice, String currency) {
         if (!standsInTheWay(choice).isEmpty()) {
-            return new Rows(List.of(), List.of());
+            return new Rows(List.of(), List.of(), List.of());
         }
         List<StockRow> read = new ArrayList<>();
         List<CellTrouble> troubles = new ArrayList<>();
+        List<CellTrouble> notes = new ArrayList<>();
         for (CsvTable.Row row : table.rows()) {
             CellReader cells = new CellReader(row, choice.meanings(), table.header());
             new RowReader(cells, choice, currency.toUpperCase(Locale.ROOT))
                     .read(row.number())
                     .ifPresent(read::add);
             troubles.addAll(cells.troubles());
+            notes.addAll(cells.troubles().isEmpty() ? cells.notes() : List.of());
         }
-        return new Rows(read, troubles);
+        return new Rows(read, troubles, notes);
     }
 }

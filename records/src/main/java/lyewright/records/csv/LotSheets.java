@@ -2,11 +2,11 @@ package lyewright.records.csv;
 
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lyewright.records.material.MaterialText;
 import lyewright.records.stock.Price;
 import lyewright.records.stock.StockBook;
 import lyewright.records.stock.StockBook.Booked;
@@ -20,123 +20,111 @@ final class LotSheets {
     private LotSheets() {}
 
     static Sheet<Booked> lots(StockBook book) {
-        return new Sheet<>(
-                "lots.csv",
-                book.lots(),
-                List.of(
-                        Sheet.of(
-                                "own_code",
-                                "the workshop's own code; no two lots share one",
-                                "26-0007",
-                                it -> it.lot().said().ownCode()),
-                        Sheet.of(
-                                "material",
-                                "what it is a lot of, as in materials.csv",
-                                "Coconut oil",
-                                it -> it.material().name()),
-                        Sheet.of(
-                                "recipe_name",
-                                "what recipes call it",
-                                "coconut",
-                                it -> MaterialSheets.key(it.material().said())),
-                        Sheet.of(
-                                "kind",
-                                "as in materials.csv",
-                                "oil",
-                                it -> it.material().said().kind().word()),
-                        Sheet.of(
-                                "counting",
-                                "mass where it is weighed, pieces where it is counted",
-                                "mass",
-                                it -> it.material().said().counting().word()),
-                        Sheet.of(
-                                "supplier",
-                                "who sold it; empty for what was made here",
-                                "Northquay Oils",
-                                it -> book.name(it.lot().said().supplierId())),
-                        Sheet.of(
-                                "supplier_lot",
-                                "their lot code",
-                                "NQ-118",
-                                it -> it.lot().said().supplierLot()),
-                        Sheet.in(
-                                "received",
-                                "the day it came or was made",
-                                "day",
-                                "2026-11-25",
-                                it -> Optional.of(it.lot().said().received())),
-                        Sheet.in(
-                                "opened",
-                                "the day it was opened",
-                                "day",
-                                "2026-11-28",
-                                it -> it.lot().said().opened()),
-                        Sheet.in(
-                                "best_before",
-                                "the last day it is good on",
-                                "day",
-                                "2027-11-25",
-                                it -> it.lot().said().bestBefore()),
-                        Sheet.in(
-                                "amount_g",
-                                "how much came of what is weighed",
-                                "g",
-                                "5000",
-                                it -> PlainNumbers.mass(it.material(), it.lot().came())),
-                        Sheet.in(
-                                "amount_pieces",
-                                "how much came of what is counted",
-                                "pieces",
-                                "200",
-                                it -> PlainNumbers.pieces(
-                                        it.material(), it.lot().came())),
-                        Sheet.in(
-                                "left_g",
-                                "what is left of what is weighed: the sum of its moves; not read in",
-                                "g",
-                                "4650",
-                                it -> PlainNumbers.mass(it.material(), it.lot().left())),
-                        Sheet.in(
-                                "left_pieces",
-                                "what is left of what is counted; not read in",
-                                "pieces",
-                                "188",
-                                it -> PlainNumbers.pieces(
-                                        it.material(), it.lot().left())),
-                        Sheet.in(
-                                "price",
-                                "what was paid for all of it",
-                                "the currency beside it",
-                                "18.95",
-                                it -> it.lot().said().price().map(PlainNumbers::price)),
-                        Sheet.of(
-                                "currency",
-                                "ISO 4217 code",
-                                "GBP",
-                                it -> it.lot()
-                                        .said()
-                                        .price()
-                                        .map(Price::currency)
-                                        .orElse("")),
-                        Sheet.of(
-                                "status",
-                                "quarantine, usable or refused",
-                                "usable",
-                                it -> it.lot().said().status().word()),
-                        Sheet.of(
-                                "certificate",
-                                "what its certificate says, as in a formula file; not read in",
-                                "",
-                                it -> it.lot()
-                                        .said()
-                                        .certificate()
-                                        .map(MaterialText::of)
-                                        .orElse("")),
-                        Sheet.of(
-                                "notes",
-                                "the maker's own",
-                                "blue lid",
-                                it -> it.lot().said().notes())));
+        List<Sheet.Column<Booked>> columns = new ArrayList<>(columns(book));
+        columns.addAll(columns.size() - 1, CertificateColumns.all());
+        return new Sheet<>("lots.csv", book.lots(), columns);
+    }
+
+    private static List<Sheet.Column<Booked>> columns(StockBook book) {
+        return List.of(
+                Sheet.of(
+                        "own_code",
+                        "the workshop's own code; no two lots share one",
+                        "26-0007",
+                        it -> it.lot().said().ownCode()),
+                Sheet.of(
+                        "material",
+                        "what it is a lot of, as in materials.csv",
+                        "Coconut oil",
+                        it -> it.material().name()),
+                Sheet.of(
+                        "recipe_name",
+                        "what recipes call it",
+                        "coconut",
+                        it -> MaterialSheets.key(it.material().said())),
+                Sheet.of(
+                        "kind",
+                        "as in materials.csv",
+                        "oil",
+                        it -> it.material().said().kind().word()),
+                Sheet.of(
+                        "counting",
+                        "mass where it is weighed, pieces where it is counted",
+                        "mass",
+                        it -> it.material().said().counting().word()),
+                Sheet.of(
+                        "supplier",
+                        "who sold it; empty for what was made here",
+                        "Northquay Oils",
+                        it -> book.name(it.lot().said().supplierId())),
+                Sheet.of(
+                        "supplier_lot",
+                        "their lot code",
+                        "NQ-118",
+                        it -> it.lot().said().supplierLot()),
+                Sheet.in(
+                        "received",
+                        "the day it came or was made",
+                        "day",
+                        "2026-11-25",
+                        it -> Optional.of(it.lot().said().received())),
+                Sheet.in(
+                        "opened",
+                        "the day it was opened",
+                        "day",
+                        "2026-11-28",
+                        it -> it.lot().said().opened()),
+                Sheet.in(
+                        "best_before",
+                        "the last day it is good on",
+                        "day",
+                        "2027-11-25",
+                        it -> it.lot().said().bestBefore()),
+                Sheet.in(
+                        "amount_g",
+                        "how much came of what is weighed",
+                        "g",
+                        "5000",
+                        it -> PlainNumbers.mass(it.material(), it.lot().came())),
+                Sheet.in(
+                        "amount_pieces",
+                        "how much came of what is counted",
+                        "pieces",
+                        "200",
+                        it -> PlainNumbers.pieces(it.material(), it.lot().came())),
+                Sheet.in(
+                        "left_g",
+                        "what is left of what is weighed: the sum of its moves; not read in",
+                        "g",
+                        "4650",
+                        it -> PlainNumbers.mass(it.material(), it.lot().left())),
+                Sheet.in(
+                        "left_pieces",
+                        "what is left of what is counted; not read in",
+                        "pieces",
+                        "188",
+                        it -> PlainNumbers.pieces(it.material(), it.lot().left())),
+                Sheet.in(
+                        "price",
+                        "what was paid for all of it",
+                        "the currency beside it",
+                        "18.95",
+                        it -> it.lot().said().price().map(PlainNumbers::price)),
+                Sheet.of(
+                        "currency",
+                        "ISO 4217 code",
+                        "GBP",
+                        it -> it.lot().said().price().map(Price::currency).orElse("")),
+                Sheet.of(
+                        "status",
+                        "quarantine, usable or refused",
+                        "usable",
+                        it -> it.lot().said().status().word()),
+                Sheet.of(
+                        "notes",
+                        "the maker's own",
+                        "blue lid",
+                        it -> it.lot().said().notes()));
     }
 
     static Sheet<StockMove> moves(StockBook book) {

@@ -96,9 +96,38 @@ public enum Meaning {
     PRICE("price", "price of all of it", "price", "price|cost|paid|price paid|total price", LOTS),
     CURRENCY("price", "currency", "currency", "currency", LOTS),
     STATUS("status", "quarantine, usable or refused", "status", "status|state", LOTS),
+    SV(
+            "certificate.saponification value",
+            "saponification value, mg KOH/g",
+            "sv_mg_koh_g",
+            "sv mg koh g|sv|saponification value|saponification value mg koh g|saponification number",
+            LOTS),
+    SV_UNCERTAINTY(SV.path, "± of the saponification value", "sv_uncertainty", "sv uncertainty", LOTS),
+    AV("certificate.acid value", "acid value, mg KOH/g", "av_mg_koh_g", "av mg koh g|av|acid value|acid number", LOTS),
+    AV_UNCERTAINTY(AV.path, "± of the acid value", "av_uncertainty", "av uncertainty", LOTS),
+    IODINE(
+            "certificate.iodine value",
+            "iodine value, g/100 g",
+            "iodine_g_100g",
+            "iodine g 100g|iodine|iodine value|iv|iodine number",
+            LOTS),
+    IODINE_UNCERTAINTY(IODINE.path, "± of the iodine value", "iodine_uncertainty", "iodine uncertainty", LOTS),
+    WATER("certificate.water", "water in it, percent", "water_percent", "water percent|water|moisture", LOTS),
+    WATER_UNCERTAINTY(WATER.path, "± of the water in it", "water_uncertainty", "water uncertainty", LOTS),
+    PURITY("certificate.strength", "pure alkali, percent", "purity_percent", "purity percent|purity|assay", LOTS),
+    PURITY_UNCERTAINTY(PURITY.path, "± of the purity", "purity_uncertainty", "purity uncertainty", LOTS),
+    PURITY_OF(PURITY.path, "which alkali the purity is of", "purity_of", "purity of|alkali", LOTS),
+    CERTIFICATE_SOURCE(
+            "certificate.source",
+            "which certificate",
+            "certificate_source",
+            "certificate source|certificate number|certificate no",
+            LOTS),
+    MADE_OF("certificate.oils", "oils of a premix made here", "made_of", "made of", LOTS),
+    CERTIFICATE("certificate", "its certificate, as a formula's text", "certificate", "certificate", LOTS),
     NOTES("notes", "notes", "notes", "notes|note|remarks|remark|comment|comments", MATERIALS, LOTS, SUPPLIERS),
     /** Written out for reading; worked out from the moves, so it is not read in. */
-    TOLD("", "leave out", "", "left g|left pieces|certificate|what is wrong", MATERIALS, LOTS, SUPPLIERS);
+    TOLD("", "leave out", "", "left g|left pieces|what is wrong", MATERIALS, LOTS, SUPPLIERS);
 
     private static final Map<String, Meaning> BY_NAME = byName();
 
@@ -144,6 +173,11 @@ public enum Meaning {
     /** Whether it says how much came. */
     boolean isAmount() {
         return this == AMOUNT || this == AMOUNT_G || this == AMOUNT_KG || this == AMOUNT_PIECES;
+    }
+
+    /** Whether it is a figure of a certificate. */
+    boolean isFigure() {
+        return ordinal() >= SV.ordinal() && ordinal() <= PURITY_UNCERTAINTY.ordinal();
     }
 
     /** The meaning of a word of a form. */

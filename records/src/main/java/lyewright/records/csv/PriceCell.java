@@ -9,12 +9,14 @@ import java.util.regex.Pattern;
 import lyewright.measure.Outcome;
 import lyewright.records.stock.Price;
 
-/** Reads a price, with its currency or without. */
+/**
+ * Reads a price, with its currency or without. How many decimals a currency has and what is too much is asked of {@link Price}, as on
+ * pages; a page's price stands beside the workshop's currency and names none, and a file's may.
+ */
 final class PriceCell {
 
     private static final Pattern PRICE = Pattern.compile(
             "([A-Za-z]{3}|[£€$])?\\s*([0-9.,](?:[0-9.,' \u2019\u00a0\u202f]*[0-9])?)\\s*([A-Za-z]{3}|[£€$])?");
-    private static final BigDecimal MOST = BigDecimal.TEN.pow(12);
 
     private PriceCell() {}
 
@@ -33,7 +35,8 @@ final class PriceCell {
                 .or(() -> Optional.ofNullable(parts.group(3)))
                 .orElse("");
         return currency(said, column, usual)
-                .then(currency -> decimal.read(parts.group(2)).then(number -> price(text, number, currency)));
+                .then(currency -> decimal.read(parts.group(2))
+                        .then(number -> Price.of(new BigDecimal(number), currency.getCurrencyCode())));
     }
 
     private static Outcome<Currency> currency(String said, String column, String usual) {
@@ -63,18 +66,5 @@ final class PriceCell {
             case "$" -> usual.endsWith("D") ? usual : "USD";
             default -> said.toUpperCase(Locale.ROOT);
         };
-    }
-
-    private static Outcome<Price> price(String text, String number, Currency currency) {
-        BigDecimal minor = new BigDecimal(number).movePointRight(Price.digits(currency.getCurrencyCode()));
-        if (minor.stripTrailingZeros().scale() > 0) {
-            return Outcome.refused(
-                    "'" + CellReader.shown(text) + "' has more decimals than " + currency + " has",
-                    "write it with " + Price.digits(currency.getCurrencyCode()));
-        }
-        return minor.compareTo(MOST) > 0
-                ? Outcome.refused(
-                        "'" + CellReader.shown(text) + "' is more than anybody paid", "look at the number again")
-                : Outcome.ok(new Price(minor.longValueExact(), currency.getCurrencyCode()));
     }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.measure.WrittenMass;
+import lyewright.records.stock.CertificateSaid;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
@@ -19,6 +20,7 @@ import lyewright.records.stock.StockRow;
 import lyewright.records.stock.StockRow.Amount;
 import lyewright.records.stock.StockRow.MaterialSaid;
 import lyewright.stock.LotStatus;
+import lyewright.stock.SaidAmount;
 
 /** Makes of one row what it tells of. */
 final class RowReader {
@@ -162,7 +164,7 @@ final class RowReader {
                     ? Outcome.refused(
                             "'" + CellReader.shown(part) + "' does not say what the spoon holds",
                             "write it as in teaspoon: 2.1 g")
-                    : mass(part.substring(colon + 1).strip(), "").then(AmountCell::milligrams);
+                    : mass(part.substring(colon + 1).strip(), "").then(SaidAmount::milligrams);
             if (!(holds instanceof Outcome.Ok<Long> ok)) {
                 return new Outcome.Refused<>(holds.problems());
             }
@@ -184,6 +186,8 @@ final class RowReader {
         }
         Optional<Price> price = cells.read(
                 Meaning.PRICE, text -> PriceCell.read(text, choice.decimal(), cells.text(Meaning.CURRENCY), currency));
+        CertificateReader certificate = new CertificateReader(cells, choice.decimal());
+        Optional<CertificateSaid> inColumns = certificate.inColumns();
         LotSaid said = new LotSaid(
                 cells.line(Meaning.OWN_CODE),
                 Optional.empty(),
@@ -193,10 +197,10 @@ final class RowReader {
                 day(Meaning.BEST_BEFORE),
                 price,
                 cells.read(Meaning.STATUS, RowReader::status).orElse(LotStatus.USABLE),
-                Optional.empty(),
+                certificate.whole(),
                 cells.text(Meaning.NOTES));
         String supplier = cells.line(Meaning.SUPPLIER);
-        return amount.map(it -> new StockRow.OfLot(material, supplier, said, it));
+        return amount.map(it -> new StockRow.OfLot(material, supplier, said, inColumns, it));
     }
 
     /** By its own kind; what the row does not say is asked of the cupboard. */

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,40 @@ public final class Signatures {
                         .bind("most", most)
                         .map((row, context) -> line(row))
                         .list());
+    }
+
+    /** What things of the stores are called, by their ids; those that were taken away too, and none that no list has any more. */
+    public Map<String, String> names(List<SignedLine> lines) {
+        Map<String, String> names = new HashMap<>();
+        database.read(handle -> {
+            for (Deed.Thing thing : Deed.Thing.values()) {
+                List<String> ids = lines.stream()
+                        .filter(line -> line.deed().thing() == thing)
+                        .map(SignedLine::thingId)
+                        .distinct()
+                        .toList();
+                called(thing)
+                        .filter(from -> !ids.isEmpty())
+                        .ifPresent(from -> handle.createQuery("SELECT id, " + from + " WHERE id IN (<ids>)")
+                                .bindList("ids", ids)
+                                .map((row, context) -> Map.entry(row.getString("id"), row.getString("called")))
+                                .forEach(named -> names.put(named.getKey(), named.getValue())));
+            }
+            return names;
+        });
+        return names;
+    }
+
+    private static Optional<String> called(Deed.Thing thing) {
+        return switch (thing) {
+            case MOULD -> Optional.of("name AS called FROM mould");
+            case BALANCE -> Optional.of("name AS called FROM balance");
+            case JUG -> Optional.of("name AS called FROM jug");
+            case MATERIAL -> Optional.of("key AS called FROM material");
+            case SUPPLIER -> Optional.of("name AS called FROM supplier");
+            case STOCKED_MATERIAL -> Optional.of("name AS called FROM stock_item");
+            case RECIPE, SETTINGS, PERSON, DEVICE, PASSWORD, NETWORK -> Optional.empty();
+        };
     }
 
     /** Who wrote the versions of a recipe last, by their numbers; versions of a time before anybody signed are not among them. */

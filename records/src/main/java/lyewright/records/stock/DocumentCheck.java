@@ -109,9 +109,9 @@ public final class DocumentCheck implements Ledger.RowCheck {
         for (Linked link : links) {
             Long last = newest.remove(link.key());
             if (link.told() == null) {
-                findings.add(finding(link.number(), link.what() + " is kept, and the entry that tells of it is gone"));
+                findings.add(finding(link.number(), link.what() + " is there, but the entry that tells of it is gone"));
             } else if (!link.isAsTold()) {
-                findings.add(finding(link.number(), link.what() + " says something else now than the ledger"));
+                findings.add(finding(link.number(), link.what() + " now says something else than the ledger"));
             }
             if (last != null && last != link.number()) {
                 findings.add(
@@ -120,9 +120,8 @@ public final class DocumentCheck implements Ledger.RowCheck {
         }
         newest.values().stream()
                 .sorted()
-                .forEach(number -> findings.add(new Finding(
-                        number,
-                        "Entry " + number + " tells of a document that is not among its lot's documents any more.")));
+                .forEach(number ->
+                        findings.add(new Finding(number, "Entry " + number + " tells of a document that is gone.")));
     }
 
     private Optional<String> files(List<Linked> links, List<Finding> findings) {
@@ -147,7 +146,7 @@ public final class DocumentCheck implements Ledger.RowCheck {
             if (!sound) {
                 String gone = files.file(link.sha256()).isEmpty()
                         ? "the file of " + link.what() + " has gone"
-                        : "the file of " + link.what() + " has other bytes than those that were sealed";
+                        : "the file of " + link.what() + " is not what was put there: its bytes were changed";
                 findings.add(finding(link.number(), gone));
             }
         }
@@ -157,7 +156,7 @@ public final class DocumentCheck implements Ledger.RowCheck {
     private static String looked(int whole, int byLength) {
         String read = whole == 1 ? "One document's file was read" : "The files of " + whole + " documents were read";
         return switch (byLength) {
-            case 0 -> read + " through and held against the ledger.";
+            case 0 -> read + " through and compared with the ledger.";
             case 1 -> read + " through, the newest; of 1 older only whether it is there and how long it is.";
             default ->
                 read + " through, the newest; of " + byLength

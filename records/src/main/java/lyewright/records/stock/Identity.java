@@ -34,4 +34,14 @@ public record Identity(
     public static Identity none() {
         return new Identity(Optional.empty(), "", "", "", "", Optional.empty(), "", "");
     }
+
+    /** The same with what recipes call it. */
+    Identity withKey(Optional<String> key) {
+        return new Identity(key, inci, cas, species, part, supplierId, productCode, certificateVersion);
+    }
+
+    /** The same with who sells it. */
+    Identity withSupplier(Optional<String> id) {
+        return new Identity(materialKey, inci, cas, species, part, id, productCode, certificateVersion);
+    }
 }

@@ -1,10 +1,13 @@
 package lyewright.records.stock;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lyewright.formula.OwnMaterial;
+import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.StockRow.MaterialSaid;
 import lyewright.records.stock.StockVerdict.Fate;
@@ -15,6 +18,8 @@ final class ImportPlan {
 
     private final KnownStock known;
     private final java.util.function.Supplier<String> ids;
+    private final RowMaterials materials;
+    private final LocalDate today;
     private final LotCodes codes = new LotCodes();
     private final Map<String, Integer> seen = new HashMap<>();
     private final List<Supplier> suppliers = new ArrayList<>();
@@ -24,9 +29,16 @@ final class ImportPlan {
     /** A lot that is to be written, with its code. */
     record Coming(StockItem item, LotSaid said, long amount) {}
 
-    ImportPlan(KnownStock known, java.util.function.Supplier<String> ids) {
+    /**
+     * A plan against what is there.
+     *
+     * @param today the day that days are held against
+     */
+    ImportPlan(KnownStock known, NamedMaterials names, java.util.function.Supplier<String> ids, LocalDate today) {
         this.known = known;
         this.ids = ids;
+        this.materials = new RowMaterials(known, names, ids);
+        this.today = today;
     }
 
     List<Supplier> suppliers() {
@@ -70,14 +82,14 @@ final class ImportPlan {
                 .ifPresent(problems::add);
         Typed.text("notes", "the note", of.notes(), Suppliers.LONGEST_NOTES).ifPresent(problems::add);
         if (!problems.isEmpty()) {
-            return leftOut(row, of.name(), problems);
+            return StockVerdict.leftOut(row, of.name(), problems);
         }
         Optional<Supplier> there = known.supplier(of.name());
         if (there.isPresent()) {
-            return new StockVerdict(row, Fate.THERE, there.get().name(), List.of());
+            return StockVerdict.there(row, there.get().name());
         }
         add(new Supplier(ids.get(), of.name(), of.contact(), of.notes()));
-        return new StockVerdict(row, Fate.NEW, of.name(), List.of());
+        return new StockVerdict(row, Fate.NEW, of.name(), Optional.empty(), List.of(), List.of());
     }
 
     /** Whoever is called so: there, or new and perhaps not to be called so. */
@@ -105,54 +117,24 @@ final class ImportPlan {
 
     private StockVerdict material(StockRow row, MaterialSaid said) {
         List<Problem> problems = new ArrayList<>(twice("material " + StockImport.read(said.name()), "name", row));
-        Optional<StockItem> there = there(said, problems);
+        Optional<StockItem> there = materials.there(said, problems);
         if (problems.isEmpty() && there.isPresent()) {
-            return new StockVerdict(row, Fate.THERE, there.get().name(), List.of());
+            return StockVerdict.there(row, there.get().name());
         }
         Optional<Supplier> seller = whoSells(said.supplier(), problems);
-        Optional<StockItem> item = made(said, seller, problems);
-        if (!problems.isEmpty() || item.isEmpty()) {
-            return leftOut(row, said.name(), problems);
+        Optional<RowMaterials.Meant> meant = materials.listed(said, seller, problems);
+        if (!problems.isEmpty() || meant.isEmpty()) {
+            return StockVerdict.leftOut(row, said.name(), problems);
         }
         addIfNew(seller);
-        add(item.get());
-        return new StockVerdict(row, Fate.NEW, said.name(), List.of());
-    }
-
-    private Optional<StockItem> there(MaterialSaid said, List<Problem> problems) {
-        Optional<StockItem> named = known.named(said.name());
-        Optional<StockItem> keyed = said.identity().materialKey().flatMap(known::keyed);
-        if (named.isPresent()
-                && keyed.isPresent()
-                && !named.get().id().equals(keyed.get().id())) {
-            problems.add(new Problem(
-                    "material",
-                    "'" + said.identity().materialKey().orElse("") + "' is what recipes call '"
-                            + keyed.get().name() + "', which is another material than '"
-                            + named.get().name() + "'",
-                    "leave one of the two out"));
-        }
-        Optional<StockItem> there = named.or(() -> keyed).or(() -> known.keyed(said.name()));
-        there.flatMap(item -> said.kind().flatMap(kind -> LotFits.sameKind(item.said(), kind)))
-                .ifPresent(problem -> problems.add(new Problem("kind", problem.what(), problem.remedy())));
-        return there;
-    }
-
-    private Optional<StockItem> made(MaterialSaid said, Optional<Supplier> seller, List<Problem> problems) {
-        if (said.name().isBlank()) {
-            problems.add(new Problem("name", "no material is named", "write what it is called in the cupboard"));
-            return Optional.empty();
-        }
-        if (said.kind().isEmpty()) {
-            problems.add(new Problem(
-                    "kind",
-                    "there is no '" + said.name() + "' in the cupboard, and nothing says what kind of thing it is",
-                    "write oil, alkali, additive, colourant, fragrance or packaging"));
-            return Optional.empty();
-        }
-        ItemSaid whole = said.said(said.kind().get(), seller.map(Supplier::id));
-        problems.addAll(ItemRules.check(whole));
-        return Optional.of(new StockItem(ids.get(), whole));
+        add(meant.get().item());
+        return new StockVerdict(
+                row,
+                Fate.NEW,
+                said.name(),
+                Optional.of(meant.get().told()),
+                List.of(),
+                meant.get().notes());
     }
 
     private void add(StockItem item) {
@@ -166,63 +148,89 @@ final class ImportPlan {
         LotSaid said = of.said();
         String code = said.ownCode();
         List<Problem> problems = new ArrayList<>();
-        Optional<StockItem> there = there(of.material(), problems);
+        Optional<RowMaterials.Meant> meant = materials.ofLot(of.material(), problems);
         Optional<KnownStock.LotThere> coded = known.coded(code);
         if (coded.isPresent()) {
-            String name = there.map(StockItem::name).orElse(of.material().name());
+            String name = meant.map(it -> it.item().name()).orElse(of.material().name());
             return StockImport.read(name).equals(coded.get().materialRead())
                             && coded.get().row() == 0
-                    ? new StockVerdict(row, Fate.THERE, code, List.of())
-                    : leftOut(row, code, List.of(codeTaken(coded.get())));
+                    ? StockVerdict.there(row, code)
+                    : StockVerdict.leftOut(row, code, List.of(codeTaken(coded.get())));
+        }
+        Optional<KnownStock.Sameness> same = meant.map(it -> sameness(it.item(), of));
+        Optional<KnownStock.LotThere> alike = code.isBlank() ? same.flatMap(known::same) : Optional.empty();
+        if (problems.isEmpty() && alike.isPresent()) {
+            return alike.get().row() == 0
+                    ? StockVerdict.there(row, alike.get().code())
+                    : StockVerdict.leftOut(row, code, List.of(sameAs(alike.get().row(), "ownCode")));
         }
         Optional<Supplier> seller = whoSells(of.supplier(), problems);
-        Optional<StockItem> item =
-                there.or(() -> made(of.material(), Optional.empty(), problems)).filter(it -> problems.isEmpty());
-        item.ifPresent(it -> wrongAmount(it, of.amount()).ifPresent(problems::add));
+        Optional<LotSaid> whole = meant.map(it -> whole(it.item(), of, seller, problems));
+        if (!problems.isEmpty() || whole.isEmpty()) {
+            return StockVerdict.leftOut(row, code, problems);
+        }
+        return arrive(row, whole.get(), meant.get(), seller, same.orElseThrow());
+    }
+
+    private static KnownStock.Sameness sameness(StockItem item, StockRow.OfLot of) {
+        return new KnownStock.Sameness(
+                item.id(),
+                StockImport.read(of.supplier()),
+                of.said().supplierLot(),
+                of.said().received().toString(),
+                of.amount().number());
+    }
+
+    /** As it is to be kept but for its code, held against what it is a lot of and against the day. */
+    private LotSaid whole(StockItem item, StockRow.OfLot of, Optional<Supplier> seller, List<Problem> problems) {
+        wrongAmount(item, of.amount()).ifPresent(problems::add);
+        LotSaid said =
+                of.said().withSupplier(seller.map(Supplier::id)).withCertificate(certificate(item, of, problems));
         problems.addAll(LotRules.check(said));
         LotRules.pastWhenItCame(said).ifPresent(problems::add);
+        problems.addAll(LotRules.notCome(said, today));
+        problems.addAll(LotFits.check(item.said(), said));
         problems.addAll(
                 LotRules.check(StockMove.Told.of(MoveKind.RECEIPT, of.amount().number())));
-        if (!problems.isEmpty() || item.isEmpty()) {
-            return leftOut(row, code, problems);
+        return said;
+    }
+
+    private static Optional<OwnMaterial> certificate(StockItem item, StockRow.OfLot of, List<Problem> problems) {
+        Optional<OwnMaterial> written = of.said().certificate();
+        Optional<String> key = item.said().identity().materialKey();
+        if (written.isPresent() && !written.map(OwnMaterial::key).equals(key)) {
+            problems.add(new Problem(
+                    "certificate",
+                    "it is of '" + written.get().key() + "', and recipes call '" + item.name() + "' "
+                            + key.map(it -> "'" + it + "'").orElse("nothing"),
+                    "leave the certificate out, or write it in columns of its own"));
         }
-        KnownStock.Sameness same = new KnownStock.Sameness(
-                item.get().id(),
-                StockImport.read(of.supplier()),
-                said.supplierLot(),
-                said.received().toString(),
-                of.amount().number());
-        Optional<KnownStock.LotThere> alike = code.isBlank() ? known.same(same) : Optional.empty();
-        if (alike.isPresent()) {
-            return alike.get().row() == 0
-                    ? new StockVerdict(row, Fate.THERE, alike.get().code(), List.of())
-                    : leftOut(row, code, List.of(sameAs(alike.get().row(), "ownCode")));
-        }
-        return arrive(row, of, item.get(), seller, same);
+        Optional<Outcome<OwnMaterial>> inColumns =
+                of.certificate().map(it -> it.of(item.said(), of.said().ownCode()));
+        inColumns.ifPresent(it -> problems.addAll(it.problems()));
+        return written.or(() -> inColumns.flatMap(
+                it -> it instanceof Outcome.Ok<OwnMaterial> ok ? Optional.of(ok.value()) : Optional.empty()));
     }
 
     private StockVerdict arrive(
-            StockRow row, StockRow.OfLot of, StockItem item, Optional<Supplier> seller, KnownStock.Sameness same) {
+            StockRow row, LotSaid said, RowMaterials.Meant meant, Optional<Supplier> seller, KnownStock.Sameness same) {
+        StockItem item = meant.item();
         addIfNew(seller);
-        if (known.named(item.name()).isEmpty()) {
+        if (meant.isNew()) {
             add(item);
         }
-        LotSaid said = of.said();
         String code = said.ownCode().isBlank() ? codes.next(said.received()) : said.ownCode();
         known.add(new KnownStock.LotThere(code, StockImport.read(item.name()), item.name(), same, row.number()));
-        LotSaid whole = new LotSaid(
-                code,
-                seller.map(Supplier::id),
-                said.supplierLot(),
-                said.received(),
-                said.opened(),
-                said.bestBefore(),
-                said.price(),
-                said.status(),
-                said.certificate(),
-                said.notes());
-        lots.add(new Coming(item, whole, of.amount().number()));
-        return new StockVerdict(row, Fate.NEW, code, List.of());
+        lots.add(new Coming(
+                item,
+                said.withCode(code),
+                ((StockRow.OfLot) row.what()).amount().number()));
+        List<Problem> notes = new ArrayList<>(meant.notes());
+        said.certificate()
+                .map(own -> PublishedRange.outside(item.said(), own))
+                .ifPresent(outside -> outside.forEach(problem ->
+                        notes.add(new Problem("certificate." + problem.path(), problem.what(), problem.remedy()))));
+        return new StockVerdict(row, Fate.NEW, code, Optional.of(meant.told()), List.of(), notes);
     }
 
     private static Optional<Problem> wrongAmount(StockItem item, StockRow.Amount amount) {
@@ -263,9 +271,5 @@ final class ImportPlan {
                         "row " + row + " says the same of the same material",
                         "where there are two such lots, give each a code of its own; else leave one out")
                 : new Problem(path, "row " + row + " has this name already", "leave one of the two out");
-    }
-
-    private static StockVerdict leftOut(StockRow row, String as, List<Problem> problems) {
-        return new StockVerdict(row, Fate.LEFT_OUT, as, problems);
     }
 }

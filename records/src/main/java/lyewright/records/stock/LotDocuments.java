@@ -54,6 +54,11 @@ public final class LotDocuments {
         return files.file(document.sha256());
     }
 
+    /** Whether a document's file has the bytes that its digest, which the ledger seals, stands for; all of them are read. */
+    public boolean isSound(LotDocument document) {
+        return files.isSound(document.sha256());
+    }
+
     /**
      * Puts a document to a lot. The same document once more adds nothing; its file, should it have gone, is there again.
      *

@@ -1,5 +1,6 @@
 package lyewright.records.stock;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,21 @@ final class LotRules {
                 .filter(day -> day.isBefore(said.received()))
                 .map(day -> new Problem(
                         "bestBefore", "it was past its day when it came", "look at the label again, or refuse it"));
+    }
+
+    /** Days that have not come, as the pages ask about them; tomorrow has come somewhere. */
+    static List<Problem> notCome(LotSaid said, LocalDate today) {
+        List<Problem> problems = new ArrayList<>();
+        LocalDate last = today.plusDays(1);
+        if (said.received().isAfter(last)) {
+            problems.add(notCome("received"));
+        }
+        said.opened().filter(day -> day.isAfter(last)).ifPresent(day -> problems.add(notCome("opened")));
+        return problems;
+    }
+
+    private static Problem notCome(String path) {
+        return new Problem(path, "that day has not come yet", "look at the year, the month and the day again");
     }
 
     /** A code that nobody can see, or that turns the writing round, could not be found again. */

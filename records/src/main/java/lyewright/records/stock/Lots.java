@@ -152,6 +152,19 @@ public final class Lots {
                 Roles.isMaker(handle, author).then(may -> work(handle, author).correct(number, why)));
     }
 
+    /**
+     * Takes moves back, as {@link #correct(Author, long, String)} does: all of them or none.
+     *
+     * @param author who does it
+     * @param numbers of the moves
+     * @param why why; not empty
+     * @return the numbers of the moves that take them back
+     */
+    public Outcome<List<Long>> correct(Author author, List<Long> numbers, String why) {
+        return database.decide(handle ->
+                Roles.isMaker(handle, author).then(may -> work(handle, author).correct(numbers, why)));
+    }
+
     private LotWork work(Handle handle, Author author) {
         return new LotWork(handle, author, database.now(), database::newId);
     }

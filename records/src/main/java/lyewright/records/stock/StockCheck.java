@@ -32,8 +32,8 @@ public final class StockCheck implements Ledger.RowCheck {
         lots(handle, findings);
         held(handle, findings);
         missing(handle)
-                .forEach(number -> findings.add(new Finding(
-                        number, "Entry " + number + " tells of a move that is not among the moves any more.")));
+                .forEach(number ->
+                        findings.add(new Finding(number, "Entry " + number + " tells of a move that is gone.")));
         return new Ledger.Checked(findings, Optional.empty());
     }
 
@@ -77,8 +77,8 @@ public final class StockCheck implements Ledger.RowCheck {
                 });
         new TreeMap<>(newest)
                 .values()
-                .forEach(number -> findings.add(new Finding(
-                        number, "Entry " + number + " tells of a lot that is not among the lots any more.")));
+                .forEach(number ->
+                        findings.add(new Finding(number, "Entry " + number + " tells of a lot that is gone.")));
     }
 
     /** Whether what the pages list as held is what the moves come to. */
@@ -89,11 +89,10 @@ public final class StockCheck implements Ledger.RowCheck {
                           SELECT sum(coalesce(m.milligrams, m.pieces)) FROM stock_move m WHERE m.lot_id = l.id), 0) <> 0)
                         ORDER BY l.entry_number
                         """)
-                .map(
-                        (row, context) -> new Finding(
-                                row.getLong("entry_number"),
-                                "Entry " + row.getLong("entry_number") + ": lot " + row.getString("own_code")
-                                        + " is listed as holding something, or as holding nothing, against what its moves come to."))
+                .map((row, context) -> new Finding(
+                        row.getLong("entry_number"),
+                        "Entry " + row.getLong("entry_number") + ": lot " + row.getString("own_code")
+                                + " is listed as empty where its moves leave something, or the other way round."))
                 .forEach(findings::add);
     }
 
@@ -125,11 +124,11 @@ public final class StockCheck implements Ledger.RowCheck {
             findings.add(new Finding(
                     pair.number(),
                     "Entry " + pair.number() + ": " + pair.what()
-                            + " is kept, and the entry that tells of it is gone."));
+                            + " is there, but the entry that tells of it is gone."));
         } else if (!pair.now().equals(pair.told())) {
             findings.add(new Finding(
                     pair.number(),
-                    "Entry " + pair.number() + ": " + pair.what() + " says something else now than the ledger."));
+                    "Entry " + pair.number() + ": " + pair.what() + " now says something else than the ledger."));
         }
     }
 }

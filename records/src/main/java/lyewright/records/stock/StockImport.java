@@ -1,9 +1,13 @@
 package lyewright.records.stock;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import lyewright.formula.NameRules;
 import lyewright.records.ledger.LedgerBook;
+import lyewright.records.material.MaterialText;
 import lyewright.records.people.Deed;
 import lyewright.records.people.Roles;
 import lyewright.records.people.Signed;
@@ -28,9 +32,19 @@ public final class StockImport {
         this.database = database;
     }
 
-    /** What would become of rows; nothing is written. */
-    public List<StockVerdict> look(List<StockRow> rows) {
-        return database.read(handle -> new ImportPlan(KnownStock.read(handle), database::newId).judge(rows));
+    /**
+     * What would become of rows; nothing is written.
+     *
+     * @param rows of the file
+     * @param names what recipes know by name
+     */
+    public List<StockVerdict> look(List<StockRow> rows, NamedMaterials names) {
+        return database.read(handle -> plan(handle, names).judge(rows));
+    }
+
+    private ImportPlan plan(Handle handle, NamedMaterials names) {
+        LocalDate today = LocalDate.ofInstant(Instant.ofEpochMilli(database.now()), ZoneOffset.UTC);
+        return new ImportPlan(KnownStock.read(handle), names, database::newId, today);
     }
 
     /**
@@ -38,12 +52,13 @@ public final class StockImport {
      *
      * @param author who does it
      * @param rows of the file; those with something wrong are left out
+     * @param names what recipes know by name
      * @return what became of each, in their order
      */
-    public List<StockVerdict> take(Author author, List<StockRow> rows) {
+    public List<StockVerdict> take(Author author, List<StockRow> rows, NamedMaterials names) {
         return database.write(handle -> {
             Roles.isMaker(handle, author).orThrow();
-            ImportPlan plan = new ImportPlan(KnownStock.read(handle), database::newId);
+            ImportPlan plan = plan(handle, names);
             List<StockVerdict> verdicts = plan.judge(rows);
             keep(handle, author, plan);
             return verdicts;
@@ -70,7 +85,8 @@ public final class StockImport {
     private void write(LotRows lots, LedgerBook book, Author author, ImportPlan.Coming lot) {
         String id = database.newId();
         String item = lot.item().id();
-        long entry = book.write(author, StockEntries.LOT, StockEntries.lot(id, item, lot.said(), Optional.empty()));
+        Optional<String> certificate = lot.said().certificate().map(MaterialText::of);
+        long entry = book.write(author, StockEntries.LOT, StockEntries.lot(id, item, lot.said(), certificate));
         lots.insert(id, item, lot.said(), entry);
         StockMove.Told told = StockMove.Told.of(MoveKind.RECEIPT, lot.amount()).withPurpose(PURPOSE);
         lots.move(book, author, id, lot.item().said().counting(), told);

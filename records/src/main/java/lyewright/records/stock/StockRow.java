@@ -37,10 +37,13 @@ public record StockRow(int number, What what) {
      *
      * @param material what it is a lot of; with its kind it may be added where the cupboard has none of it
      * @param supplier who sold it, by name; perhaps empty
-     * @param said what is said of it; its supplier is empty
+     * @param said what is said of it; its supplier is empty, and it has a certificate only where the row has one whole, as a formula's text
+     * @param certificate what its columns say of a certificate
      * @param amount how much came
      */
-    public record OfLot(MaterialSaid material, String supplier, LotSaid said, Amount amount) implements What {}
+    public record OfLot(
+            MaterialSaid material, String supplier, LotSaid said, Optional<CertificateSaid> certificate, Amount amount)
+            implements What {}
 
     /**
      * What a row says of a material.
@@ -85,22 +88,27 @@ public record StockRow(int number, What what) {
                     "");
         }
 
+        /** With what the tables know of it: its kind, where the row does not say one, and what recipes call it. */
+        MaterialSaid known(ItemKind sort, Optional<String> key) {
+            return new MaterialSaid(
+                    name,
+                    kind.or(() -> Optional.of(sort)),
+                    counting,
+                    identity.withKey(key),
+                    supplier,
+                    reorderMass,
+                    reorderPieces,
+                    spoons,
+                    notes);
+        }
+
         /** As it is kept, with its supplier's id. */
         ItemSaid said(ItemKind sort, Optional<String> supplierId) {
-            Identity with = new Identity(
-                    identity.materialKey(),
-                    identity.inci(),
-                    identity.cas(),
-                    identity.species(),
-                    identity.part(),
-                    supplierId,
-                    identity.productCode(),
-                    identity.certificateVersion());
             return new ItemSaid(
                     name,
                     sort,
                     counting.orElse(sort == ItemKind.PACKAGING ? Counting.PIECES : Counting.MASS),
-                    with,
+                    identity.withSupplier(supplierId),
                     reorderMass,
                     reorderPieces,
                     spoons,

@@ -22,7 +22,7 @@ class BadBackupTest extends BadBackups {
 
     @Test
     void what_is_no_backup_at_all_is_refused() throws IOException {
-        refused(new byte[0], "not a backup");
+        refused(new byte[0], "is empty");
         refused("Dear diary".getBytes(UTF_8), "not a backup");
         refused(zipped(Map.of("letter.txt", "Dear diary".getBytes(UTF_8))), "not a backup");
         assertThat(records.backups().restore(folder.resolve("nowhere")).problems())

@@ -155,7 +155,13 @@ class BadCsvTest {
                 lot("Coconut oil,5 fl oz,2026-11-25", "row 2, amount: 'fl oz' is a volume"),
                 lot("Coconut oil,5 stone,2026-11-25", "row 2, amount: 'stone' is not a unit used here"),
                 lot("Coconut oil,0.0001 g,2026-11-25", "is less than a milligram"),
-                lot("Coconut oil,9999999999999 kg,2026-11-25", "is more than there can be"),
+                lot("Coconut oil,100.001 t,2026-11-25", "'t' is not a unit used here"),
+                lot("Coconut oil,100000.001 kg,2026-11-25", "row 2, amount: that is more than anybody has"),
+                lot("Coconut oil,9999999999999 kg,2026-11-25", "row 2, amount: that is more than anybody has"),
+                lot("Boxes,1000000000,2026-11-25", "row 2, amount: that is more than anybody has"),
+                lot("Coconut oil,5 kg,2036-11-25", "row 2, received: that day has not come yet"),
+                lot("Coconut oil,5 kg,2099-01-01", "row 2, received: that day has not come yet"),
+                lot("opened", "2036-11-25", "row 2, opened: that day has not come yet"),
                 lot("Coconut oil,1e3 g,2026-11-25", "row 2, amount: '1e3 g' is written as a power of ten"),
                 lot("Coconut oil,\"1,000 g\",2026-11-25", "'1,000' may be a thousand or more, or a small number"),
                 whole(
@@ -173,10 +179,10 @@ class BadCsvTest {
                 lot("Coconut oil,5 kg,46351", "'46351' is a spreadsheet's own number for a day"),
                 lot("Coconut oil,5 kg,last week", "'last week' is no day"),
                 lot("Coconut oil,5 kg,1026-11-25", "the year of '1026-11-25' cannot be meant"),
-                lot("Neem oil,5 kg,2026-11-25", "there is no 'Neem oil' in the cupboard, and nothing says what kind"),
+                lot("Moon oil,5 kg,2026-11-25", "there is no 'Moon oil' in the cupboard, and nothing says what kind"),
                 whole(
                         "two things wrong at once",
-                        "material,kind,amount,received\nNeem oil,oil,950,03/04/2026\n",
+                        "material,kind,amount,received\nMoon oil,oil,950,03/04/2026\n",
                         "row 2, amount: it is weighed, and this number has no unit of mass"),
                 lot(
                         "kind",
@@ -215,8 +221,8 @@ class BadCsvTest {
                         "the cell is longer than 10000 characters"),
                 material(
                         "name,kind",
-                        "Olive oil,",
-                        "row 2, kind: there is no 'Olive oil' in the cupboard, and nothing says what kind of thing it is"),
+                        "Moon oil,",
+                        "row 2, kind: there is no 'Moon oil' in the cupboard, and nothing says what kind of thing it is"),
                 material("name,kind,counting", "Olive oil,oil,pieces", "row 2, counting: only packaging is counted"),
                 material("name,kind,counting", "Olive oil,oil,often", "'often' says neither weighed nor counted"),
                 material("name,kind,reorder", "Olive oil,oil,500", "row 2, reorder: '500' has no unit"),

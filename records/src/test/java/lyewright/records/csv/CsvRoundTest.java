@@ -38,7 +38,7 @@ class CsvRoundTest extends Workbench {
             Coconut oil,oil,Northquay Oils,NQ-118,2026-11-25,2027-11-25,5 kg,18.95
             Olive oil,oil,Northquay Oils,,2026-11-25,,2.5 kg,
             Boxes,packaging,,,2026-11-20,,200,
-            Neem oil,,Northquay Oils,,2026-11-25,,1 kg,
+            Moon oil,,Northquay Oils,,2026-11-25,,1 kg,
             Olive oil,oil,,,03/04/2026,,1 kg,
             """;
 
@@ -89,11 +89,11 @@ class CsvRoundTest extends Workbench {
         assertThat(back.lines().toList()).hasSize(3);
         assertThat(back)
                 .contains("\"what is wrong\"")
-                .contains("there is no 'Neem oil' in the cupboard, and nothing says what kind of thing it is")
+                .contains("there is no 'Moon oil' in the cupboard, and nothing says what kind of thing it is")
                 .contains("received: '03/04/2026' may be day and month");
         assertThat(take(back).told()).isEqualTo("0 new, 0 already there, 2 with problems");
         String mended =
-                back.replace("\"Neem oil\",\"\"", "\"Neem oil\",\"oil\"").replace("03/04/2026", "2026-04-03");
+                back.replace("\"Moon oil\",\"\"", "\"Moon oil\",\"oil\"").replace("03/04/2026", "2026-04-03");
         assertThat(take(mended).told()).isEqualTo("2 new, 0 already there");
         assertThat(records.lots().held()).hasSize(5);
     }

@@ -100,9 +100,7 @@ class LedgerTest extends Workbench {
     void a_lot_that_is_gone_is_found_by_the_last_entry_that_tells_of_it() {
         Tinkering.underneath(place, "DELETE FROM lot WHERE own_code = '26-0001'");
 
-        assertThat(verified().findings())
-                .extracting(Finding::what)
-                .contains("Entry 9 tells of a lot that is not among the lots any more.");
+        assertThat(verified().findings()).extracting(Finding::what).contains("Entry 9 tells of a lot that is gone.");
     }
 
     @Test
@@ -143,7 +141,7 @@ class LedgerTest extends Workbench {
         assertThat(records.ledger().verify(Optional.of(printed)).findings())
                 .containsExactly(new Finding(
                         before.number(),
-                        "Entry 9, which the printed head is of, is gone, and so is whatever came after it."));
+                        "Entry 9, the one of your printed head, is gone, and so is whatever came after it."));
     }
 
     /** What the entry before the last says of the lot, put back into its row. */
@@ -175,8 +173,7 @@ class LedgerTest extends Workbench {
         assertThat(records.ledger().head().number()).isEqualTo(9);
         assertThat(records.ledger().verify(Optional.of(printed)).findings())
                 .extracting(Finding::what)
-                .containsExactly(
-                        "Entry 9 has another seal than the printed head: it or something before it was changed.");
+                .containsExactly("Entry 9 does not fit your printed head: it, or something before it, was changed.");
     }
 
     private String lotId() {

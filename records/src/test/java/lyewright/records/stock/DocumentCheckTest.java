@@ -64,7 +64,7 @@ class DocumentCheckTest extends Workbench {
     void what_nobody_touched_is_whole_and_says_what_was_looked_at() {
         assertThat(verified().findings()).isEmpty();
         assertThat(verified().looked())
-                .containsExactly("The files of 2 documents were read through and held against the ledger.");
+                .containsExactly("The files of 2 documents were read through and compared with the ledger.");
     }
 
     @ParameterizedTest
@@ -101,7 +101,7 @@ class DocumentCheckTest extends Workbench {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.what())
                         .contains("Entry 10")
-                        .contains("\"Certificate\" says something else now than the ledger"));
+                        .contains("\"Certificate\" now says something else than the ledger"));
     }
 
     @Test
@@ -116,8 +116,8 @@ class DocumentCheckTest extends Workbench {
                 .extracting(Finding::what)
                 .containsExactly(
                         "Entry 12: the file of the document \"Letter\" has gone.",
-                        "Entry 10: the file of the document \"Certificate\" has other bytes than those that were"
-                                + " sealed.");
+                        "Entry 10: the file of the document \"Certificate\" is not what was put there: its bytes were"
+                                + " changed.");
     }
 
     private Ledger.Checked within(long bytes) throws SQLException {

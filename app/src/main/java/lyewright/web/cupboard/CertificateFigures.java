@@ -19,8 +19,8 @@ final class CertificateFigures {
     static List<Fact> of(ItemSaid item, Optional<OwnMaterial> certificate) {
         Map<String, WrittenFigure> said = certificate.map(CertificateForm::said).orElse(Map.of());
         return CertificateForm.figures(item).stream()
-                .filter(said::containsKey)
-                .map(name -> new Fact(Sentences.upperFirst(name), says(item, name, said.get(name))))
+                .flatMap(name -> Optional.ofNullable(said.get(name)).stream()
+                        .map(figure -> new Fact(Sentences.upperFirst(name), says(item, name, figure))))
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.people.Person;
 import lyewright.records.setting.Units;
+import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.MoveKind;
@@ -70,7 +71,7 @@ final class LotView {
                 Amounts.said(item.said().counting(), lot.left(), units),
                 level,
                 ItemView.state(lot.lot(), today),
-                MisnamedLye.of(item, lot).orElse(""),
+                MisnamedLye.of(item, List.of(lot)).orElse(""),
                 facts(lot),
                 new LotPage.Take(
                         typed.getOrDefault("kind", MoveKind.USE.word()),
@@ -108,7 +109,9 @@ final class LotView {
 
     private static Optional<LotPage.Certificate> certificate(
             KeptLot lot, StockItem item, Optional<CertificateForm> typed, List<Problem> problems) {
-        if (CertificateForm.figures(item.said()).isEmpty()) {
+        // an oil's figures in the place of its own would make lye an oil
+        boolean lye = item.said().kind() != ItemKind.ALKALI && MisnamedLye.isLye(lot);
+        if (lye || CertificateForm.figures(item.said()).isEmpty()) {
             return Optional.empty();
         }
         List<Problem> own = typed.isPresent() ? problems : List.of();

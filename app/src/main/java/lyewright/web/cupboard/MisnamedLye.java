@@ -1,5 +1,6 @@
 package lyewright.web.cupboard;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lyewright.formula.MaterialNames;
@@ -18,22 +19,27 @@ final class MisnamedLye {
 
     private MisnamedLye() {}
 
-    /** Under whose name a lot of lye is kept; nothing where it is no lye, or goes by a name of its own. */
-    static Optional<String> of(StockItem item, KeptLot lot) {
-        boolean lye = lot.said()
-                .certificate()
-                .filter(own ->
-                        own.kind().equals(OwnMaterial.LYE) || own.strength().isPresent())
-                .isPresent();
-        if (!lye) {
+    /** Under whose name lots of lye are kept; nothing where none of them is lye, or they go by a name of their own. */
+    static Optional<String> of(StockItem item, List<KeptLot> lots) {
+        if (lots.stream().noneMatch(MisnamedLye::isLye)) {
             return Optional.empty();
         }
         return item.said().kind() == ItemKind.ALKALI ? byTables(item) : Optional.of(item.name());
     }
 
+    /** By its certificate, whatever it is a lot of. */
+    static boolean isLye(KeptLot lot) {
+        return lot.said()
+                .certificate()
+                .filter(own ->
+                        own.kind().equals(OwnMaterial.LYE) || own.strength().isPresent())
+                .isPresent();
+    }
+
     private static Optional<String> byTables(StockItem item) {
         MaterialNames names = MaterialNames.of(Tables.bundled());
         return Stream.concat(item.said().identity().materialKey().stream(), Stream.of(item.name()))
+                .distinct()
                 .filter(name -> MaterialNames.alkali(name).isEmpty()
                         && Alkali.ofKey(name).isEmpty())
                 .map(names::reading)

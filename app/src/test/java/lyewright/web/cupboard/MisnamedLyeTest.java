@@ -60,6 +60,12 @@ class MisnamedLyeTest extends AtTheCupboard {
                         "Label it now",
                         "Lye burns skin and eyes.",
                         "Take from it");
+        if (kind != ItemKind.ALKALI) {
+            assertThat(page).doesNotContain("Its certificate");
+            assertThat(workshop.post("/stores/lots/" + id + "/certificate", "saponification value", "257")
+                            .statusCode())
+                    .isEqualTo(422);
+        }
         assertThat(workshop.post("/stores/lots/" + id + "/status", "status", "refused")
                         .statusCode())
                 .isEqualTo(303);

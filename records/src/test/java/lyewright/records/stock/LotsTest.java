@@ -195,6 +195,25 @@ class LotsTest extends Workbench {
     }
 
     @Test
+    void which_lots_a_form_brought_is_known_afterwards() {
+        Arrival one = new Arrival(coconut.id(), said("", LotStatus.USABLE), KILOGRAM);
+        for (String form : List.of("form-0003", "form-0004")) {
+            records.lots().receive(maker, form, List.of(one, one)).orThrow();
+            clock.goOn(Duration.ofSeconds(1));
+        }
+        use("form-0005", received(KILOGRAM), KILOGRAM).orThrow();
+        assertThat(records.lots().broughtBy("form-0003"))
+                .extracting(lot -> lot.said().ownCode())
+                .containsExactly("26-0001", "26-0002");
+        assertThat(records.lots().broughtBy("form-0004"))
+                .extracting(lot -> lot.said().ownCode())
+                .containsExactly("26-0003", "26-0004");
+        for (String none : List.of("", "form-0005", "form-0006")) {
+            assertThat(records.lots().broughtBy(none)).isEmpty();
+        }
+    }
+
+    @Test
     void a_move_is_taken_back_once_and_by_name() {
         KeptLot lot = received(KILOGRAM);
         long number = use("", lot, 10_000).orThrow().get(0);

@@ -132,6 +132,16 @@ public record LotPage(
             figures = List.copyOf(figures);
             fields = List.copyOf(fields);
         }
+
+        /** Of oils that were mixed here: what went in says it, and nothing is typed. */
+        static Certificate ofMix(String told) {
+            return new Certificate(told, List.of(), "", List.of(), false, false);
+        }
+
+        /** Whether it is what somebody certified, and not what follows from what went in. */
+        public boolean typed() {
+            return !fields.isEmpty();
+        }
     }
 
     /**

@@ -114,12 +114,17 @@ final class LotView {
         if (lye || CertificateForm.figures(item.said()).isEmpty()) {
             return Optional.empty();
         }
+        Optional<OwnMaterial> mix =
+                lot.said().certificate().filter(kept -> kept.kind().equals(OwnMaterial.OILS));
+        if (mix.isPresent()) {
+            return Optional.of(LotPage.Certificate.ofMix(mixed(mix.get())));
+        }
         List<Problem> own = typed.isPresent() ? problems : List.of();
         CertificateForm form =
                 typed.orElseGet(() -> CertificateForm.of(lot.said().certificate()));
         String told = lot.said()
                 .certificate()
-                .map(certificate -> "Sheets may reckon with it: " + certificate.source() + "." + mixed(certificate))
+                .map(certificate -> "Sheets may reckon with it: " + certificate.source() + ".")
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
         String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
         boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
@@ -135,7 +140,7 @@ final class LotView {
     /** Of a premix, what its oils come to. */
     private static String mixed(OwnMaterial certificate) {
         return MadeHere.saponificationValue(certificate, Tables.bundled())
-                .map(value -> " Its saponification value comes to " + Figures.fixed(value.middle(), 1) + " ± "
+                .map(value -> "Its saponification value comes to " + Figures.fixed(value.middle(), 1) + " ± "
                         + Figures.fixed((value.high() - value.low()) / 2, 1)
                         + " mg KOH/g, by the certificates of its oils where they have one, else by the tables.")
                 .orElse("");

@@ -59,6 +59,7 @@ final class LotFacts {
         problems.addAll(supplierUnknown(said));
         // what is wrong already can still be refused, or put in quarantine
         if (!before.get().said().certificate().equals(said.certificate())) {
+            LotFits.staysMixed(before.get().said()).ifPresent(problems::add);
             new ItemRows(handle).find(before.get().itemId()).ifPresent(item -> {
                 problems.addAll(LotFits.check(item.said(), said));
                 LotFits.staysLye(item.said(), before.get().said()).ifPresent(problems::add);

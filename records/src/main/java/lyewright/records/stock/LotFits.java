@@ -47,6 +47,16 @@ final class LotFits {
                         "refuse the lot, and get rid of it safely"));
     }
 
+    /** The figures of a premix follow from what went in, so that nothing typed is written over that. */
+    static Optional<Problem> staysMixed(LotSaid before) {
+        return before.certificate()
+                .filter(own -> own.kind().equals(OwnMaterial.OILS))
+                .map(own -> new Problem(
+                        "certificate",
+                        "this was mixed here, and its figures follow from what went in",
+                        "certify the lots that it is made of, before they are mixed"));
+    }
+
     private static boolean isAnothers(ItemSaid item, String key) {
         return Tables.bundled().has(key)
                 || item.identity().materialKey().filter(key::equals).isEmpty();

@@ -160,6 +160,9 @@ public final class Faults implements Feature {
 
     private static void show(Context ctx, int status, FaultPage page) {
         ctx.status(status);
+        if (HandlerType.POST.equals(ctx.method())) {
+            Answers.keepForTheWayBack(ctx);
+        }
         ctx.contentType("text/html; charset=utf-8").result(Templates.bytes("web/fault.jte", page));
     }
 }

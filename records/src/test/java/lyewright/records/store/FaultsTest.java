@@ -215,7 +215,7 @@ class FaultsTest extends Workbench {
             "INSERT INTO recipe_version VALUES ('" + "0".repeat(36) + "', 1, 'own', 'text', '', 1, NULL)",
             "INSERT INTO workshop VALUES (2, 'second', 'grams', 'celsius', 'EUR', 'eu', 'a4', NULL, NULL, '1 %', 1)",
             "INSERT INTO jug VALUES ('" + "0".repeat(36) + "', 'jug', 'x', -1, 'g', 'lye jug', 1, NULL)",
-            "INSERT INTO draft VALUES ('" + "0".repeat(36) + "', NULL, 0, '{}', 0, 1)"
+            "INSERT INTO draft VALUES ('" + "0".repeat(36) + "', NULL, 0, '{}', 0, 1, NULL, NULL)"
         }) {
             assertThatThrownBy(() -> {
                         try (Database database = impatient()) {

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.csv.CsvFile;
 import lyewright.records.csv.CsvImport;
@@ -34,8 +33,7 @@ public final class ManyRows {
     public static void main(String[] args) throws IOException, InterruptedException {
         int rows = args.length > 0 ? Integer.parseInt(args[0]) : ROWS;
         Path folder = Files.createTempDirectory("lyewright-rows");
-        try (Records records = Records.open(
-                        OtherPlace.said().orElse(new Place.Folder(folder.resolve("shop"))), Clock.systemUTC())
+        try (Records records = Records.open(OtherPlace.of(folder.resolve("shop")), Clock.systemUTC())
                 .orThrow()) {
             CsvFile file = CsvFile.read(text(rows).getBytes(StandardCharsets.UTF_8), Optional.empty())
                     .orThrow();

@@ -1,33 +1,49 @@
 package lyewright.benchmarks;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lyewright.records.Place;
+import lyewright.records.Places;
 
-/** A PostgreSQL server to measure instead of a folder, as the environment names it: {@code LYEWRIGHT_BENCH_SERVER=jdbc:postgresql://…}. */
+/**
+ * Where a workshop that is measured is kept: in its folder, or, where {@code LYEWRIGHT_BENCH_SERVER} names a PostgreSQL server as in
+ * {@code jdbc:postgresql://localhost}, in the database there that is called as the folder is. It has to be there, and empty.
+ */
 final class OtherPlace {
 
     private OtherPlace() {}
 
-    /** It, in a schema that nobody else uses; empty where a folder is meant. */
-    static Optional<Place> said() {
-        return schema("bench_" + System.nanoTime());
-    }
-
-    static Optional<Place> schema(String schema) {
-        return url().map(url -> new Place.Server(
-                url,
-                of("LYEWRIGHT_BENCH_USER"),
-                of("LYEWRIGHT_BENCH_PASSWORD"),
-                schema,
-                Path.of(System.getProperty("java.io.tmpdir"), schema)));
-    }
-
-    static Optional<String> url() {
+    static Optional<String> server() {
         return Optional.ofNullable(System.getenv("LYEWRIGHT_BENCH_SERVER"));
     }
 
-    static String of(String name) {
-        return Optional.ofNullable(System.getenv(name)).orElse("");
+    /** The server's address with a folder's database. */
+    static String url(Path folder) {
+        return server().orElseThrow() + "/" + folder.getFileName();
+    }
+
+    static String user() {
+        return Optional.ofNullable(System.getenv("LYEWRIGHT_BENCH_USER")).orElse("");
+    }
+
+    static String password() {
+        return Optional.ofNullable(System.getenv("LYEWRIGHT_BENCH_PASSWORD")).orElse("");
+    }
+
+    /** What pages of a folder find in their environment. */
+    static Map<String, String> environment(Path folder) {
+        Map<String, String> environment = new TreeMap<>();
+        if (server().isPresent()) {
+            environment.put(Places.DATABASE, url(folder));
+            environment.put(Places.USER, user());
+            environment.put(Places.PASSWORD, password());
+        }
+        return environment;
+    }
+
+    static Place of(Path folder) {
+        return Places.of(folder, environment(folder)).orThrow().mine();
     }
 }

@@ -6,6 +6,7 @@ import lyewright.measure.Problem;
 import lyewright.web.Listening;
 import lyewright.web.Shop;
 import lyewright.web.WebServer;
+import lyewright.web.people.KeptOpen;
 
 /** What is said of where the pages are; the door for other devices is opened on the way, where it is to be open. */
 final class Told {
@@ -26,13 +27,12 @@ final class Told {
     }
 
     private static String opened(Shop shop, boolean keep, WebServer server) {
-        Outcome<List<String>> open = server.network().open();
+        Outcome<List<String>> open = keep
+                ? KeptOpen.open(server.network(), shop.always(false).records().devices())
+                : server.network().open();
         if (!(open instanceof Outcome.Ok<List<String>> ok)) {
             Problem problem = open.problems().get(0);
             return "Other devices cannot come in: " + problem.sentence() + "\n";
-        }
-        if (keep) {
-            shop.always(false).records().devices().letKnock(true);
         }
         return "Devices that you let in come by "
                 + (ok.value().isEmpty() ? "no network, for there is none now" : String.join(" or ", ok.value()))

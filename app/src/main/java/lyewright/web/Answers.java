@@ -17,6 +17,9 @@ public final class Answers {
 
     private static final String HTML = "text/html; charset=utf-8";
 
+    /** Asked for anew whenever it is opened, and shown again as it was by the browser's own way back. */
+    private static final String KEPT_FOR_THE_WAY_BACK = "private, no-cache";
+
     private Answers() {}
 
     /** A page, or a part of one where that is what the template gives. */
@@ -27,8 +30,18 @@ public final class Answers {
     /** A form that came back because something in it is wrong: the browser goes to the first field that is. */
     public static void form(Context ctx, String template, Object model) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        keepForTheWayBack(ctx);
         String page = new String(Templates.bytes(template, model), StandardCharsets.UTF_8);
         ctx.contentType(HTML).result(isInPlace(ctx) ? page : goingToTheFirstFault(page));
+    }
+
+    /**
+     * Lets the browser keep a page with something typed for its back button. What answers a form cannot be asked for again, so that
+     * otherwise a fault of the browser's own would stand there; and a form that can would have lost what was typed and the token
+     * that keeps it from counting twice.
+     */
+    public static void keepForTheWayBack(Context ctx) {
+        ctx.header("Cache-Control", KEPT_FOR_THE_WAY_BACK);
     }
 
     /** Typed quotes are escaped, so that only our own templates can mark a field. */

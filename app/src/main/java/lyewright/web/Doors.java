@@ -84,7 +84,8 @@ public final class Doors {
 
     /**
      * Whether a request comes from the computer's own user: by the desk's door and no other. One whose door was shut, or whose
-     * connection was cut off, before it was asked does not.
+     * connection was cut off, before it was asked does not. Some systems let two doors of one number stand open, one of them towards the
+     * network: then nobody is taken for the desk.
      */
     public boolean isDesk(Context ctx) {
         int port = ctx.req().getLocalPort();

@@ -30,6 +30,7 @@ public final class Visits {
             "/stores/lots/[^/]+/take",
             "/make/sheet\\.pdf",
             "/make/printed",
+            "/make/take",
             "/ledger/verify",
             "/me(/.*)?");
 
@@ -80,6 +81,10 @@ public final class Visits {
     }
 
     private static void helper(Context ctx) {
+        if (!Arrivals.isThere(ctx)) {
+            // files have few places on their way in, and those are for makers
+            throw Refused.unread(413, "A helper sends no files.", "Ask a maker to send it.");
+        }
         boolean may = HandlerType.POST.equals(ctx.method())
                 ? isAny(SENT_BY_HELPERS, ctx) || isAny(STRANGERS, ctx)
                 : !isAny(READ_BY_MAKERS, ctx);

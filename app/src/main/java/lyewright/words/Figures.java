@@ -1,8 +1,10 @@
 package lyewright.words;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import lyewright.formula.WrittenFigure;
 import lyewright.makingsheet.Balance;
 import lyewright.makingsheet.Weighing;
 import lyewright.measure.Mass;
@@ -14,6 +16,12 @@ public final class Figures {
     private static final double SMALL = 100;
     private static final double LARGE = 10_000;
     private static final double KILOGRAM = 1000;
+
+    /** Decimals of a figure that was reckoned from others. */
+    private static final int SHOWN = 2;
+
+    /** What only reckoning in binary adds. */
+    private static final double ROUNDING = 1e-6;
 
     private Figures() {}
 
@@ -54,6 +62,34 @@ public final class Figures {
     /** A mass with so many decimals of a gram; from 10 kg on in kilograms, with as many digits. */
     public static String grams(double grams, int decimals) {
         return grams < LARGE ? fixed(grams, decimals) + " g" : fixed(grams / KILOGRAM, decimals + 3) + " kg";
+    }
+
+    /**
+     * A mass that lies on a shelf: what nobody means is left out. Kilograms to the gram; whole grams from 100 g on, unless it was
+     * weighed to the tenth; tenths under that, hundredths under 10 g.
+     */
+    public static String stocked(double grams) {
+        double much = Math.abs(grams);
+        if (much >= KILOGRAM) {
+            return upTo(grams / KILOGRAM, 3) + " kg";
+        }
+        boolean toTheTenth = Math.abs(much * 10 - Math.rint(much * 10)) < ROUNDING;
+        return upTo(grams, much >= SMALL && !toTheTenth ? 0 : much < 10 ? 2 : 1) + " g";
+    }
+
+    /** A figure of somebody's with at most two decimals, and none that say nothing of those that are left out. */
+    public static String shown(WrittenFigure figure) {
+        return new WrittenFigure(shown(figure.first()), figure.form(), shown(figure.second())).toString();
+    }
+
+    private static BigDecimal shown(BigDecimal value) {
+        if (value.scale() <= SHOWN) {
+            return value;
+        }
+        // a small doubt is not told as none
+        BigDecimal rounded = value.setScale(SHOWN, RoundingMode.HALF_UP);
+        BigDecimal kept = rounded.signum() == 0 ? value.round(new MathContext(1, RoundingMode.HALF_UP)) : rounded;
+        return new BigDecimal(plain(kept));
     }
 
     /** Temperatures of a formula file as people read them: {@code 38 °C}, {@code 55 °C, then off}. */

@@ -107,6 +107,11 @@ public record UnitsShown(boolean ounces, boolean fahrenheit) {
         return wanted(grams, Figures.grams(grams, 1)).text();
     }
 
+    /** A mass that lies on a shelf. */
+    public String stocked(double grams) {
+        return wanted(grams, Figures.stocked(grams)).text();
+    }
+
     /** The same where it is read from a balance. */
     String about(Balance under, double grams) {
         return read(under, grams, Figures.about(grams));

@@ -85,6 +85,64 @@ class SignInTest {
     }
 
     @Test
+    void who_guesses_at_a_name_elsewhere_keeps_whoever_has_it_not_out() {
+        for (int i = 0; i < 15; i++) {
+            doors.desk().from("203.0.113.9").post("/sign-in", "name", "The maker", "password", TOO_LONG);
+        }
+
+        assertThat(doors.desk()
+                        .from("203.0.113.10")
+                        .post("/sign-in", "name", "The maker", "password", GOOD)
+                        .statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void who_has_a_whole_network_of_addresses_guesses_no_oftener() {
+        for (int i = 0; i < 30; i++) {
+            doors.desk()
+                    .from("2001:db8:1:2::" + Integer.toHexString(i + 1))
+                    .post("/sign-in", "name", "somebody " + i, "password", TOO_LONG);
+        }
+
+        assertThat(tryFrom("2001:db8:1:2:ffff::9")).isEqualTo(429);
+        assertThat(tryFrom("2001:db8:1:3::9")).isEqualTo(422);
+    }
+
+    private int tryFrom(String address) {
+        return doors.desk()
+                .from(address)
+                .post("/sign-in", "name", "somebody else", "password", TOO_LONG)
+                .statusCode();
+    }
+
+    @Test
+    void who_signs_in_where_they_are_signed_in_already_is_at_one_device_and_not_at_two() {
+        TestDoors.Device maker = signedIn("The maker", GOOD);
+
+        maker.post("/sign-in", "name", "The maker", "password", GOOD);
+
+        assertThat(doors.shop().records().devices().list()).hasSize(1);
+        assertThat(maker.get("/recipes").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void who_found_a_makers_telephone_gives_nobody_a_password() {
+        TestDoors.Device found = signedIn("The maker", GOOD);
+
+        HttpResponse<String> tried = found.post(
+                "/settings/people/" + MAKER + "/password",
+                "password",
+                "a thief knows this one",
+                "own",
+                "a guess at it");
+
+        assertThat(tried.statusCode()).isEqualTo(422);
+        assertThat(tried.body()).contains("not your password as it is now");
+        signedIn("The maker", GOOD);
+    }
+
+    @Test
     void many_who_sign_in_at_once_keep_no_page_waiting() throws Exception {
         AtomicInteger turnedAway = new AtomicInteger();
         List<Thread> thieves = new ArrayList<>();
@@ -168,10 +226,15 @@ class SignInTest {
                 .add("Wenna", Role.HELPER)
                 .orThrow()
                 .id();
-        assertThat(maker.post("/settings/people/" + wenna + "/password", "password", "too short")
+        assertThat(maker.post("/settings/people/" + wenna + "/password", "password", "too short", "own", GOOD)
                         .statusCode())
                 .isEqualTo(422);
-        assertThat(maker.post("/settings/people/" + wenna + "/password", "password", "kelp on the north quay")
+        assertThat(maker.post(
+                                "/settings/people/" + wenna + "/password",
+                                "password",
+                                "kelp on the north quay",
+                                "own",
+                                GOOD)
                         .statusCode())
                 .isEqualTo(303);
 

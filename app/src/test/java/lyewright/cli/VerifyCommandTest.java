@@ -12,7 +12,6 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.stock.Arrival;
@@ -22,7 +21,6 @@ import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.store.Author;
-import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,17 +35,7 @@ class VerifyCommandTest {
                 .orThrow()) {
             Author maker = records.author();
             LocalDate day = LocalDate.of(2026, 11, 25);
-            LotSaid said = new LotSaid(
-                    "",
-                    Optional.empty(),
-                    "",
-                    day,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    LotStatus.USABLE,
-                    Optional.empty(),
-                    "");
+            LotSaid said = LotSaid.of(day);
             ItemSaid coconut = ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.ofKey("coconut"));
             for (int i = 0; i < lots; i++) {
                 records.lots()

@@ -23,7 +23,6 @@ import lyewright.records.stock.Price;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
 import lyewright.records.store.Author;
-import lyewright.stock.LotStatus;
 
 /** Fills a workshop's folder with lots and moves, all invented and the same ones every time, and verifies the ledger of a folder. */
 public final class ManyLots {
@@ -140,17 +139,10 @@ public final class ManyLots {
         for (int i = 0; i < lines; i++) {
             // the last one comes today, so that as much is about to expire however many years there were
             LocalDate day = LocalDate.now(ZoneOffset.UTC).minusDays((lots - kept.size() - i) * 365L / LOTS_A_YEAR);
-            LotSaid said = new LotSaid(
-                    "",
-                    Optional.empty(),
-                    "NQ-" + (kept.size() + i),
-                    day,
-                    Optional.empty(),
-                    Optional.of(day.plusYears(1)),
-                    Optional.of(new Price(1895, "GBP")),
-                    LotStatus.USABLE,
-                    Optional.empty(),
-                    "");
+            LotSaid said = LotSaid.of(day)
+                    .withSupplierLot("NQ-" + (kept.size() + i))
+                    .withBestBefore(Optional.of(day.plusYears(1)))
+                    .withPrice(Optional.of(new Price(1895, "GBP")));
             arrivals.add(new Arrival(items.get((kept.size() + i) % ITEMS), said, CAME));
         }
         records.lots().receive(maker, "", arrivals).orThrow().stream()

@@ -147,13 +147,53 @@ public final class MaterialNames {
         if (tables.has(typed)) {
             return named(List.of(typed));
         }
+        List<String> sure = sure(typed);
+        return named(sure.isEmpty() ? names.find(typed, any -> true).keys() : sure);
+    }
+
+    /** What is meant in the one place or the other. */
+    private List<String> sure(String typed) {
         Set<String> sure = new LinkedHashSet<>();
         for (Place place : Place.values()) {
             if (names.key(typed, key -> belongs(key, place)) instanceof Outcome.Ok<String> ok) {
                 sure.add(ok.value());
             }
         }
-        return named(sure.isEmpty() ? names.find(typed, any -> true).keys() : sure);
+        return List.copyOf(sure);
+    }
+
+    /**
+     * What a name is read as.
+     *
+     * @param one whether it is read as the one material that is there, and not asked about
+     * @param called whether some of them are called so, and do not only have the word in their names
+     * @param materials that, or those to choose from; none where the name is only near to another or not known
+     */
+    public record Reading(boolean one, boolean called, List<Named> materials) {
+
+        /** Copies its list. */
+        public Reading {
+            materials = List.copyOf(materials);
+        }
+    }
+
+    /**
+     * What a name is read as by the tables.
+     *
+     * @param typed what was typed
+     * @return the same for any place where it may stand
+     */
+    public Reading reading(String typed) {
+        List<String> sure = tables.has(typed) ? List.of(typed) : sure(typed);
+        if (!sure.isEmpty()) {
+            return new Reading(true, true, named(sure));
+        }
+        Meant meant = names.find(typed, any -> true);
+        boolean asks = meant.how() == Meant.How.SEVERAL || meant.how() == Meant.How.PERHAPS;
+        return asks
+                ? new Reading(
+                        false, meant.keys().stream().anyMatch(key -> names.isCalled(key, typed)), named(meant.keys()))
+                : new Reading(false, false, List.of());
     }
 
     /**

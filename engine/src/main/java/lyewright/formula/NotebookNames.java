@@ -23,8 +23,8 @@ import lyewright.measure.Outcome;
 /**
  * What a name of a notebook means: case, the word oil, brackets and the plural do not count. A key or common name in full
  * comes first, then a common name without what is in its brackets, then what has all the words that were typed, the
- * first of its name or all of another name among them; of several in a rank none is chosen, but the maker's own go before
- * the tables'.
+ * first of its name or all of another name among them; of several in a rank none is chosen, but the maker's own of
+ * just that name goes before the tables'; one that has it with something in brackets is asked about.
  */
 final class NotebookNames {
 
@@ -120,6 +120,11 @@ final class NotebookNames {
         return meant.isOne() ? Outcome.ok(meant.key()) : refused(name, meant);
     }
 
+    /** Whether a material is called so, and does not only have the words. */
+    boolean isCalled(String key, String name) {
+        return of(key).isNamed(Called.words(name));
+    }
+
     /** What a name means among those that may stand here. */
     Meant find(String name, Predicate<String> here) {
         return find(name, here, true);
@@ -156,7 +161,7 @@ final class NotebookNames {
         List<List<String>> ranks = List.of(
                 preferOwn(keys(here, material -> material.isExactly(typed))),
                 EverydayNames.same(typed).filter(here).stream().toList(),
-                preferOwn(keys(here, material -> material.plain().equals(typed))),
+                keys(here, material -> material.plain().equals(typed)),
                 perhaps,
                 having);
         for (List<String> rank : ranks) {

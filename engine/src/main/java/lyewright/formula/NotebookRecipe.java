@@ -1,5 +1,6 @@
 package lyewright.formula;
 
+import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -431,7 +432,7 @@ final class NotebookRecipe {
         } else {
             shares.sayOfWhat(findings, offers);
         }
-        WaterRule rule = water.settle(additions, this::gramsPerMillilitre);
+        WaterRule rule = withLye(water.settle(additions, this::gramsPerMillilitre));
         return new Formula(
                 name == null ? "" : name,
                 1,
@@ -448,6 +449,29 @@ final class NotebookRecipe {
                 List.of(),
                 carried(),
                 new Comments(before, beside, remarks));
+    }
+
+    /** Water typed beside a weighed stock lye is what goes in with it; the recipe's water is both, and a remark says so. */
+    private WaterRule withLye(WaterRule said) {
+        if (stock == null || !(said instanceof WaterRule.Weight jug) || !water.isSaid()) {
+            return said;
+        }
+        BigDecimal lyesOwn = materials
+                .own(stock.key())
+                .flatMap(OwnMaterial::strength)
+                .map(strength -> waterOf(stock, strength))
+                .orElse(BigDecimal.ZERO);
+        WaterRule both = NotebookWater.withLye(said, lyesOwn);
+        if (both instanceof WaterRule.Weight all && !all.equals(said)) {
+            beside.putIfAbsent("water", " " + jug.mass() + " as typed, the rest is the lye's own");
+        }
+        return both;
+    }
+
+    private static BigDecimal waterOf(AlkaliChoice.Stock lye, OwnMaterial.Strength strength) {
+        BigDecimal grams = lye.mass().map(WrittenMass::exactGrams).orElse(BigDecimal.ZERO);
+        return grams.multiply(BigDecimal.valueOf(100).subtract(strength.pure().central()))
+                .movePointLeft(2);
     }
 
     /** The maker's own that are named, and what those are mixed from: the recipe stays what it was. */
@@ -493,7 +517,12 @@ final class NotebookRecipe {
             missing("superfat", "neither soda nor a superfat is given", "write soda 71 g, or superfat 5 %");
         }
         if (!water.isSaid()) {
-            missing("water", "the recipe does not say its water", "write it, as in water 155 g");
+            missing(
+                    "water",
+                    "the recipe does not say its water",
+                    stock == null
+                            ? "write it, as in water 155 g"
+                            : "write what goes in beside the lye's own, as in water 155 g, or water 0 g for none");
         }
     }
 

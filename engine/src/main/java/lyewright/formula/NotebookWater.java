@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The water of a notebook. It is one line; what was steeped in water, such as tea, may be another, and the two are one water. A
  * liquid that goes into the lye as water takes the place of so much water where that is a rule; where it is a mass it comes
- * beside it, as a notebook has it; where none is said, it is all the water there is.
+ * beside it, as a notebook has it; where none is said, it is all the water there is. A mass of water beside a weighed stock
+ * lye is what is poured from the jug: the lye brings its own.
  */
 final class NotebookWater {
 
@@ -122,6 +123,20 @@ final class NotebookWater {
             return rule;
         }
         return all == null ? SOME : new WaterRule.Weight(all, false);
+    }
+
+    /**
+     * The rule with what a weighed stock lye brings, where the water is a mass; any other rule counts it already.
+     *
+     * @param said the rule as the notebook says it
+     * @param lyesOwn water in the lye, grams; rounded up, so that the jug is never short of what was typed
+     */
+    static WaterRule withLye(WaterRule said, BigDecimal lyesOwn) {
+        return said instanceof WaterRule.Weight jug
+                ? new WaterRule.Weight(
+                        sum(jug.mass(), new WrittenMass(lyesOwn.setScale(2, RoundingMode.CEILING), MassUnit.GRAM)),
+                        false)
+                : said;
     }
 
     /** Rounded up, so that the water is never a hair less than what takes its place. */

@@ -92,6 +92,15 @@ public record WrittenFigure(BigDecimal first, Form form, BigDecimal second) {
         };
     }
 
+    /**
+     * The figure itself, or the middle of a range, every digit of it.
+     *
+     * @return in the unit it was typed in
+     */
+    public BigDecimal central() {
+        return form == Form.TO ? first.add(second).multiply(new BigDecimal("0.5")) : first;
+    }
+
     /** As written, without its unit. */
     @Override
     public String toString() {

@@ -68,8 +68,8 @@ final class SheetRefusals {
         if (line.kind() == Kind.WATER) {
             return new Problem(
                     "water",
-                    "dispersions, liquids that replace water, and stock lye bring " + grams
-                            + " more than all the water the rule asks for",
+                    "stock lye, liquids that replace water, and dispersions bring " + grams
+                            + " more water than the recipe has in all",
                     "use less of them, a stronger stock lye, or more water");
         }
         return new Problem(

@@ -100,6 +100,36 @@ class MaterialNamesTest {
         assertThat(own.with(List.of())).isSameAs(own);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "almond oil (house), almond oil, almond-sweet",
+        "rapeseed oil (house), rapeseed, rapeseed-low-erucic",
+    })
+    void a_name_of_the_tables_is_not_taken_over_by_ones_own_with_something_in_brackets(
+            String key, String typed, String known) {
+        assertThat(NAMES.key(typed, Place.OILS)).isEqualTo(Outcome.ok(known));
+        MaterialNames own = NAMES.with(List.of(OwnMaterial.of(key, OwnMaterial.OILS)));
+        assertThat(refusal(own, typed, Place.OILS)).contains("may be " + key + " or ");
+        assertThat(own.key(key, Place.OILS)).isEqualTo(Outcome.ok(key));
+        assertThat(own.key(known, Place.OILS)).isEqualTo(Outcome.ok(known));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hard oils, false, false, 0",
+        "palm free, false, false, 0",
+        "coconut, true, true, 1",
+        "olive oil, false, true, 3",
+        "liquid oils, false, false, 2",
+    })
+    void a_name_is_read_as_one_thing_or_may_be_one_of_several_or_means_nothing(
+            String typed, boolean one, boolean called, int several) {
+        MaterialNames.Reading reading = NAMES.reading(typed);
+        assertThat(reading.one()).isEqualTo(one);
+        assertThat(reading.called()).isEqualTo(called);
+        assertThat(reading.materials()).hasSize(several);
+    }
+
     @Test
     void an_alkali_goes_by_its_names_of_the_trade() {
         assertThat(MaterialNames.alkali("Caustic soda")).contains(Alkali.SODIUM);

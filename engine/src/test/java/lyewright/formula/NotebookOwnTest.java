@@ -104,6 +104,30 @@ class NotebookOwnTest {
                 .containsExactly("alkali stands beside a stock lye");
     }
 
+    /** 26 g of a lye half water brings 13 g: with 20 g from the jug that is 33 g, and the file says which is which. */
+    @Test
+    void water_beside_a_stock_lye_is_what_the_jug_gives() {
+        Formula read = formula("T\nlard 100 g\nhalf lye 26 g\nwater 20 g");
+
+        assertThat(read.water()).isEqualTo(new WaterRule.Weight(WrittenMass.ofGrams("33.00"), false));
+        assertThat(FormulaFile.write(read)).contains("water: 33.00 g  # 20 g as typed, the rest is the lye's own");
+        assertThat(formula("T\nlard 100 g\nhalf lye 26 g\nwater 0 g").water())
+                .isEqualTo(new WaterRule.Weight(WrittenMass.ofGrams("13.00"), false));
+    }
+
+    @Test
+    void a_rule_of_water_counts_the_stock_lyes_own_already() {
+        assertThat(formula("T\nlard 100 g\nhalf lye 26 g\nwater 2:1").water())
+                .isEqualTo(formula("T\nlard 100 g\nsoda 13 g\nwater 2:1").water());
+    }
+
+    @Test
+    void a_stock_lye_without_water_asks_for_what_goes_in_beside_it() {
+        assertThat(NotebookText.read("T\nlard 100 g\nhalf lye 26 g", NAMES).troubles())
+                .extracting(trouble -> trouble.problem().remedy())
+                .containsExactly("write what goes in beside the lye's own, as in water 155 g, or water 0 g for none");
+    }
+
     @Test
     void an_own_milk_is_asked_about_as_any_milk() {
         assertThat(NotebookText.read("T\nlard 100 g\nsoda 13 g\nwater 20 g\nshop milk 30 g", NAMES)

@@ -40,7 +40,7 @@ class RefusalsTest {
 
         Problem problem = refusal(formula, Fill.oilMass(1000));
         assertThat(problem.path()).isEqualTo("water");
-        assertThat(problem.what()).contains("50.0 g more than all the water");
+        assertThat(problem.what()).contains("50.0 g more water than the recipe has in all");
     }
 
     @Test

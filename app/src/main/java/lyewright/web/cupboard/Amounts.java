@@ -14,7 +14,6 @@ import lyewright.words.Figures;
 final class Amounts {
 
     private static final double MILLIGRAMS = 1000;
-    private static final double KILOGRAM = 1000;
     private static final double OUNCES_IN_POUND = 16;
     private static final Pattern PRICE = Pattern.compile("[0-9]{1,9}(?:[.,][0-9]{1,3})?");
 
@@ -32,9 +31,14 @@ final class Amounts {
                     ? Figures.upTo(ounces / OUNCES_IN_POUND, 2) + " lb"
                     : Figures.upTo(ounces, 2) + " oz";
         }
-        return Math.abs(grams) >= KILOGRAM
-                ? Figures.upTo(grams / KILOGRAM, 3) + " kg"
-                : Figures.upTo(grams, Math.abs(grams) < 10 ? 2 : 1) + " g";
+        return Figures.stocked(grams);
+    }
+
+    /** The same to the last digit that is kept, for who has to type no more than it. */
+    static String exactly(Counting counting, long amount, Units units) {
+        return counting == Counting.PIECES || units == Units.OUNCES
+                ? said(counting, amount, units)
+                : Figures.upTo(amount / MILLIGRAMS, 3) + " g";
     }
 
     /** The same with its sign in front. */

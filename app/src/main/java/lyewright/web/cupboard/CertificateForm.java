@@ -10,6 +10,7 @@ import java.util.Optional;
 import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
 import lyewright.material.Alkali;
+import lyewright.material.Figure;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.ItemKind;
@@ -65,12 +66,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     static CertificateForm of(Optional<OwnMaterial> certificate) {
         Map<String, String> texts = new LinkedHashMap<>();
         certificate.ifPresent(own -> {
-            own.saponificationValue().ifPresent(figure -> texts.put(SV, figure.toString()));
-            own.acidValue().ifPresent(figure -> texts.put(AV, figure.toString()));
-            own.iodineValue().ifPresent(figure -> texts.put(IV, figure.toString()));
-            own.water().ifPresent(figure -> texts.put(WATER, figure.toString()));
-            own.strength()
-                    .ifPresent(strength -> texts.put(PURITY, strength.pure().toString()));
+            said(own).forEach((name, figure) -> texts.put(name, figure.toString()));
             texts.put(SOURCE, own.source());
         });
         return new CertificateForm(texts, false);
@@ -78,6 +74,31 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
 
     private String text(String name) {
         return texts.getOrDefault(name, "");
+    }
+
+    /** What was published of a figure of a thing, if anything was. */
+    static Optional<Figure> published(ItemSaid item, String name) {
+        return PublishedRange.of(item, name.equals(PURITY) ? PublishedRange.STRENGTH : name);
+    }
+
+    /** What a figure is measured in. */
+    static String unit(String name) {
+        return switch (name) {
+            case SV, AV -> KOH;
+            case IV -> "g/100 g";
+            default -> "%";
+        };
+    }
+
+    /** The figures that a certificate has, by their names. */
+    static Map<String, WrittenFigure> said(OwnMaterial certificate) {
+        Map<String, WrittenFigure> said = new LinkedHashMap<>();
+        certificate.saponificationValue().ifPresent(figure -> said.put(SV, figure));
+        certificate.acidValue().ifPresent(figure -> said.put(AV, figure));
+        certificate.iodineValue().ifPresent(figure -> said.put(IV, figure));
+        certificate.water().ifPresent(figure -> said.put(WATER, figure));
+        certificate.strength().ifPresent(strength -> said.put(PURITY, strength.pure()));
+        return said;
     }
 
     List<TextField> fields(ItemSaid item, List<Problem> problems) {
@@ -136,11 +157,7 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     }
 
     private Outcome<WrittenFigure> figure(String name) {
-        String unit = switch (name) {
-            case SV, AV -> KOH;
-            case IV -> "g/100 g";
-            default -> "%";
-        };
+        String unit = unit(name);
         return WrittenFigure.parse(text(name))
                 .then(with -> with.unit().isEmpty() || with.unit().equals(unit)
                         ? Outcome.ok(with.figure())

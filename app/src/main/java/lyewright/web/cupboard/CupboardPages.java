@@ -60,7 +60,18 @@ public final class CupboardPages implements Feature {
                     }));
         }
         return number(ctx, "counted")
-                .map(counted -> Notice.of(counted == 1 ? "One lot was counted." : counted + " lots were counted."))
+                .map(counted -> Notice.of(
+                        switch (counted) {
+                            case 0 ->
+                                "This count was kept before, and nothing is counted twice. What was written into it since"
+                                        + " is not kept: count anew.";
+                            case 1 -> "One lot was counted.";
+                            default -> counted + " lots were counted.";
+                        }))
+                .or(() -> Optional.ofNullable(ctx.queryParam("made"))
+                        .map(made ->
+                                Notice.of("That was made before; nothing was made or taken twice. What was written into"
+                                        + " the form since is not kept: make it anew.")))
                 .or(() -> Optional.ofNullable(ctx.queryParam("removed"))
                         .flatMap(id -> shop.records().items().find(id))
                         .map(gone -> Notice.withUndo(

@@ -124,11 +124,21 @@ final class CupboardView {
 
     private void calls(StockItem item, List<KeptLot> own, List<Call> calls) {
         List<Lot> lots = own.stream().map(KeptLot::lot).toList();
+        Optional<String> misnamed = MisnamedLye.of(item, own);
         for (KeptLot kept : own) {
             Lot lot = kept.lot();
             String called = item.name() + ", lot " + lot.code();
             String address = "/stores/lots/" + lot.id();
             String left = said(item.said(), lot.left());
+            misnamed.filter(name -> MisnamedLye.isLye(kept))
+                    .ifPresent(name -> calls.add(
+                            0,
+                            new Call(
+                                    called,
+                                    address,
+                                    "is lye under the name of " + name
+                                            + ", and burns: label it, and see on its page what to do",
+                                    true)));
             if (lot.left() < 0) {
                 calls.add(new Call(called, address, "is " + left + " by the book: count it", true));
             } else if (lot.status() == LotStatus.REFUSED) {

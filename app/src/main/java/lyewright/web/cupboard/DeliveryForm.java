@@ -34,10 +34,28 @@ record DeliveryForm(String supplier, String day, boolean quarantine, List<Line> 
      * @param lot the supplier's lot
      * @param bestBefore its best before
      * @param price what all of it cost
+     * @param past what to do with it though its best before is past, asked only then; {@link #KEEP} or {@link #QUARANTINE}
+     * @param again whether it is a further part of a lot that is there already, asked only then
      */
-    record Line(String material, String kind, String amount, String lot, String bestBefore, String price) {
+    record Line(
+            String material,
+            String kind,
+            String amount,
+            String lot,
+            String bestBefore,
+            String price,
+            String past,
+            boolean again) {
 
-        static final Line EMPTY = new Line("", "", "", "", "", "");
+        static final String KEEP = "keep";
+        static final String QUARANTINE = "quarantine";
+
+        static final Line EMPTY = of("", "", "");
+
+        /** A line with nothing else in it. */
+        static Line of(String material, String amount, String lot) {
+            return new Line(material, "", amount, lot, "", "", "", false);
+        }
 
         boolean isEmpty() {
             return (material + amount + lot + bestBefore + price).isBlank();
@@ -46,6 +64,13 @@ record DeliveryForm(String supplier, String day, boolean quarantine, List<Line> 
 
     static DeliveryForm empty(String day) {
         return new DeliveryForm("", day, false, Collections.nCopies(LINES, Line.EMPTY));
+    }
+
+    /** Of more of something that is there, perhaps from whom it came last. */
+    static DeliveryForm ofMore(String material, String supplier, String day) {
+        List<Line> lines = new ArrayList<>(Collections.nCopies(LINES, Line.EMPTY));
+        lines.set(0, Line.of(material, "", ""));
+        return new DeliveryForm(supplier, day, false, lines);
     }
 
     static DeliveryForm sent(Context ctx) {
@@ -58,7 +83,9 @@ record DeliveryForm(String supplier, String day, boolean quarantine, List<Line> 
                     Typed.line(ctx, line + "amount"),
                     Typed.line(ctx, line + "lot"),
                     Typed.line(ctx, line + "bestBefore"),
-                    Typed.line(ctx, line + "price")));
+                    Typed.line(ctx, line + "price"),
+                    Typed.line(ctx, line + "past"),
+                    Typed.ticked(ctx, line + "again")));
         }
         return new DeliveryForm(
                 Typed.line(ctx, "supplier"), Typed.line(ctx, "day"), Typed.ticked(ctx, "quarantine"), lines);

@@ -69,6 +69,10 @@ public record DeliveryPage(
      * @param lot the supplier's lot
      * @param bestBefore its best before
      * @param price what all of it cost
+     * @param past what is to be done with it though its best before is past, as chosen
+     * @param asksPast whether that has to be said
+     * @param again whether it is said to be a further part of a lot that is here
+     * @param asksAgain whether that has to be said
      * @param alike what its name is easily taken for
      */
     public record Line(
@@ -81,7 +85,13 @@ public record DeliveryPage(
             TextField lot,
             TextField bestBefore,
             TextField price,
+            String past,
+            boolean asksPast,
+            boolean again,
+            boolean asksAgain,
             Alike alike) {
+
+        static final String PAST = "this day is past already";
 
         /** Copies its list. */
         public Line {
@@ -109,7 +119,18 @@ public record DeliveryPage(
                     TextField.of(path + "price", "Price", "", line.price())
                             .with(problems)
                             .forFigures(),
+                    line.past(),
+                    !line.past().isEmpty() || problems.stream().anyMatch(problem -> isPast(problem, path)),
+                    line.again(),
+                    line.again()
+                            || problems.stream()
+                                    .anyMatch(problem -> problem.path().equals(path + "lot")
+                                            && problem.remedy().equals(HereAlready.REMEDY)),
                     alike);
+        }
+
+        private static boolean isPast(Problem problem, String path) {
+            return problem.path().equals(path + "bestBefore") && problem.what().equals(PAST);
         }
     }
 }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,10 +27,17 @@ final class DeliveryPages implements Feature {
 
     private static final String ADDRESS = "/stores/deliveries";
 
+    private static final String ITEM = "item";
+
     private final Shop shop;
 
     DeliveryPages(Shop shop) {
         this.shop = shop;
+    }
+
+    /** Where more of something is received. */
+    static String moreOf(StockItem item) {
+        return ADDRESS + "/new?" + ITEM + "=" + item.id();
     }
 
     @Override
@@ -39,41 +47,79 @@ final class DeliveryPages implements Feature {
     }
 
     private void open(Context ctx) {
-        DeliveryForm form = DeliveryForm.empty(LocalDate.now(shop.clock()).toString());
+        String day = LocalDate.now(shop.clock()).toString();
+        DeliveryForm form = Optional.ofNullable(ctx.queryParam(ITEM))
+                .flatMap(id -> shop.records().items().find(id))
+                .map(item -> DeliveryForm.ofMore(item.name(), lastFrom(item), day))
+                .orElseGet(() -> DeliveryForm.empty(day));
+        Answers.keepForTheWayBack(ctx);
         Answers.page(ctx, "cupboard/delivery.jte", page(form, UUID.randomUUID().toString(), List.of()));
+    }
+
+    /** From whom the last lot of something came, if they are still on the list; empty where nobody is known. */
+    private String lastFrom(StockItem item) {
+        List<Supplier> listed = shop.records().suppliers().list();
+        return shop.records().lots().of(item.id()).stream()
+                .filter(lot -> lot.said().supplierId().isPresent())
+                .reduce((first, later) -> later)
+                .flatMap(lot -> listed.stream()
+                        .filter(one ->
+                                lot.said().supplierId().filter(one.id()::equals).isPresent())
+                        .findFirst())
+                .map(Supplier::name)
+                .orElse("");
     }
 
     private void receive(Context ctx) {
         DeliveryForm form = DeliveryForm.sent(ctx);
         String token = Typed.line(ctx, "token");
         if ("more".equals(ctx.formParam("do"))) {
+            Answers.keepForTheWayBack(ctx);
             Answers.page(ctx, "cupboard/delivery.jte", page(form.withMore(), token, List.of()));
             return;
         }
         OpenedIn.check(ctx, shop);
-        Outcome<List<KeptLot>> received = kept(form, token);
-        if (received instanceof Outcome.Ok<List<KeptLot>> ok) {
-            Answers.seeOther(ctx, "/stores/cupboard?received=" + ok.value().size());
-        } else {
+        Outcome<Received> received = read(form, token).then(read -> received(read, token));
+        if (!(received instanceof Outcome.Ok<Received> ok)) {
             Answers.form(ctx, "cupboard/delivery.jte", page(form, token, received.problems()));
+        } else if (ok.value().another().isPresent()) {
+            // what was kept before has used the token up: from here on it would be kept as another
+            String fresh = UUID.randomUUID().toString();
+            Answers.form(
+                    ctx,
+                    "cupboard/delivery.jte",
+                    page(form, fresh, List.of(ok.value().another().get())));
+        } else {
+            Answers.seeOther(ctx, "/stores/cupboard?received=" + ok.value().lots());
         }
     }
 
-    private Outcome<List<KeptLot>> kept(DeliveryForm form, String token) {
+    /** So many lots came, or something else had come with the same form, which the way back in a browser makes easy. */
+    private record Received(int lots, Optional<Problem> another) {}
+
+    private Outcome<DeliveryReading.Read> read(DeliveryForm form, String token) {
         Records records = shop.records();
-        Meant meant = new Meant(records.items().list(), shop.names());
-        Outcome<DeliveryReading.Read> read =
-                new DeliveryReading(meant, shop.workshop().currency(), LocalDate.now(shop.clock())).read(form);
-        if (!(read instanceof Outcome.Ok<DeliveryReading.Read> ok)) {
-            return new Outcome.Refused<>(read.problems());
-        }
+        return new DeliveryReading(
+                        new Meant(records.items().list(), shop.names()),
+                        shop.workshop().currency(),
+                        LocalDate.now(shop.clock()),
+                        new HereAlready(
+                                records,
+                                form.supplier(),
+                                records.lots().broughtBy(token).isEmpty()))
+                .read(form);
+    }
+
+    private Outcome<Received> received(DeliveryReading.Read read, String token) {
+        Records records = shop.records();
         return Typed.kept(() -> {
-            Outcome<List<KeptLot>> kept =
-                    records.lots().receive(records.author(), token, ok.value().delivery());
-            return kept instanceof Outcome.Ok
-                    ? kept
+            Outcome<List<KeptLot>> kept = records.lots().receive(records.author(), token, read.delivery());
+            return kept instanceof Outcome.Ok<List<KeptLot>> ok
+                    ? Outcome.ok(new Received(
+                            ok.value().size(),
+                            ok.value().isEmpty() ? new ReceivedBefore(records).another(read, token) : Optional.empty()))
                     : new Outcome.Refused<>(
-                            kept.problems().stream().map(ok.value()::onTheForm).toList());
+                            kept.problems().stream().map(read::onTheForm).toList());
         });
     }
 

@@ -25,9 +25,11 @@ final class DeliveryReading {
     private final Meant meant;
     private final String currency;
     private final LocalDate today;
+    private final HereAlready here;
     private final List<Problem> problems = new ArrayList<>();
 
-    DeliveryReading(Meant meant, String currency, LocalDate today) {
+    DeliveryReading(Meant meant, String currency, LocalDate today, HereAlready here) {
+        this.here = here;
         this.meant = meant;
         this.currency = currency;
         this.today = today;
@@ -98,25 +100,43 @@ final class DeliveryReading {
                 asked && BARE.matcher(line.amount().strip()).matches()
                         ? Optional.empty()
                         : ok(path + ".amount", amount(line.amount(), found.map(Meant.Found::said)));
+        bestBefore
+                .flatMap(last -> last)
+                .flatMap(last -> past(line, last, status))
+                .ifPresent(problem -> problems.add(problem.within(path)));
+        found.flatMap(of -> here.asks(of, line)).ifPresent(problem -> problems.add(problem.within(path)));
         if (found.isEmpty() || bestBefore.isEmpty() || price.isEmpty() || amount.isEmpty()) {
             return Optional.empty();
         }
-        LotSaid lot = new LotSaid(
-                "",
-                Optional.empty(),
-                line.lot().strip(),
-                day,
-                Optional.empty(),
-                bestBefore.get(),
-                price.get(),
-                status,
-                Optional.empty(),
-                "");
+        boolean held = line.past().equals(DeliveryForm.Line.QUARANTINE)
+                && bestBefore.get().filter(this::isPast).isPresent();
+        LotSaid lot = LotSaid.of(day)
+                .withSupplierLot(line.lot().strip())
+                .withBestBefore(bestBefore.get())
+                .withPrice(price.get())
+                .withStatus(held ? LotStatus.QUARANTINE : status);
         return Optional.of(new Arrival(
                 found.get().there().map(StockItem::id).orElse(""),
                 found.get().fresh(),
                 lot,
                 amount.get().amount()));
+    }
+
+    /** A day that is past may be a slip, or what the label says: that is asked about once. */
+    private Optional<Problem> past(DeliveryForm.Line line, LocalDate last, LotStatus status) {
+        boolean answered = status == LotStatus.QUARANTINE
+                || line.past().equals(DeliveryForm.Line.KEEP)
+                || line.past().equals(DeliveryForm.Line.QUARANTINE);
+        return isPast(last) && !answered
+                ? Optional.of(new Problem(
+                        "bestBefore",
+                        DeliveryPage.Line.PAST,
+                        "correct the day, or say below what is to be done with it"))
+                : Optional.empty();
+    }
+
+    private boolean isPast(LocalDate last) {
+        return last.isBefore(today);
     }
 
     static Outcome<SaidAmount> amount(String typed, Optional<ItemSaid> of) {

@@ -9,6 +9,7 @@ import lyewright.web.Frame;
  * @param frame around it
  * @param name what it is called
  * @param edit where it is changed
+ * @param more where more of it is received
  * @param left how much may be used
  * @param low whether it should be bought
  * @param facts what is said of it
@@ -21,6 +22,7 @@ public record ItemPage(
         Frame frame,
         String name,
         String edit,
+        String more,
         String left,
         boolean low,
         List<Fact> facts,

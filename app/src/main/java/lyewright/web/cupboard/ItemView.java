@@ -56,6 +56,7 @@ final class ItemView {
                 CupboardFrame.of(shop, item.name()),
                 item.name(),
                 "/stores/cupboard/" + item.id() + "/edit",
+                DeliveryPages.moreOf(item),
                 Amounts.said(item.said().counting(), usable, units),
                 CupboardView.isLow(item.said(), usable + CupboardView.waiting(lots)),
                 facts(item.said()),

@@ -15,6 +15,7 @@ import lyewright.web.Shop;
 final class LotDone {
 
     private static final String TAKEN = "taken";
+    private static final String MADE = "made";
     private static final String CERTIFIED = "certified";
     private static final String UNCERTIFIED = "uncertified";
 
@@ -23,6 +24,11 @@ final class LotDone {
     /** After taking; nothing new was written where the form had been sent before. */
     static String taken(String lot, List<Long> numbers) {
         return LotPages.addressOf(lot) + "?done=" + TAKEN + (numbers.isEmpty() ? "" : "&move=" + numbers.get(0));
+    }
+
+    /** After it was made here. */
+    static String made(String lot) {
+        return LotPages.addressOf(lot) + "?done=" + MADE;
     }
 
     /** After its certificate was typed, or taken off; its form stands further down than what is told. */
@@ -36,6 +42,11 @@ final class LotDone {
         String done = Optional.ofNullable(ctx.queryParam("done")).orElse("");
         return switch (done) {
             case TAKEN -> Optional.of(Notice.of(taken(ctx, shop, lot)));
+            case MADE ->
+                lot.said()
+                        .certificate()
+                        .map(made -> Notice.of("Kept as lot " + lot.said().ownCode() + ". Recipes name it '"
+                                + made.key() + "' from now on; every other name means what it did."));
             case CERTIFIED ->
                 lot.said()
                         .certificate()

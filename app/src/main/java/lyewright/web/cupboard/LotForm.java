@@ -11,6 +11,7 @@ import lyewright.measure.Problem;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.Price;
 import lyewright.web.TextField;
+import lyewright.words.Dates;
 
 /**
  * What can be changed of a lot, as typed.
@@ -61,10 +62,17 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
     }
 
     /** The same lot with what was typed. */
-    Outcome<LotSaid> read(LotSaid before, String currency) {
+    Outcome<LotSaid> read(LotSaid before, String currency, LocalDate today) {
         List<Problem> problems = new ArrayList<>();
-        Optional<Optional<LocalDate>> openedOn = Typed.ok("opened", Typed.day(opened), problems);
+        Optional<Optional<LocalDate>> openedOn = Typed.ok("opened", Typed.dayComeIfAny(opened, today), problems);
         Optional<Optional<LocalDate>> lastDay = Typed.ok("bestBefore", Typed.day(bestBefore), problems);
+        lastDay.flatMap(day -> day)
+                .filter(day ->
+                        day.isBefore(before.received()) && !before.bestBefore().equals(Optional.of(day)))
+                .ifPresent(day -> problems.add(new Problem(
+                        "bestBefore",
+                        "it was past its day when it came, on " + Dates.day(before.received()),
+                        "look at the label again, or refuse the lot")));
         Optional<Optional<Price>> paid = Typed.ok("price", Amounts.price(price, currency), problems);
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);

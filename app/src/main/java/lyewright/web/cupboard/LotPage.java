@@ -18,6 +18,7 @@ import lyewright.web.TextField;
  * @param left what it holds
  * @param level that as a share of what came, percent
  * @param state what keeps it from being used, or empty
+ * @param misnamed under whose name it is kept though it is lye, or empty
  * @param facts what is said of it
  * @param take the form of taking from it
  * @param status what it is, and what it may become
@@ -38,6 +39,7 @@ public record LotPage(
         String left,
         int level,
         String state,
+        String misnamed,
         List<ItemPage.Fact> facts,
         Take take,
         Status status,
@@ -54,6 +56,11 @@ public record LotPage(
         edit = List.copyOf(edit);
         moves = List.copyOf(moves);
         troubles = List.copyOf(troubles);
+    }
+
+    /** Whether it is stock lye, which burns. */
+    public boolean isLye() {
+        return !misnamed.isEmpty() || made.filter(Made::lye).isPresent();
     }
 
     /** The same, telling something. */
@@ -77,6 +84,7 @@ public record LotPage(
                 left,
                 level,
                 state,
+                misnamed,
                 facts,
                 take,
                 status,
@@ -111,14 +119,17 @@ public record LotPage(
      * What its certificate says.
      *
      * @param told what is kept of it, or that there is none
+     * @param figures what it says, figure by figure; none where there is none
      * @param gain where it is worked out what it would gain; empty where it could not gain anything
      * @param fields what can be typed
      * @param asks whether something unusual is asked about
      * @param open whether it is unfolded
      */
-    public record Certificate(String told, String gain, List<TextField> fields, boolean asks, boolean open) {
-        /** Copies its list. */
+    public record Certificate(
+            String told, List<ItemPage.Fact> figures, String gain, List<TextField> fields, boolean asks, boolean open) {
+        /** Copies its lists. */
         public Certificate {
+            figures = List.copyOf(figures);
             fields = List.copyOf(fields);
         }
     }

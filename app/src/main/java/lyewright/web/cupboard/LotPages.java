@@ -2,6 +2,7 @@ package lyewright.web.cupboard;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,7 +97,7 @@ final class LotPages implements Feature {
     private void change(Context ctx) {
         KeptLot lot = lot(ctx);
         LotForm form = LotForm.sent(ctx);
-        Outcome<KeptLot> changed = form.read(lot.said(), shop.workshop().currency())
+        Outcome<KeptLot> changed = form.read(lot.said(), shop.workshop().currency(), LocalDate.now(shop.clock()))
                 .then(said -> Typed.kept(() -> shop.records().lots().change(author(), lot.id(), said)));
         done(ctx, lot, Map.of(), form, changed);
     }
@@ -132,7 +133,7 @@ final class LotPages implements Feature {
                         .lots()
                         .find(lot.id())
                         .map(now -> problem.what() + ", "
-                                + Amounts.said(
+                                + Amounts.exactly(
                                         item.counting(),
                                         now.left(),
                                         shop.workshop().units()))

@@ -14,6 +14,7 @@ import lyewright.measure.Problem;
 import lyewright.records.Records;
 import lyewright.records.people.Person;
 import lyewright.records.setting.Units;
+import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.MoveKind;
@@ -70,6 +71,7 @@ final class LotView {
                 Amounts.said(item.said().counting(), lot.left(), units),
                 level,
                 ItemView.state(lot.lot(), today),
+                MisnamedLye.of(item, List.of(lot)).orElse(""),
                 facts(lot),
                 new LotPage.Take(
                         typed.getOrDefault("kind", MoveKind.USE.word()),
@@ -107,7 +109,9 @@ final class LotView {
 
     private static Optional<LotPage.Certificate> certificate(
             KeptLot lot, StockItem item, Optional<CertificateForm> typed, List<Problem> problems) {
-        if (CertificateForm.figures(item.said()).isEmpty()) {
+        // an oil's figures in the place of its own would make lye an oil
+        boolean lye = item.said().kind() != ItemKind.ALKALI && MisnamedLye.isLye(lot);
+        if (lye || CertificateForm.figures(item.said()).isEmpty()) {
             return Optional.empty();
         }
         List<Problem> own = typed.isPresent() ? problems : List.of();
@@ -119,7 +123,13 @@ final class LotView {
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
         String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
         boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
-        return Optional.of(new LotPage.Certificate(told, gain, form.fields(item.said(), own), asks, typed.isPresent()));
+        return Optional.of(new LotPage.Certificate(
+                told,
+                CertificateFigures.of(item.said(), lot.said().certificate()),
+                gain,
+                form.fields(item.said(), own),
+                asks,
+                typed.isPresent()));
     }
 
     /** Of a premix, what its oils come to. */

@@ -24,7 +24,6 @@ import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.Taking;
-import lyewright.stock.LotStatus;
 import lyewright.stock.MadeHere;
 import lyewright.stock.MixedFigures.Weighted;
 import lyewright.stock.SaidAmount;
@@ -119,6 +118,10 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                 : Typed.ok("water", SaidAmount.mass(water, new SaidAmount.Known(Optional.of(1.0), Map.of())), problems)
                         .map(SaidAmount::amount)
                         .orElse(0L);
+        last.flatMap(day -> day)
+                .filter(day -> made.filter(day::isBefore).isPresent())
+                .ifPresent(day -> problems.add(
+                        new Problem("bestBefore", "that is before it is made", "look at the two days again")));
         if (name.isBlank()) {
             problems.add(new Problem("name", "nothing says what it is", "write what recipes will call it"));
         }
@@ -244,16 +247,6 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     private static LotSaid said(OwnMaterial own, LocalDate day, Optional<LocalDate> last) {
-        return new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                day,
-                Optional.empty(),
-                last,
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.of(own),
-                "");
+        return LotSaid.of(day).withBestBefore(last).withCertificate(Optional.of(own));
     }
 }

@@ -29,7 +29,7 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
 
     /** What the name means already, if that is something else. */
     Optional<Problem> taken(OwnMaterial made) {
-        return (isOwnAlready(made) ? Optional.<String>empty() : byTables(made.key()))
+        return (isOwnAlready(made) ? Optional.<String>empty() : byTables(made))
                 .or(() -> byOwn(made))
                 .or(() -> byCupboard(made))
                 .map(what -> new Problem("name", what, REMEDY));
@@ -42,13 +42,26 @@ record MadeName(List<StockItem> items, List<OwnMaterial> own, Collection<KeptLot
                 && own.stream().anyMatch(known -> known.key().equals(made.key()) && areAlike(known, made));
     }
 
-    private static Optional<String> byTables(String name) {
+    /** What something of the tables is called, so that what is made here would be taken for that. */
+    static Optional<String> byTables(OwnMaterial made) {
+        String name = made.key();
         Optional<Alkali> alkali = Alkali.ofKey(name).or(() -> MaterialNames.alkali(name));
-        return alkali.isPresent()
-                ? Optional.of("'" + name + "' means " + name(alkali.get()) + " as it is bought")
-                : MaterialNames.of(Tables.bundled()).meant(name).stream()
-                        .findFirst()
-                        .map(named -> "'" + name + "' means " + named.name() + " in recipes");
+        if (alkali.isPresent()) {
+            return Optional.of("'" + name + "' means " + name(alkali.get()) + " as it is bought");
+        }
+        MaterialNames.Reading reading = MaterialNames.of(Tables.bundled()).reading(name);
+        return reading.materials().stream()
+                .findFirst()
+                .filter(named -> reading.called() || mustNotBe(made, reading.materials()))
+                .map(named ->
+                        "'" + name + "' " + (reading.one() ? "means " : "may mean ") + named.name() + " in recipes");
+    }
+
+    /** Lye is not called what may be something else at all; oils may have a name that other oils only might have. */
+    private static boolean mustNotBe(OwnMaterial made, List<MaterialNames.Named> materials) {
+        return made.kind().equals(OwnMaterial.LYE)
+                || materials.stream()
+                        .noneMatch(named -> Tables.bundled().oil(named.key()).isPresent());
     }
 
     private Optional<String> byCupboard(OwnMaterial made) {

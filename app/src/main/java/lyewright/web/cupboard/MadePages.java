@@ -70,8 +70,7 @@ final class MadePages implements Feature {
                 ready -> Typed.kept(() -> records.lots().make(records.author(), token, ready.made(), ready.from())));
         if (made instanceof Outcome.Ok<Optional<KeptLot>> ok) {
             ok.value().flatMap(lot -> lot.said().certificate()).ifPresent(this::nameForRecipes);
-            Answers.seeOther(
-                    ctx, ok.value().map(lot -> "/stores/lots/" + lot.id()).orElse("/stores/cupboard?received=0"));
+            Answers.seeOther(ctx, ok.value().map(lot -> LotDone.made(lot.id())).orElse("/stores/cupboard?made=0"));
         } else {
             show(
                     ctx,

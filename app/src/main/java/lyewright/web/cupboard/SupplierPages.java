@@ -12,7 +12,6 @@ import lyewright.web.Feature;
 import lyewright.web.Frame;
 import lyewright.web.Notice;
 import lyewright.web.OpenedIn;
-import lyewright.web.Refused;
 import lyewright.web.Shop;
 import lyewright.web.TextField;
 import lyewright.words.Sentences;
@@ -22,6 +21,10 @@ final class SupplierPages implements Feature {
 
     private static final String ALL = "/stores/suppliers";
     private static final String ONE = ALL + "/{id}";
+
+    private static final String REMOVED = "removed";
+    private static final String BACK = "back";
+    private static final String STAYS_OUT = "stays-out";
 
     private final Shop shop;
 
@@ -37,21 +40,15 @@ final class SupplierPages implements Feature {
         routes.post(ONE, ctx -> save(ctx, Optional.of(supplier(ctx))));
         routes.post(ONE + "/remove", ctx -> {
             shop.records().suppliers().remove(supplier(ctx).id());
-            Answers.seeOther(ctx, ALL + "?removed=" + ctx.pathParam("id"));
+            Answers.seeOther(ctx, ALL + "?" + REMOVED + "=" + ctx.pathParam("id"));
         });
         routes.post(ONE + "/put-back", this::putBack);
     }
 
     private void putBack(Context ctx) {
-        Outcome<Supplier> back =
-                shop.records().suppliers().putBack(supplier(ctx).id());
-        if (back instanceof Outcome.Ok) {
-            Answers.seeOther(ctx, ALL);
-            return;
-        }
-        Problem problem = back.problems().get(0);
-        throw new Refused(
-                409, Sentences.whole(problem.what()), "Give that one another name first, then put this one back.");
+        Supplier supplier = supplier(ctx);
+        Outcome<Supplier> back = Typed.kept(() -> shop.records().suppliers().putBack(supplier.id()));
+        Answers.seeOther(ctx, ALL + "?" + (back instanceof Outcome.Ok ? BACK : STAYS_OUT) + "=" + supplier.id());
     }
 
     private Supplier supplier(Context ctx) {
@@ -89,7 +86,7 @@ final class SupplierPages implements Feature {
         boolean fresh = typed.id().isEmpty();
         Frame frame = CupboardFrame.of(shop, "Suppliers");
         SuppliersPage page = new SuppliersPage(
-                removed(ctx).map(frame::telling).orElse(frame),
+                told(ctx).map(frame::telling).orElse(frame),
                 shop.records().suppliers().list().stream()
                         .map(one ->
                                 new SuppliersPage.Line(one.name(), ALL + "/" + one.id(), one.contact(), one.notes()))
@@ -114,12 +111,25 @@ final class SupplierPages implements Feature {
         }
     }
 
-    private Optional<Notice> removed(Context ctx) {
-        return Optional.ofNullable(ctx.queryParam("removed"))
-                .flatMap(id -> shop.records().suppliers().find(id))
-                .map(gone -> Notice.withUndo(
-                        gone.name() + " is out of the list; lots go on naming them.",
-                        "Put it back",
-                        ALL + "/" + gone.id() + "/put-back"));
+    /** What has just been done, as the address says. */
+    private Optional<Notice> told(Context ctx) {
+        return named(ctx, REMOVED)
+                .map(gone -> out(gone, gone.name() + " is out of the list; lots go on naming them."))
+                .or(() -> named(ctx, BACK).map(back -> Notice.of(back.name() + " is in the list again.")))
+                .or(() -> named(ctx, STAYS_OUT)
+                        .map(gone -> out(
+                                gone,
+                                gone.name()
+                                        + " stays out of the list: another is called so by now. Give that one another"
+                                        + " name first, then put this one back; lots go on naming it meanwhile.")));
+    }
+
+    private Optional<Supplier> named(Context ctx, String what) {
+        return Optional.ofNullable(ctx.queryParam(what))
+                .flatMap(id -> shop.records().suppliers().find(id));
+    }
+
+    private static Notice out(Supplier gone, String sentence) {
+        return Notice.withUndo(sentence, "Put it back", ALL + "/" + gone.id() + "/put-back");
     }
 }

@@ -60,10 +60,20 @@ final class Typed {
 
     /** A day that must be there, and must have come; tomorrow has somewhere. */
     static Outcome<LocalDate> dayCome(String typed, LocalDate today) {
-        return dayNeeded(typed)
-                .then(day -> day.isAfter(today.plusDays(1))
-                        ? Outcome.refused("that day has not come yet", "look at the year, the month and the day again")
-                        : Outcome.ok(day));
+        return dayNeeded(typed).then(day -> come(day, today));
+    }
+
+    /** The same of a day that need not be there. */
+    static Outcome<Optional<LocalDate>> dayComeIfAny(String typed, LocalDate today) {
+        return day(typed)
+                .then(day -> day.map(it -> come(it, today).then(come -> Outcome.ok(Optional.of(come))))
+                        .orElseGet(() -> Outcome.ok(Optional.empty())));
+    }
+
+    private static Outcome<LocalDate> come(LocalDate day, LocalDate today) {
+        return day.isAfter(today.plusDays(1))
+                ? Outcome.refused("that day has not come yet", "look at the year, the month and the day again")
+                : Outcome.ok(day);
     }
 
     /** What was read; what is wrong with it is noted at its field. */

@@ -3,6 +3,7 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Names;
@@ -28,6 +29,7 @@ import lyewright.words.VariantWords;
  * @param certified what the certificates of these lots do; empty where none has one
  * @param picking how lots are picked by hand; empty where there is nothing to pick
  * @param paper the lots that are taken, as they stand on paper
+ * @param token of the form by which all of it is taken; empty where it cannot be
  */
 public record CupboardShown(
         boolean enough,
@@ -37,7 +39,8 @@ public record CupboardShown(
         List<Line> lines,
         Optional<Certified> certified,
         Optional<Picking> picking,
-        List<Labelled> paper) {
+        List<Labelled> paper,
+        Optional<String> token) {
 
     /** Each takes as long as drawing the band. */
     private static final int MOST_GAINS = 3;
@@ -97,7 +100,10 @@ public record CupboardShown(
                         lines,
                         certified(taken.figures(), choice),
                         Picking.of(taken, choice, words),
-                        words.onPaper(cupboard)));
+                        words.onPaper(cupboard),
+                        TakePages.isTakeable(taken, sheet.stopped())
+                                ? Optional.of(UUID.randomUUID().toString())
+                                : Optional.empty()));
     }
 
     /** Whose certificates a sheet is reckoned with, in a sentence; empty where it is not, or none counts. */

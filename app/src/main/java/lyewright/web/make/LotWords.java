@@ -32,7 +32,7 @@ final class LotWords {
     }
 
     String mass(long milligrams) {
-        return units.tenths(milligrams / MILLIGRAMS);
+        return units.stocked(milligrams / MILLIGRAMS);
     }
 
     /** What is taken of a material, what is short, and what is left alone. */
@@ -118,7 +118,7 @@ final class LotWords {
     }
 
     private static void add(List<String> values, String name, Optional<WrittenFigure> figure, String unit) {
-        figure.ifPresent(said -> values.add(name + " " + said + " " + unit));
+        figure.ifPresent(said -> values.add(name + " " + Figures.shown(said) + " " + unit));
     }
 
     /** Lots that are taken and have no certificate, by their codes. */

@@ -72,6 +72,7 @@ public final class MakePages implements Feature {
         routes.post(ADDRESS + "/printed", this::printed);
         routes.post(ADDRESS + "/own-figures", this::takeFiguresOver);
         routes.post(ADDRESS + "/draft", this::draft);
+        new TakePages(shop, workbench).routes(routes);
     }
 
     private void show(Context ctx) {
@@ -122,7 +123,7 @@ public final class MakePages implements Feature {
     private Frame frame(Context ctx, Bench bench) {
         Frame frame = shop.frame("Make " + bench.recipe().name(), Section.MAKE);
         List<Notice> notices = ctx.queryParam(KEPT) == null
-                ? List.of()
+                ? TakePages.notice(ctx, bench.choice()).stream().toList()
                 : List.of(Notice.of("Version " + bench.version().number()
                         + " is kept as it is. Changing the recipe later makes the next version."));
         return new Frame(

@@ -107,9 +107,12 @@ final class CodeBook {
         return found;
     }
 
-    /** A code whose device could not be let in after all. */
+    /** A code whose device could not be let in after all is open again, unless another was shown for the same person meanwhile. */
     synchronized void giveBack(Shown code) {
-        shown.put(code.ref(), code);
+        boolean another = shown.values().stream()
+                .anyMatch(one -> one.fate() == Fate.OPEN
+                        && one.person().id().equals(code.person().id()));
+        shown.computeIfPresent(code.ref(), (ref, used) -> another ? used : code);
     }
 
     private void endOld() {

@@ -13,19 +13,20 @@ import java.util.Optional;
  */
 final class Guesses {
 
+    /** How long whoever guessed too often waits. */
+    static final Duration A_WHILE = Duration.ofMinutes(15);
+
     /** So many that somebody guesses at are remembered; of more the oldest are forgotten. */
     private static final int MOST_REMEMBERED = 10_000;
 
     private final int most;
-    private final Duration within;
     private final Clock clock;
     private final Map<String, Count> counts = new LinkedHashMap<>(16, 0.75f, true);
 
     private record Count(int tries, Instant since) {}
 
-    Guesses(int most, Duration within, Clock clock) {
+    Guesses(int most, Clock clock) {
         this.most = most;
-        this.within = within;
         this.clock = clock;
     }
 
@@ -34,7 +35,7 @@ final class Guesses {
         Instant now = clock.instant();
         Count next = Optional.ofNullable(counts.get(what))
                 .filter(last ->
-                        !now.isBefore(last.since()) && now.isBefore(last.since().plus(within)))
+                        !now.isBefore(last.since()) && now.isBefore(last.since().plus(A_WHILE)))
                 .map(last -> new Count(last.tries() + 1, last.since()))
                 .orElseGet(() -> new Count(1, now));
         counts.put(what, next);

@@ -2,7 +2,6 @@ package lyewright.web.people;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
@@ -25,17 +24,15 @@ final class MePages {
     static final String ADDRESS = "/me";
 
     private static final String PAGE = "people/me.jte";
-    private static final int MOST_TRIES = 10;
-    private static final Duration A_WHILE = Duration.ofMinutes(15);
 
     private final Shop shop;
     private final Doors doors;
-    private final Guesses ofPerson;
+    private final OwnPassword own;
 
-    MePages(Shop shop, Doors doors) {
+    MePages(Shop shop, Doors doors, OwnPassword own) {
         this.shop = shop;
         this.doors = doors;
-        this.ofPerson = new Guesses(MOST_TRIES, A_WHILE, shop.clock());
+        this.own = own;
     }
 
     void routes(RoutesConfig routes) {
@@ -74,7 +71,7 @@ final class MePages {
         Device device = device();
         String before = Optional.ofNullable(ctx.formParam("before")).orElse("");
         String next = Optional.ofNullable(ctx.formParam("password")).orElse("");
-        Outcome<Person> set = knows(device.person(), before)
+        Outcome<Person> set = own.isTyped(device.person(), before)
                 .then(known -> shop.records().passwords().set(device.person().id(), next));
         if (set instanceof Outcome.Refused) {
             List<String> troubles =
@@ -83,24 +80,6 @@ final class MePages {
             return;
         }
         Answers.seeOther(ctx, ADDRESS + "?done=password");
-    }
-
-    /** Whoever found a device lying about is not yet the person whose it is. */
-    private Outcome<Boolean> knows(Person person, String before) {
-        if (!ofPerson.mayTry(person.id())) {
-            return Outcome.refused("too many passwords were tried", "wait a quarter of an hour");
-        }
-        boolean right = shop.records()
-                .passwords()
-                .check(person.name(), before)
-                .filter(found -> found.id().equals(person.id()))
-                .isPresent();
-        if (!right) {
-            return Outcome.refused(
-                    "this is not your password as it is now", "type it again, or ask a maker for a new one");
-        }
-        ofPerson.right(person.id());
-        return Outcome.ok(true);
     }
 
     private void leave(Context ctx) {

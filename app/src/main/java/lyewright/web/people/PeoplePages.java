@@ -22,6 +22,7 @@ import lyewright.web.Refused;
 import lyewright.web.Section;
 import lyewright.web.SentField;
 import lyewright.web.Shop;
+import lyewright.web.Visitor;
 import lyewright.web.Visits;
 
 /** Who works here, at which devices, and the door that those come by. */
@@ -38,6 +39,7 @@ public final class PeoplePages implements Feature {
     private final Doors doors;
     private final Later network;
     private final CodeBook codes;
+    private final OwnPassword own;
 
     /** A server's door is there only once the server is, which asks for its pages first. */
     @FunctionalInterface
@@ -59,12 +61,13 @@ public final class PeoplePages implements Feature {
         this.doors = doors;
         this.network = network;
         this.codes = new CodeBook(shop.clock());
+        this.own = new OwnPassword(shop);
     }
 
     @Override
     public void routes(RoutesConfig routes) {
         new StrangerPages(shop, doors, codes).routes(routes);
-        new MePages(shop, doors).routes(routes);
+        new MePages(shop, doors, own).routes(routes);
         routes.get(ADDRESS, this::open);
         routes.post(ADDRESS, this::add);
         routes.post(ADDRESS + "/door/open", this::openDoor);
@@ -85,8 +88,20 @@ public final class PeoplePages implements Feature {
                 ctx -> done(ctx, "back", records -> records.people().putBack(id(ctx))));
         routes.post(
                 ADDRESS + "/{id}/password",
-                ctx -> done(ctx, "password", records -> records.passwords().set(id(ctx), field(ctx, "password"))));
+                ctx -> done(
+                        ctx,
+                        "password",
+                        records ->
+                                ownTyped(ctx).then(may -> records.passwords().set(id(ctx), field(ctx, "password")))));
         routes.post(ADDRESS + "/{id}/code", this::showCode);
+    }
+
+    /** A password outlasts a device that is shown out, so that whoever only found one cannot give themselves one. */
+    private Outcome<Boolean> ownTyped(Context ctx) {
+        return Visitor.now()
+                .device()
+                .map(device -> own.isTyped(device.person(), field(ctx, "own")))
+                .orElseGet(() -> Outcome.ok(true));
     }
 
     private PeopleView view() {
@@ -200,15 +215,10 @@ public final class PeoplePages implements Feature {
         Answers.seeOther(ctx, ADDRESS + "?done=opened");
     }
 
-    /** Kept, so that it is open again after a restart; and open, unless something stands in the way. */
     private Outcome<List<String>> doorOpen() {
-        if (network.door().isOpen()) {
-            return Outcome.ok(network.door().addresses());
-        }
-        return network.door()
-                .open()
-                .then(addresses ->
-                        kept(records -> records.devices().letKnock(true)).then(kept -> Outcome.ok(addresses)));
+        return network.door().isOpen()
+                ? Outcome.ok(network.door().addresses())
+                : kept(records -> KeptOpen.open(network.door(), records.devices()));
     }
 
     private void shutDoor(Context ctx) {

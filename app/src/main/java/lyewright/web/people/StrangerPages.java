@@ -2,12 +2,9 @@ package lyewright.web.people;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Semaphore;
-import java.util.regex.Pattern;
 import lyewright.formula.NameRules;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -30,8 +27,12 @@ final class StrangerPages {
 
     private static final String PAGE = "people/stranger.jte";
     private static final int TOO_MANY = 429;
-    private static final Duration A_WHILE = Duration.ofMinutes(15);
+    /** From one place: whoever guesses at somebody's name elsewhere does not keep them out. */
     private static final int MOST_OF_A_NAME = 10;
+
+    /** From wherever, for those who guess from many places; nobody mistypes as often. */
+    private static final int MOST_OF_A_NAME_ANYWHERE = 200;
+
     private static final int MOST_OF_A_PLACE = 30;
 
     /** Each waits for its turn with a thread, of which most must be left for pages. */
@@ -39,23 +40,21 @@ final class StrangerPages {
 
     private static final int LONGEST_FIELD = 500;
 
-    private static final Set<String> HERE = Set.of("127.0.0.1", "[::1]", "[0:0:0:0:0:0:0:1]");
-
-    private static final Pattern AN_ADDRESS = Pattern.compile("[0-9a-fA-F.:]{2,45}");
-
     private final Shop shop;
     private final Doors doors;
     private final CodeBook codes;
     private final Semaphore atOnce = new Semaphore(MOST_AT_ONCE);
     private final Guesses ofName;
+    private final Guesses ofNameAnywhere;
     private final Guesses ofPlace;
 
     StrangerPages(Shop shop, Doors doors, CodeBook codes) {
         this.shop = shop;
         this.doors = doors;
         this.codes = codes;
-        this.ofName = new Guesses(MOST_OF_A_NAME, A_WHILE, shop.clock());
-        this.ofPlace = new Guesses(MOST_OF_A_PLACE, A_WHILE, shop.clock());
+        this.ofName = new Guesses(MOST_OF_A_NAME, shop.clock());
+        this.ofNameAnywhere = new Guesses(MOST_OF_A_NAME_ANYWHERE, shop.clock());
+        this.ofPlace = new Guesses(MOST_OF_A_PLACE, shop.clock());
     }
 
     void routes(RoutesConfig routes) {
@@ -98,7 +97,7 @@ final class StrangerPages {
         String code = field(ctx, "code");
         String device = field(ctx, "device").strip();
         StrangerPage page = page(ctx, false, code, device);
-        if (!ofPlace.mayTry(place(ctx))) {
+        if (!ofPlace.mayTry(Place.of(ctx))) {
             tooMany(ctx, page, "Too many codes were tried from here. Wait a quarter of an hour.");
             return;
         }
@@ -107,7 +106,7 @@ final class StrangerPages {
             refuse(ctx, page, unnamed.get().sentence());
             return;
         }
-        Optional<CodeBook.Shown> found = codes.use(code, device, place(ctx));
+        Optional<CodeBook.Shown> found = codes.use(code, device, Place.of(ctx));
         if (found.isEmpty()) {
             refuse(
                     ctx,
@@ -115,7 +114,7 @@ final class StrangerPages {
                     "No such code is open. Look at it again, or ask for a new one: a code is good for ten minutes and one device, and five wrong ones end it.");
             return;
         }
-        ofPlace.right(place(ctx));
+        ofPlace.right(Place.of(ctx));
         CodeBook.Shown shown = found.get();
         letIn(ctx, records(shown.by()).devices().letIn(shown.person().id(), device), page, () -> codes.giveBack(shown));
     }
@@ -136,9 +135,11 @@ final class StrangerPages {
 
     private void check(Context ctx) {
         String name = field(ctx, "name").strip();
+        String place = Place.of(ctx);
         String key = NameRules.asRead(name);
+        String here = place + " " + key;
         StrangerPage page = page(ctx, true, "", name);
-        if (!ofPlace.mayTry(place(ctx)) || !ofName.mayTry(key)) {
+        if (!ofPlace.mayTry(place) || !ofName.mayTry(here) || !ofNameAnywhere.mayTry(key)) {
             tooMany(ctx, page, "Too many passwords were tried. Wait a quarter of an hour.");
             return;
         }
@@ -149,10 +150,22 @@ final class StrangerPages {
             refuse(ctx, page, "This name and this password do not belong together.");
             return;
         }
-        ofName.right(key);
-        ofPlace.right(place(ctx));
+        ofName.right(here);
+        ofNameAnywhere.right(key);
+        ofPlace.right(place);
+        leaveBefore(ctx);
         Author author = new Author(person.get().id(), Optional.empty());
         letIn(ctx, records(author).devices().signIn(BrowserName.of(ctx.userAgent())), page, () -> {});
+    }
+
+    /** Whoever signs in where somebody is signed in already comes in their stead: the browser forgets what it showed before. */
+    private void leaveBefore(Context ctx) {
+        Records any = records(Author.DESK);
+        DeviceCookie.shown(ctx)
+                .flatMap(any.devices()::known)
+                .ifPresent(device -> records(new Author(device.person().id(), Optional.of(device.id())))
+                        .devices()
+                        .remove(device.id()));
     }
 
     private void letIn(Context ctx, Outcome<LetIn> letIn, StrangerPage page, Runnable otherwise) {
@@ -172,23 +185,12 @@ final class StrangerPages {
     }
 
     private static void tooMany(Context ctx, StrangerPage page, String trouble) {
-        ctx.header("Retry-After", String.valueOf(A_WHILE.toSeconds()));
+        ctx.header("Retry-After", String.valueOf(Guesses.A_WHILE.toSeconds()));
         Answers.page(ctx.status(TOO_MANY), PAGE, page.with(List.of(trouble)));
     }
 
     private Records records(Author author) {
         return shop.always(false).records().as(author);
-    }
-
-    /**
-     * Where somebody tries from. All that a web server in front passes on comes from this very computer; it says where it had it
-     * from, after whatever whoever sent it wrote there.
-     */
-    private static String place(Context ctx) {
-        String from = ctx.ip();
-        String said = Optional.ofNullable(ctx.header("X-Forwarded-For")).orElse("");
-        String last = said.substring(said.lastIndexOf(',') + 1).strip();
-        return HERE.contains(from) && AN_ADDRESS.matcher(last).matches() ? last : from;
     }
 
     private static String field(Context ctx, String name) {

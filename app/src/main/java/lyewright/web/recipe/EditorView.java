@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.MaterialNames;
+import lyewright.records.people.Person;
 import lyewright.records.recipe.Draft;
 import lyewright.records.recipe.Recipe;
+import lyewright.records.store.Author;
 import lyewright.web.Frame;
 import lyewright.web.Hints;
 import lyewright.web.Section;
 import lyewright.web.Shop;
+import lyewright.web.Visitor;
 import lyewright.web.recipe.DraftKeeper.Result;
 import lyewright.web.recipe.EditorPage.Note;
 import lyewright.web.recipe.EditorPage.Of;
@@ -48,7 +51,10 @@ final class EditorView {
     Optional<Note> note(Result result) {
         if (result instanceof Result.Others others) {
             return Optional.of(new Note(
-                    "Another window changed this recipe at "
+                    by(others.theirs())
+                                    .map(name -> name + ", in another window,")
+                                    .orElse("Another window")
+                            + " changed this recipe at "
                             + Dates.minute(others.theirs().changedAt(), shop.clock())
                             + ". What you type here is not kept until you choose one of the two.",
                     "Take the other's",
@@ -119,7 +125,17 @@ final class EditorView {
                                         ? "A recipe without a name"
                                         : kept.form().recipe(),
                                 address(draft),
-                                Dates.minute(draft.changedAt(), shop.clock()))))
+                                Dates.minute(draft.changedAt(), shop.clock())
+                                        + by(draft).map(name -> ", " + name).orElse(""))))
                 .toList();
+    }
+
+    /** Who typed last in a draft, where that is somebody other than who looks at it. */
+    private Optional<String> by(Draft draft) {
+        return draft.by()
+                .map(Author::person)
+                .filter(person -> !person.equals(Visitor.now().author().person()))
+                .flatMap(person -> shop.records().people().find(person))
+                .map(Person::name);
     }
 }

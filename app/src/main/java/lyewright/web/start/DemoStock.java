@@ -174,17 +174,10 @@ final class DemoStock {
 
     /** The best before so many days from today; none for 0. */
     private Arrival line(ItemSaid item, long amount, String lot, int bestBefore, long pence) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                lot,
-                today,
-                Optional.empty(),
-                bestBefore == 0 ? Optional.empty() : Optional.of(today.plusDays(bestBefore)),
-                Optional.of(new Price(pence, CURRENCY)),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(today)
+                .withSupplierLot(lot)
+                .withBestBefore(bestBefore == 0 ? Optional.empty() : Optional.of(today.plusDays(bestBefore)))
+                .withPrice(Optional.of(new Price(pence, CURRENCY)));
         return Arrival.of(item, said, amount);
     }
 

@@ -8,6 +8,7 @@ import lyewright.formula.OwnMaterial;
 import lyewright.formula.WrittenFigure;
 import lyewright.material.Tables;
 import lyewright.records.material.KeptMaterial;
+import lyewright.words.Figures;
 
 /** A material of the maker's own in a line. */
 final class MaterialWritten {
@@ -27,13 +28,13 @@ final class MaterialWritten {
 
     private static String figures(OwnMaterial own) {
         List<String> said = new ArrayList<>();
-        own.saponificationValue().ifPresent(value -> said.add(value + " mg KOH/g"));
+        own.saponificationValue().ifPresent(value -> said.add(Figures.shown(value) + " mg KOH/g"));
         own.strength()
-                .ifPresent(strength ->
-                        said.add(strength.pure() + " % " + strength.alkali().word()));
+                .ifPresent(strength -> said.add(Figures.shown(strength.pure()) + " % "
+                        + strength.alkali().word()));
         if (!own.oils().isEmpty()) {
             said.add(own.oils().stream()
-                    .map(part -> part.key() + " " + part.share())
+                    .map(part -> part.key() + " " + Figures.upTo(part.share().fraction() * 100, 2) + " %")
                     .collect(Collectors.joining(", ")));
         }
         figure(said, "acid value ", own.acidValue(), "");
@@ -48,6 +49,6 @@ final class MaterialWritten {
     }
 
     private static void figure(List<String> said, String label, Optional<WrittenFigure> figure, String unit) {
-        figure.ifPresent(f -> said.add(label + f + unit));
+        figure.ifPresent(f -> said.add(label + Figures.shown(f) + unit));
     }
 }

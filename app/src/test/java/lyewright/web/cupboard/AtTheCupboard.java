@@ -41,6 +41,11 @@ abstract class AtTheCupboard {
     }
 
     HttpResponse<String> deliver(String token, String... lines) throws Exception {
+        return deliver(token, List.of(), lines);
+    }
+
+    /** The same with more fields, as pairs of name and value. */
+    HttpResponse<String> deliver(String token, List<String> more, String... lines) throws Exception {
         List<String> form = new ArrayList<>(List.of(
                 "opened-in",
                 "mine",
@@ -52,6 +57,7 @@ abstract class AtTheCupboard {
                 today.toString(),
                 "do",
                 "receive"));
+        form.addAll(more);
         for (int i = 0; i < lines.length; i++) {
             String[] cells = lines[i].split("\\|", -1);
             String[] names = {"material", "amount", "lot", "bestBefore", "price", "kind"};

@@ -73,6 +73,11 @@ class CupboardJourneyTest {
             page.locator("[name='lines.1.kind']").selectOption("colourant");
             click(page, AriaRole.BUTTON, "Receive it");
             assertThat(page.locator(".notice")).containsText("2 lots were received.");
+            page.goBack();
+            visit.forgetComplaintsOf(422);
+            assertThat(page.locator("[name='lines.1.material']")).hasValue("moon dust");
+            page.goForward();
+            assertThat(page.locator(".notice")).containsText("2 lots were received.");
             visit.isSound();
             visit.keepPicture(PICTURES, "cupboard");
 

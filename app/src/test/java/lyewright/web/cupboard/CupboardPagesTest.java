@@ -116,22 +116,6 @@ class CupboardPagesTest extends AtTheCupboard {
     }
 
     @Test
-    void a_supplier_whose_name_is_taken_meanwhile_is_not_put_back_without_a_word() throws Exception {
-        workshop.post("/stores/suppliers", "opened-in", "mine", "name", "Northquay Oils");
-        String first = records().suppliers().list().get(0).id();
-        workshop.post("/stores/suppliers/" + first + "/remove");
-        workshop.post("/stores/suppliers", "opened-in", "mine", "name", "Northquay oils");
-
-        HttpResponse<String> back = workshop.post("/stores/suppliers/" + first + "/put-back");
-
-        assertThat(back.statusCode()).isEqualTo(409);
-        assertThat(back.body())
-                .contains("There is a supplier 'Northquay oils' already.")
-                .contains("Give that one another name first, then put this one back.");
-        assertThat(records().suppliers().list()).hasSize(1);
-    }
-
-    @Test
     void a_disk_in_the_way_costs_nothing_that_was_typed() throws Exception {
         deliver("token-0001", "coconut|5 kg|NQ-1||");
         String lot = lot("Coconut oil").id();

@@ -70,7 +70,6 @@ class DeliveryPagesTest extends AtTheCupboard {
         "coconut|2 cups|||, nobody said yet what",
         "coconut|5|||, has no unit",
         "|5 kg|||, nothing says what it is",
-        "coconut|5 kg||2020-01-01|, past its day when it came",
         "coconut|9999999999999 kg|||, more than anybody has",
         "coconut|100001 kg|||, more than anybody has",
         "Card box|250.5||||packaging, is not a number of pieces",

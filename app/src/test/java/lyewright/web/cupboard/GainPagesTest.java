@@ -21,7 +21,6 @@ import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
-import lyewright.stock.LotStatus;
 import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -63,17 +62,7 @@ class GainPagesTest {
     }
 
     private KeptLot came(String key, ItemKind kind) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                LocalDate.now(ZoneOffset.UTC),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(LocalDate.now(ZoneOffset.UTC));
         ItemSaid item = ItemSaid.of(key, kind, Identity.ofKey(key));
         return records()
                 .lots()

@@ -100,6 +100,39 @@ class LotPagesTest extends AtTheCupboard {
     }
 
     @Test
+    void the_figures_of_a_certificate_are_read_on_the_page_and_changed_there() throws Exception {
+        deliver("", "coconut|5 kg|NQ-1||", "caustic soda|1 kg|||");
+        String at = "/stores/lots/" + lot("Coconut oil").id();
+        assertThat(workshop.get(at).body()).contains("Type what it says").doesNotContain("what was published");
+        String kept = told(workshop.post(
+                at + "/certificate",
+                "saponification value",
+                "257.3 +- 1.0",
+                "iodine value",
+                "20 to 22",
+                "water",
+                "0.1",
+                "sure",
+                "yes",
+                "source",
+                "NQ-7"));
+        assertThat(kept.replaceAll("<[^>]+>", " ").replaceAll(" +", " "))
+                .contains(
+                        "Saponification value 257.3 ± 1.0 mg KOH/g (right in 19 cases of 20); within what was published, 24")
+                .contains("Iodine value 20 to 22 g/100 g (anywhere between the two); outside what was published, ")
+                .contains("Water 0.1 % (no doubt is stated)")
+                .doesNotContain("Acid value 0")
+                .contains("Change its figures");
+        assertThat(kept).contains("value=\"257.3 ± 1.0\"");
+        assertThat(told(workshop.post(at + "/certificate", "saponification value", "258", "source", "NQ-7")))
+                .contains("258 mg KOH/g (no doubt is stated)")
+                .doesNotContain("20 to 22 g/100 g");
+        String soda = "/stores/lots/" + lot("Sodium hydroxide").id();
+        assertThat(told(workshop.post(soda + "/certificate", "purity", "98.6 ± 0.4")))
+                .contains("98.6 ± 0.4 % (right in 19 cases of 20); within what was published, ");
+    }
+
+    @Test
     void the_makers_own_teaspoon_is_kept_as_grams_with_the_words() throws Exception {
         deliver("", "kaolin|500 g|FF-31||");
         StockItem clay = records().items().findKey("kaolin").orElseThrow();

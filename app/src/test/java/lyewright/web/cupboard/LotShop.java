@@ -5,7 +5,6 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import lyewright.records.Records;
 import lyewright.records.setting.Units;
 import lyewright.records.stock.Arrival;
@@ -14,7 +13,6 @@ import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.LotDocument;
 import lyewright.records.stock.LotSaid;
-import lyewright.stock.LotStatus;
 import lyewright.web.TestWorkshop;
 import lyewright.web.ledger.LedgerPages;
 
@@ -42,17 +40,7 @@ final class LotShop implements AutoCloseable {
     }
 
     String receive(String item) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "NQ-118",
-                LocalDate.of(2026, 11, 25),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(LocalDate.of(2026, 11, 25)).withSupplierLot("NQ-118");
         ItemSaid what = ItemSaid.of(item, ItemKind.OIL, Identity.none());
         return records()
                 .lots()

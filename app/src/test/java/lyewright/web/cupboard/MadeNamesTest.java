@@ -146,7 +146,7 @@ class MadeNamesTest extends AtTheCupboard {
         assertThat(workshop.get(TestWorkshop.wayOn(made)).body())
                 .contains("49.3 ± 0.2 % sodium hydroxide by mass")
                 .contains("500 g of <a href=\"/stores/lots/" + soda.id() + "\">Sodium hydroxide, lot ")
-                .contains("Lye burns skin and eyes.")
+                .containsSubsequence("Lye burns skin and eyes.", "Take from it")
                 .contains("stays used until that is taken back");
         assertThat(workshop.get("/stores/lots/" + soda.id()).body()).doesNotContain("id=\"made\"");
     }
@@ -170,18 +170,18 @@ class MadeNamesTest extends AtTheCupboard {
         deliver("", "castor|1 kg|||", "caustic soda|5 kg|||");
         String castor = lot("Castor oil").id();
         String soda = lot("Sodium hydroxide").id();
-        assertThat(make("coconut lye", soda, "300 g", "600 g").statusCode()).isEqualTo(422);
+        assertThat(make("almond-sweets", soda, "300 g", "600 g").statusCode()).isEqualTo(422);
         records()
                 .materials()
                 .add(OwnMaterial.made(
-                        "coconut lye",
+                        "almond-sweets",
                         OwnMaterial.LYE,
                         Optional.of(new OwnMaterial.Strength(
                                 WrittenFigure.parse("33").orThrow().figure(), Alkali.SODIUM)),
                         List.of(),
                         ""))
                 .orThrow();
-        assertThat(make("coconut lye", castor, "100 g", "").statusCode()).isEqualTo(422);
-        assertThat(make("coconut lye", soda, "300 g", "600 g").statusCode()).isEqualTo(303);
+        assertThat(make("almond-sweets", castor, "100 g", "").statusCode()).isEqualTo(422);
+        assertThat(make("almond-sweets", soda, "300 g", "600 g").statusCode()).isEqualTo(303);
     }
 }

@@ -38,6 +38,7 @@ class MadePagesTest extends AtTheCupboard {
         assertThat(made.statusCode()).isEqualTo(303);
         assertThat(workshop.get(TestWorkshop.wayOn(made)).body())
                 .contains("1 kg")
+                .contains("Recipes name it 'stock-lye' from now on")
                 .contains("made here");
         assertThat(lot("stock-lye")
                         .said()

@@ -25,7 +25,6 @@ import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.Taking;
 import lyewright.records.store.Author;
-import lyewright.stock.LotStatus;
 import lyewright.web.TestWorkshop;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -61,17 +60,7 @@ class LedgerPagesTest {
     }
 
     private KeptLot receive(String item, ItemKind kind, long amount) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                DAY,
-                Optional.empty(),
-                Optional.of(DAY.plusYears(1)),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(DAY).withBestBefore(Optional.of(DAY.plusYears(1)));
         return records()
                 .lots()
                 .receive(maker(), "", List.of(Arrival.of(ItemSaid.of(item, kind, Identity.none()), said, amount)))

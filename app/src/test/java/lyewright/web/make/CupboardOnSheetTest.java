@@ -45,7 +45,7 @@ class CupboardOnSheetTest {
                 .contains("The cupboard has enough of what it knows.")
                 .contains("It does not know coconut oil, white clay (kaolin) and sodium hydroxide")
                 .doesNotContain("The cupboard has all of it.")
-                .contains("750.0 g of lot");
+                .contains("750 g of lot");
     }
 
     @Test
@@ -62,8 +62,8 @@ class CupboardOnSheetTest {
         shop.came("olive-virgin", ItemKind.OIL, 600, shop.today.plusDays(200), LotStatus.USABLE);
         shop.came("coconut", ItemKind.OIL, 250, shop.today.plusDays(200), LotStatus.USABLE);
         assertThat(shop.sheet())
-                .contains("Short of 150.0 g of Olive oil (virgin).")
-                .contains("150.0 g short");
+                .contains("Short of 150 g of Olive oil (virgin).")
+                .contains("150 g short");
     }
 
     @Test
@@ -75,7 +75,7 @@ class CupboardOnSheetTest {
         String page = shop.sheet();
         String year = "%02d".formatted(shop.today.minusDays(90).getYear() % 100);
         assertThat(page)
-                .containsSubsequence("100.0 g of lot " + year + "-0002", "150.0 g of lot " + year + "-0001")
+                .containsSubsequence("100 g of lot " + year + "-0002", "150 g of lot " + year + "-0001")
                 .contains("left alone: lot " + year + "-0003, past its best before")
                 .contains("left alone: lot " + year + "-0004, in quarantine");
     }
@@ -137,7 +137,7 @@ class CupboardOnSheetTest {
         shop.came(ItemSaid.of("Coconut oil", ItemKind.OIL, other), 900, shop.today.plusDays(200), LotStatus.USABLE);
         assertThat(shop.sheet())
                 .contains("Recipes mean Cocos nucifera, flesh, by that name; Coconut oil here is said to be")
-                .contains("250.0 g of lot");
+                .contains("250 g of lot");
     }
 
     @Test

@@ -61,17 +61,14 @@ class LotsPickedTest {
         KeptLot soon = olive(500, 100, LotStatus.USABLE);
         KeptLot late = olive(400, 300, LotStatus.USABLE);
         assertThat(shop.sheet())
-                .containsSubsequence("500.0 g of lot " + code(soon), "250.0 g of lot " + code(late))
+                .containsSubsequence("500 g of lot " + code(soon), "250 g of lot " + code(late))
                 .contains("Pick the lots yourself")
                 .doesNotContain("picked by hand");
         assertThat(shop.sheet(first(late)))
-                .containsSubsequence("400.0 g of lot " + code(late), "350.0 g of lot " + code(soon))
+                .containsSubsequence("400 g of lot " + code(late), "350 g of lot " + code(soon))
                 .contains("Lots are picked by hand.");
         assertThat(shop.sheet(leave(soon)))
-                .contains(
-                        "400.0 g of lot " + code(late),
-                        "350.0 g short",
-                        "left alone: lot " + code(soon) + ", as chosen");
+                .contains("400 g of lot " + code(late), "350 g short", "left alone: lot " + code(soon) + ", as chosen");
     }
 
     @Test
@@ -146,7 +143,7 @@ class LotsPickedTest {
             assertThat(shop.sheet(lot))
                     .as(wrong.getValue())
                     .contains("ot " + code(wrong.getKey()) + " " + wrong.getValue())
-                    .contains("750.0 g of lot");
+                    .contains("750 g of lot");
             HttpResponse<String> paper =
                     shop.workshop.get("/make/sheet.pdf?recipe=" + shop.recipe + "&much=written" + lot);
             assertThat(paper.statusCode()).isEqualTo(422);
@@ -164,7 +161,7 @@ class LotsPickedTest {
         try (PDDocument document = Loader.loadPDF(paper.body())) {
             assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
                     .contains("From the cupboard")
-                    .contains("400.0 g of lot " + code(late));
+                    .contains("400 g of lot " + code(late));
         }
     }
 }

@@ -51,17 +51,9 @@ final class StockedShop implements AutoCloseable {
     }
 
     KeptLot came(ItemSaid item, long grams, LocalDate bestBefore, LotStatus status) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                today.minusDays(90),
-                Optional.empty(),
-                Optional.of(bestBefore),
-                Optional.empty(),
-                status,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(today.minusDays(90))
+                .withBestBefore(Optional.of(bestBefore))
+                .withStatus(status);
         return records()
                 .lots()
                 .receive(records().author(), "", new Delivery("", List.of(Arrival.of(item, said, grams * 1000))))

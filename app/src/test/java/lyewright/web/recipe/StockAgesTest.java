@@ -17,7 +17,6 @@ import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotSaid;
-import lyewright.stock.LotStatus;
 import lyewright.web.TestWorkshop;
 import lyewright.words.Dates;
 import org.junit.jupiter.api.AfterEach;
@@ -64,17 +63,7 @@ class StockAgesTest {
     }
 
     private KeptLot came(String key, LocalDate bestBefore) {
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                today.minusDays(90),
-                Optional.empty(),
-                Optional.of(bestBefore),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(today.minusDays(90)).withBestBefore(Optional.of(bestBefore));
         ItemSaid item = ItemSaid.of(key, ItemKind.OIL, Identity.ofKey(key));
         return records()
                 .lots()

@@ -16,7 +16,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
@@ -34,7 +33,6 @@ import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.LotSaid;
-import lyewright.stock.LotStatus;
 import lyewright.web.Shop;
 import lyewright.web.TestWorkshop;
 import lyewright.web.WebServer;
@@ -260,17 +258,7 @@ class SettingPagesTest {
 
     private static void receive() {
         Records records = workshop.shop().records();
-        LotSaid said = new LotSaid(
-                "",
-                Optional.empty(),
-                "",
-                LocalDate.of(2026, 11, 25),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        LotSaid said = LotSaid.of(LocalDate.of(2026, 11, 25));
         ItemSaid coconut = ItemSaid.of("Coconut oil", ItemKind.OIL, Identity.none());
         records.lots()
                 .receive(records.author(), "", List.of(Arrival.of(coconut, said, 1_000_000)))

@@ -45,9 +45,13 @@ public final class Devices {
         this.database = database;
     }
 
-    /** Those that may come in, the oldest first. */
+    /** Those that were let in and not shown out, the oldest first; without those that were silent too long. */
     public List<Device> list() {
-        return database.read(handle -> new DeviceRows(handle).list());
+        Instant since = Instant.ofEpochMilli(database.now()).minus(LONGEST_SILENCE);
+        return database.read(handle -> new DeviceRows(handle).list()).stream()
+                .filter(device ->
+                        device.seenAt().filter(seen -> !seen.isAfter(since)).isEmpty())
+                .toList();
     }
 
     /** What all are called by their ids, those shown the door too. */

@@ -2,6 +2,7 @@ package lyewright.records.recipe;
 
 import java.time.Instant;
 import java.util.Optional;
+import lyewright.records.store.Author;
 
 /**
  * What somebody is typing, as far as they got.
@@ -12,5 +13,13 @@ import java.util.Optional;
  * @param form the form as typed, JSON that only the pages read
  * @param revision counts every keeping, from 1
  * @param changedAt when it was kept last
+ * @param by who typed last; empty in what was typed before that was kept
  */
-public record Draft(String id, Optional<String> recipeId, int basedOn, String form, int revision, Instant changedAt) {}
+public record Draft(
+        String id,
+        Optional<String> recipeId,
+        int basedOn,
+        String form,
+        int revision,
+        Instant changedAt,
+        Optional<Author> by) {}

@@ -6,29 +6,35 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import lyewright.measure.Outcome;
+import lyewright.records.store.Author;
 import org.jdbi.v3.core.Handle;
 
 /** Drafts as they lie in the table. */
 final class DraftRows {
 
+    /** When something was typed, and who did. */
+    record Stamp(long at, Author by) {}
+
     private DraftRows() {}
 
-    static Draft create(Handle handle, String id, Optional<String> recipeId, int basedOn, String form, long now) {
+    static Draft create(Handle handle, String id, Optional<String> recipeId, int basedOn, String form, Stamp stamp) {
         Optional<Draft> there = recipeId.flatMap(recipe -> forRecipe(handle, recipe));
         if (there.isPresent()) {
             return there.get();
         }
         handle.createUpdate("""
-                        INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms)
-                        VALUES (:id, :recipe, :basedOn, :form, 1, :now)
+                        INSERT INTO draft (id, recipe_id, based_on, form_json, revision, changed_epoch_ms, person_id, device_id)
+                        VALUES (:id, :recipe, :basedOn, :form, 1, :at, :person, :device)
                         """)
                 .bind("id", id)
                 .bind("recipe", recipeId.orElse(null))
                 .bind("basedOn", basedOn)
                 .bind("form", form)
-                .bind("now", now)
+                .bind("at", stamp.at())
+                .bind("person", stamp.by().person())
+                .bind("device", stamp.by().device())
                 .execute();
-        return new Draft(id, recipeId, basedOn, form, 1, Instant.ofEpochMilli(now));
+        return new Draft(id, recipeId, basedOn, form, 1, Instant.ofEpochMilli(stamp.at()), Optional.of(stamp.by()));
     }
 
     static Optional<Draft> forRecipe(Handle handle, String recipeId) {
@@ -60,13 +66,16 @@ final class DraftRows {
                 .list();
     }
 
-    static Kept keep(Handle handle, String id, int expectedRevision, String form, long now) {
+    static Kept keep(Handle handle, String id, int expectedRevision, String form, Stamp stamp) {
         int written = handle.createUpdate("""
-                        UPDATE draft SET form_json = :form, revision = revision + 1, changed_epoch_ms = :now
+                        UPDATE draft SET form_json = :form, revision = revision + 1, changed_epoch_ms = :at,
+                          person_id = :person, device_id = :device
                         WHERE id = :id AND revision = :expected
                         """)
                 .bind("form", form)
-                .bind("now", now)
+                .bind("at", stamp.at())
+                .bind("person", stamp.by().person())
+                .bind("device", stamp.by().device())
                 .bind("id", id)
                 .bind("expected", expectedRevision)
                 .execute();
@@ -95,12 +104,14 @@ final class DraftRows {
     }
 
     private static Draft draft(ResultSet row) throws SQLException {
+        Optional<String> device = Optional.ofNullable(row.getString("device_id"));
         return new Draft(
                 row.getString("id"),
                 Optional.ofNullable(row.getString("recipe_id")),
                 row.getInt("based_on"),
                 row.getString("form_json"),
                 row.getInt("revision"),
-                Instant.ofEpochMilli(row.getLong("changed_epoch_ms")));
+                Instant.ofEpochMilli(row.getLong("changed_epoch_ms")),
+                Optional.ofNullable(row.getString("person_id")).map(person -> new Author(person, device)));
     }
 }

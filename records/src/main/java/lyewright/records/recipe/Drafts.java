@@ -30,8 +30,7 @@ public final class Drafts {
      */
     public Draft create(Optional<String> recipeId, int basedOn, String form) {
         bounded(form);
-        return database.write(
-                handle -> DraftRows.create(handle, database.newId(), recipeId, basedOn, form, database.now()));
+        return database.write(handle -> DraftRows.create(handle, database.newId(), recipeId, basedOn, form, stamp()));
     }
 
     /** A recipe's draft. */
@@ -47,7 +46,7 @@ public final class Drafts {
     /** Keeps what was typed since, unless another window kept something meanwhile. */
     public Kept keep(String id, int expectedRevision, String form) {
         bounded(form);
-        return database.write(handle -> DraftRows.keep(handle, id, expectedRevision, form, database.now()));
+        return database.write(handle -> DraftRows.keep(handle, id, expectedRevision, form, stamp()));
     }
 
     /** Throws a draft away. */
@@ -63,6 +62,10 @@ public final class Drafts {
     /** Drafts of recipes that were never saved, the one changed last first, and no more than so many. */
     public List<Draft> ofNewRecipes(int most) {
         return database.read(handle -> DraftRows.ofNewRecipes(handle, most));
+    }
+
+    private DraftRows.Stamp stamp() {
+        return new DraftRows.Stamp(database.now(), database.author());
     }
 
     private static void bounded(String form) {

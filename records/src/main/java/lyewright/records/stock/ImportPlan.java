@@ -187,6 +187,7 @@ final class ImportPlan {
         LotSaid said =
                 of.said().withSupplier(seller.map(Supplier::id)).withCertificate(certificate(item, of, problems));
         problems.addAll(LotRules.check(said));
+        LotRules.pastWhenItCame(said).ifPresent(problems::add);
         problems.addAll(LotRules.notCome(said, today));
         problems.addAll(LotFits.check(item.said(), said));
         problems.addAll(

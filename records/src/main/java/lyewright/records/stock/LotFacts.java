@@ -59,9 +59,10 @@ final class LotFacts {
         problems.addAll(supplierUnknown(said));
         // what is wrong already can still be refused, or put in quarantine
         if (!before.get().said().certificate().equals(said.certificate())) {
-            new ItemRows(handle)
-                    .find(before.get().itemId())
-                    .ifPresent(item -> problems.addAll(LotFits.check(item.said(), said)));
+            new ItemRows(handle).find(before.get().itemId()).ifPresent(item -> {
+                problems.addAll(LotFits.check(item.said(), said));
+                LotFits.staysLye(item.said(), before.get().said()).ifPresent(problems::add);
+            });
         }
         if (said.ownCode().isBlank()) {
             problems.add(new Problem("ownCode", "its own code is empty", "write one, as in 26-0007"));

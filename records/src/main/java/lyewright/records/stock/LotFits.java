@@ -37,6 +37,16 @@ final class LotFits {
         return problems;
     }
 
+    /** Lye under another's name is known by what is kept of it alone, so that this is not written over. */
+    static Optional<Problem> staysLye(ItemSaid item, LotSaid before) {
+        return before.certificate()
+                .filter(own -> item.kind() != ItemKind.ALKALI && isLye(own))
+                .map(own -> new Problem(
+                        "certificate",
+                        "this is lye, by what is kept of it",
+                        "refuse the lot, and get rid of it safely"));
+    }
+
     private static boolean isAnothers(ItemSaid item, String key) {
         return Tables.bundled().has(key)
                 || item.identity().materialKey().filter(key::equals).isEmpty();

@@ -96,13 +96,25 @@ final class LotRows {
                 .findOne();
     }
 
-    /** Other lots that the same supplier brought on the same day. */
+    /** Other lots that the same supplier brought on the same day; those that were taken back never came. */
     List<KeptLot> cameWith(String id) {
-        return lots(handle.createQuery(WITH_LEFT + """
+        List<KeptLot> all = lots(handle.createQuery(WITH_LEFT + """
                          WHERE l.id <> :id
                           AND l.supplier_id = (SELECT supplier_id FROM lot WHERE id = :id)
                           AND l.received_day = (SELECT received_day FROM lot WHERE id = :id)
                         """ + ORDER).bind("id", id));
+        return all.stream().filter(lot -> lot.came() > 0).toList();
+    }
+
+    /** What a form brought is written at one moment. */
+    List<KeptLot> broughtBy(String token) {
+        return lots(handle.createQuery(WITH_LEFT + """
+                         JOIN stock_move r ON r.lot_id = l.id AND r.kind = 'receipt' AND r.corrects_number IS NULL
+                         JOIN ledger_entry e ON e.number = r.number
+                         JOIN ledger_once o ON o.token = :token AND r.number <= o.number
+                         JOIN ledger_entry f ON f.number = o.number AND f.at_epoch_ms = e.at_epoch_ms
+                         ORDER BY r.number
+                        """).bind("token", token));
     }
 
     private static List<KeptLot> lots(Query query) {

@@ -3,6 +3,7 @@ package lyewright.records.stock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import lyewright.measure.Problem;
 import lyewright.records.material.MaterialText;
@@ -30,10 +31,6 @@ final class LotRules {
         seen(problems, "ownCode", "its own code", said.ownCode());
         seen(problems, "supplierLot", "the supplier's lot", said.supplierLot());
         Typed.text("notes", "the note", said.notes(), Suppliers.LONGEST_NOTES).ifPresent(problems::add);
-        said.bestBefore()
-                .filter(day -> day.isBefore(said.received()))
-                .ifPresent(day -> problems.add(new Problem(
-                        "bestBefore", "it was past its day when it came", "look at the label again, or refuse it")));
         said.opened()
                 .filter(day -> day.isBefore(said.received()))
                 .ifPresent(day -> problems.add(
@@ -45,6 +42,14 @@ final class LotRules {
         said.certificate()
                 .ifPresent(own -> MaterialText.check(own).forEach(p -> problems.add(p.within("certificate"))));
         return problems;
+    }
+
+    /** What was past its day when it came is kept where a maker says so, and is a slip of the pen in a list of hundreds. */
+    static Optional<Problem> pastWhenItCame(LotSaid said) {
+        return said.bestBefore()
+                .filter(day -> day.isBefore(said.received()))
+                .map(day -> new Problem(
+                        "bestBefore", "it was past its day when it came", "look at the label again, or refuse it"));
     }
 
     /** Days that have not come, as the pages ask about them; tomorrow has come somewhere. */

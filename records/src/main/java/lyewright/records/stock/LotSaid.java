@@ -31,16 +31,48 @@ public record LotSaid(
         Optional<OwnMaterial> certificate,
         String notes) {
 
+    /** A lot that came or was made on a day, may be used, and of which nothing else is said. */
+    public static LotSaid of(LocalDate received) {
+        return new LotSaid(
+                "",
+                Optional.empty(),
+                "",
+                received,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LotStatus.USABLE,
+                Optional.empty(),
+                "");
+    }
+
     /** With another code. */
-    LotSaid withCode(String other) {
+    public LotSaid withCode(String other) {
         return new LotSaid(
                 other, supplierId, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
     }
 
     /** From another supplier. */
-    LotSaid withSupplier(Optional<String> other) {
+    public LotSaid withSupplier(Optional<String> other) {
         return new LotSaid(
                 ownCode, other, supplierLot, received, opened, bestBefore, price, status, certificate, notes);
+    }
+
+    /** With the supplier's code of it. */
+    public LotSaid withSupplierLot(String other) {
+        return new LotSaid(ownCode, supplierId, other, received, opened, bestBefore, price, status, certificate, notes);
+    }
+
+    /** With another last day, or none. */
+    public LotSaid withBestBefore(Optional<LocalDate> other) {
+        return new LotSaid(
+                ownCode, supplierId, supplierLot, received, opened, other, price, status, certificate, notes);
+    }
+
+    /** With another price, or none. */
+    public LotSaid withPrice(Optional<Price> other) {
+        return new LotSaid(
+                ownCode, supplierId, supplierLot, received, opened, bestBefore, other, status, certificate, notes);
     }
 
     /** With another status. */

@@ -49,6 +49,7 @@ final class LotWork {
 
     Outcome<List<Long>> take(List<Taking> from, StockMove.Told told) {
         List<Problem> problems = new ArrayList<>(LotRules.check(told));
+        from.forEach(taking -> problems.addAll(LotRules.check(told(taking, told))));
         Map<String, Long> open = new LinkedHashMap<>();
         for (Taking taking : from) {
             Optional<KeptLot> lot = rows.find(taking.lotId());
@@ -68,9 +69,12 @@ final class LotWork {
 
     private long taken(Taking taking, StockMove.Told told) {
         KeptLot lot = rows.find(taking.lotId()).orElseThrow();
-        StockMove.Told of = new StockMove.Told(
-                told.kind(), -taking.amount(), Optional.empty(), told.purpose(), taking.words(), told.why());
-        return rows.move(book, author, lot.id(), counting(lot), of);
+        return rows.move(book, author, lot.id(), counting(lot), told(taking, told));
+    }
+
+    private static StockMove.Told told(Taking taking, StockMove.Told told) {
+        String why = taking.why().isEmpty() ? told.why() : taking.why();
+        return new StockMove.Told(told.kind(), -taking.amount(), Optional.empty(), told.purpose(), taking.words(), why);
     }
 
     private Optional<Problem> wrong(KeptLot lot, long left, long amount, MoveKind kind) {
@@ -125,6 +129,19 @@ final class LotWork {
             }
         }
         return problems.isEmpty() ? Outcome.ok(numbers) : new Outcome.Refused<>(problems);
+    }
+
+    Outcome<List<Long>> correct(List<Long> numbers, String why) {
+        List<Long> written = new ArrayList<>();
+        for (long number : numbers) {
+            Outcome<Long> one = correct(number, why);
+            if (one instanceof Outcome.Ok<Long> ok) {
+                written.add(ok.value());
+            } else {
+                return new Outcome.Refused<>(one.problems());
+            }
+        }
+        return Outcome.ok(written);
     }
 
     Outcome<Long> correct(long number, String why) {

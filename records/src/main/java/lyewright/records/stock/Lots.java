@@ -47,9 +47,14 @@ public final class Lots {
         return database.read(handle -> new LotRows(handle).findCode(code));
     }
 
-    /** The other lots of a delivery: those that the same supplier brought on the same day. */
+    /** The other lots of a delivery: those that the same supplier brought on the same day, without what was taken back. */
     public List<KeptLot> cameWith(String id) {
         return database.read(handle -> new LotRows(handle).cameWith(id));
+    }
+
+    /** The lots that a form brought, in its order; none where it was not received. */
+    public List<KeptLot> broughtBy(String token) {
+        return database.read(handle -> new LotRows(handle).broughtBy(token));
     }
 
     /** What came and went of a lot, the newest first. */
@@ -145,6 +150,19 @@ public final class Lots {
     public Outcome<Long> correct(Author author, long number, String why) {
         return database.decide(handle ->
                 Roles.isMaker(handle, author).then(may -> work(handle, author).correct(number, why)));
+    }
+
+    /**
+     * Takes moves back, as {@link #correct(Author, long, String)} does: all of them or none.
+     *
+     * @param author who does it
+     * @param numbers of the moves
+     * @param why why; not empty
+     * @return the numbers of the moves that take them back
+     */
+    public Outcome<List<Long>> correct(Author author, List<Long> numbers, String why) {
+        return database.decide(handle ->
+                Roles.isMaker(handle, author).then(may -> work(handle, author).correct(numbers, why)));
     }
 
     private LotWork work(Handle handle, Author author) {

@@ -29,27 +29,41 @@ public final class PublishedRange {
     /** What of a certificate lies outside. */
     public static List<Problem> outside(ItemSaid item, OwnMaterial certificate) {
         List<Problem> problems = new ArrayList<>();
-        Optional<String> key = item.identity().materialKey();
-        Optional<Oil> oil = key.flatMap(Tables.bundled()::oil);
-        oil.map(Oil::saponificationValue)
-                .ifPresent(published -> outside(SV, certificate.saponificationValue(), published, problems));
-        oil.flatMap(Oil::iodineValue)
-                .ifPresent(published -> outside(IV, certificate.iodineValue(), published, problems));
-        key.flatMap(Alkali::ofKey)
-                .map(Alkali::assumedPurity)
-                .ifPresent(assumed ->
-                        outside(STRENGTH, certificate.strength().map(OwnMaterial.Strength::pure), assumed, problems));
+        outside(item, SV, certificate.saponificationValue(), problems);
+        outside(item, IV, certificate.iodineValue(), problems);
+        outside(item, STRENGTH, certificate.strength().map(OwnMaterial.Strength::pure), problems);
         return problems;
     }
 
-    private static void outside(String path, Optional<WrittenFigure> said, Figure published, List<Problem> problems) {
-        said.map(figure -> figure.figure("").middle())
-                .filter(middle -> middle < published.low() || middle > published.high())
-                .ifPresent(middle -> problems.add(new Problem(
-                        path,
-                        "that is outside what was published, " + brief(published.low()) + " to "
-                                + brief(published.high()),
-                        "look at the paper again")));
+    private static void outside(ItemSaid item, String path, Optional<WrittenFigure> said, List<Problem> problems) {
+        of(item, path)
+                .filter(published ->
+                        said.filter(figure -> isOutside(figure, published)).isPresent())
+                .ifPresent(published -> problems.add(new Problem(
+                        path, "that is outside what was published, " + words(published), "look at the paper again")));
+    }
+
+    /** What was published of a figure of a thing, if anything was. */
+    public static Optional<Figure> of(ItemSaid item, String path) {
+        Optional<String> key = item.identity().materialKey();
+        Optional<Oil> oil = key.flatMap(Tables.bundled()::oil);
+        return switch (path) {
+            case SV -> oil.map(Oil::saponificationValue);
+            case IV -> oil.flatMap(Oil::iodineValue);
+            case STRENGTH -> key.flatMap(Alkali::ofKey).map(Alkali::assumedPurity);
+            default -> Optional.empty();
+        };
+    }
+
+    /** Whether a figure lies outside what was published. */
+    public static boolean isOutside(WrittenFigure said, Figure published) {
+        double middle = said.figure("").middle();
+        return middle < published.low() || middle > published.high();
+    }
+
+    /** From where to where something was published. */
+    public static String words(Figure published) {
+        return brief(published.low()) + " to " + brief(published.high());
     }
 
     private static String brief(double figure) {

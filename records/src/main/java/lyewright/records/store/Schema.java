@@ -16,7 +16,7 @@ import org.flywaydb.core.api.configuration.FluentConfiguration;
 final class Schema {
 
     /** The version of the newest migration. */
-    static final int NEWEST = 5;
+    static final int NEWEST = 6;
 
     /** Nothing there at all. */
     static final int NONE = 0;

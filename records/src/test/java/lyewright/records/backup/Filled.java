@@ -15,6 +15,7 @@ import lyewright.records.equipment.MouldMeasures;
 import lyewright.records.equipment.MouldMeasures.Cut;
 import lyewright.records.equipment.MouldMeasures.Loaf;
 import lyewright.records.equipment.MouldMeasures.UsualMass;
+import lyewright.records.people.Role;
 import lyewright.records.setting.Degrees;
 import lyewright.records.setting.Market;
 import lyewright.records.setting.Paper;
@@ -60,6 +61,8 @@ public final class Filled {
         records.recipes().setPhotograph(tideline, Optional.of(picture)).orThrow();
         records.drafts().create(Optional.of(tideline), 2, "{\"superfat\":\"7,5\",\"x\":\"\\u0000 <script>\"}");
         records.drafts().create(Optional.empty(), 0, "{}");
+        String helper = records.people().add("Wenna", Role.HELPER).orThrow().id();
+        records.devices().letIn(helper, "telephone").orThrow();
         equip(records, tideline);
         OwnMaterial own = Formulas.read("""
                         recipe: holder

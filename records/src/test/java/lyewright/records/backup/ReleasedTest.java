@@ -41,7 +41,7 @@ class ReleasedTest {
     private Path folder = Path.of("");
 
     @ParameterizedTest
-    @ValueSource(strings = {"schema-2", "schema-4"})
+    @ValueSource(strings = {"schema-2", "schema-4", "schema-5"})
     void what_a_release_left_behind_is_all_there(String release) throws Exception {
         Place place = left(release);
 
@@ -51,7 +51,7 @@ class ReleasedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"schema-2", "schema-4"})
+    @ValueSource(strings = {"schema-2", "schema-4", "schema-5"})
     void no_migration_was_altered_after_its_release(String release) throws Exception {
         Place place = left(release);
 
@@ -63,7 +63,7 @@ class ReleasedTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"schema-2", "schema-4"})
+    @ValueSource(strings = {"schema-2", "schema-4", "schema-5"})
     void a_backup_that_a_release_made_is_restored(String release) throws Exception {
         Place place = kind.place(folder);
 
@@ -97,6 +97,23 @@ class ReleasedTest {
                     .extracting(KeptLot::left)
                     .hasSize(2)
                     .doesNotContain(0L);
+        }
+    }
+
+    /** Schema 5 was the first with devices, and kept of what was being typed not who did. */
+    @Test
+    void who_was_let_in_under_schema_5_is_let_in_still_and_nobody_is_said_to_have_typed() throws Exception {
+        Place place = left("schema-5");
+
+        try (Records records = Records.open(place, CLOCK).orThrow()) {
+            assertThat(records.devices().list())
+                    .singleElement()
+                    .matches(device -> device.name().equals("telephone")
+                            && device.person().name().equals("Wenna"));
+            assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+            assertThat(records.drafts().all())
+                    .allMatch(draft -> draft.by().isEmpty())
+                    .isNotEmpty();
         }
     }
 

@@ -92,8 +92,10 @@ class DevicesTest extends Workbench {
         clock.goOn(Devices.LONGEST_SILENCE.minusMinutes(1));
         assertThat(records.devices().known(letIn.token())).isPresent();
 
+        assertThat(records.devices().list()).hasSize(1);
         clock.goOn(Devices.LONGEST_SILENCE.plusMinutes(1));
         assertThat(records.devices().known(letIn.token())).isEmpty();
+        assertThat(records.devices().list()).isEmpty();
     }
 
     @Test

@@ -7,6 +7,10 @@ import java.util.Optional;
 import lyewright.records.Formulas;
 import lyewright.records.OnBoth;
 import lyewright.records.Workbench;
+import lyewright.records.people.LetIn;
+import lyewright.records.people.Person;
+import lyewright.records.people.Role;
+import lyewright.records.store.Author;
 import org.junit.jupiter.api.Test;
 
 @OnBoth
@@ -45,6 +49,19 @@ class DraftsTest extends Workbench {
             assertThat(conflict.theirs().revision()).isEqualTo(2);
         });
         assertThat(drafts().find(draft.id()).orElseThrow().form()).isEqualTo("first");
+    }
+
+    @Test
+    void whoever_typed_last_stands_beside_it() {
+        Draft draft = drafts().create(Optional.empty(), 0, FORM);
+        assertThat(draft.by()).contains(Author.DESK);
+        Person wenna = records.people().add("Wenna", Role.MAKER).orThrow();
+        LetIn telephone = records.devices().letIn(wenna.id(), "telephone").orThrow();
+        Author hers = new Author(wenna.id(), Optional.of(telephone.device().id()));
+
+        records.as(hers).drafts().keep(draft.id(), 1, "hers");
+
+        assertThat(drafts().find(draft.id()).orElseThrow().by()).contains(hers);
     }
 
     @Test

@@ -20,7 +20,6 @@ import lyewright.records.file.FileShelf;
 import lyewright.records.file.SomeDocument;
 import lyewright.records.ledger.EntryText;
 import lyewright.records.store.Author;
-import lyewright.stock.LotStatus;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -145,20 +144,14 @@ class LotDocumentsTest extends Workbench {
         assertThat(records.documents().of(lots.get(0))).hasSize(1);
         assertThat(records.documents().of(lots.get(1))).hasSize(1);
         assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+
+        long came = records.lots().moves(lots.get(1)).get(0).number();
+        records.lots().correct(maker(), came, "never came").orThrow();
+        assertThat(records.lots().cameWith(lots.get(0))).as("taken back").isEmpty();
     }
 
     private static LotSaid delivered(String code) {
-        return new LotSaid(
-                code,
-                Optional.empty(),
-                "",
-                LocalDate.of(2026, 11, 20),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                LotStatus.USABLE,
-                Optional.empty(),
-                "");
+        return LotSaid.of(LocalDate.of(2026, 11, 20)).withCode(code);
     }
 
     @Test

@@ -38,17 +38,12 @@ class LotsTest extends Workbench {
     }
 
     static LotSaid said(String code, LotStatus status) {
-        return new LotSaid(
-                code,
-                Optional.empty(),
-                "NQ-118",
-                DAY,
-                Optional.empty(),
-                Optional.of(DAY.plusYears(1)),
-                Optional.of(new Price(1895, "GBP")),
-                status,
-                Optional.empty(),
-                "");
+        return LotSaid.of(DAY)
+                .withCode(code)
+                .withSupplierLot("NQ-118")
+                .withBestBefore(Optional.of(DAY.plusYears(1)))
+                .withPrice(Optional.of(new Price(1895, "GBP")))
+                .withStatus(status);
     }
 
     private KeptLot received(long amount) {
@@ -197,6 +192,25 @@ class LotsTest extends Workbench {
         restart();
         assertThat(use("form-0002", lot, 10_000).orThrow()).isEmpty();
         assertThat(left(lot)).isEqualTo(990_000);
+    }
+
+    @Test
+    void which_lots_a_form_brought_is_known_afterwards() {
+        Arrival one = new Arrival(coconut.id(), said("", LotStatus.USABLE), KILOGRAM);
+        for (String form : List.of("form-0003", "form-0004")) {
+            records.lots().receive(maker, form, List.of(one, one)).orThrow();
+            clock.goOn(Duration.ofSeconds(1));
+        }
+        use("form-0005", received(KILOGRAM), KILOGRAM).orThrow();
+        assertThat(records.lots().broughtBy("form-0003"))
+                .extracting(lot -> lot.said().ownCode())
+                .containsExactly("26-0001", "26-0002");
+        assertThat(records.lots().broughtBy("form-0004"))
+                .extracting(lot -> lot.said().ownCode())
+                .containsExactly("26-0003", "26-0004");
+        for (String none : List.of("", "form-0005", "form-0006")) {
+            assertThat(records.lots().broughtBy(none)).isEmpty();
+        }
     }
 
     @Test

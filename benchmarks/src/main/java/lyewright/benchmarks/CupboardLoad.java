@@ -13,7 +13,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.MoveKind;
@@ -104,12 +103,15 @@ public final class CupboardLoad {
         double[] bare = new double[MOVES];
         double[] moved = new double[MOVES];
         try (Records records =
-                        Records.open(new Place.Folder(home), Clock.systemUTC()).orThrow();
-                Connection connection = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("bare.db"));
+                        Records.open(OtherPlace.of(home), Clock.systemUTC()).orThrow();
+                Connection connection = bare(home);
                 Statement statement = connection.createStatement()) {
-            statement.execute("PRAGMA journal_mode = WAL");
-            statement.execute("PRAGMA synchronous = FULL");
-            statement.execute("CREATE TABLE bare (number INTEGER PRIMARY KEY, text TEXT)");
+            if (OtherPlace.server().isEmpty()) {
+                statement.execute("PRAGMA journal_mode = WAL");
+                statement.execute("PRAGMA synchronous = FULL");
+            }
+            statement.execute("CREATE TABLE bare (number "
+                    + (OtherPlace.server().isEmpty() ? "INTEGER" : "SERIAL") + " PRIMARY KEY, text TEXT)");
             List<KeptLot> held = records.lots().held();
             for (int i = -WARM_UP; i < MOVES; i++) {
                 long start = System.nanoTime();
@@ -133,6 +135,12 @@ public final class CupboardLoad {
                 PagesLoad.at(bare, 0.5),
                 PagesLoad.at(bare, 0.99),
                 PagesLoad.at(moved, 0.99) / PagesLoad.at(bare, 0.99));
+    }
+
+    private static Connection bare(Path home) throws SQLException {
+        return OtherPlace.server().isEmpty()
+                ? DriverManager.getConnection("jdbc:sqlite:" + home.resolve("bare.db"))
+                : DriverManager.getConnection(OtherPlace.url(home), OtherPlace.user(), OtherPlace.password());
     }
 
     private static void take(Records records, KeptLot lot) {

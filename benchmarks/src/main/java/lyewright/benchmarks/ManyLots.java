@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import lyewright.chain.PrintedHead;
-import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.ledger.Verified;
 import lyewright.records.stock.Arrival;
@@ -65,12 +64,12 @@ public final class ManyLots {
      */
     public static void main(String[] words) {
         Path folder = Path.of(words[0]);
-        if (!Records.areIn(new Place.Folder(folder))) {
+        if (!Records.areIn(OtherPlace.of(folder))) {
             int lots = words.length > 1 ? Integer.parseInt(words[1]) : LOTS;
             fill(folder, lots, words.length > 2 ? Integer.parseInt(words[2]) : MOVES);
         }
         try (Records records =
-                Records.open(new Place.Folder(folder), Clock.systemUTC()).orThrow()) {
+                Records.open(OtherPlace.of(folder), Clock.systemUTC()).orThrow()) {
             PrintedHead head =
                     PrintedHead.parse(records.ledger().head().printed()).orThrow();
             for (int i = 0; i < TIMES; i++) {
@@ -98,7 +97,7 @@ public final class ManyLots {
      */
     static void fill(Path folder, int lots, int moves) {
         try (Records records =
-                Records.open(new Place.Folder(folder), Clock.systemUTC()).orThrow()) {
+                Records.open(OtherPlace.of(folder), Clock.systemUTC()).orThrow()) {
             Author maker = records.author();
             List<String> items = items(records);
             Random random = new Random(1);

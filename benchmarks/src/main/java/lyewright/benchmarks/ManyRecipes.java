@@ -9,7 +9,6 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import lyewright.formula.Formula;
 import lyewright.formula.FormulaFile;
-import lyewright.records.Place;
 import lyewright.records.Records;
 import lyewright.records.recipe.RecipeBook;
 import lyewright.records.recipe.RecipeVersion;
@@ -49,7 +48,7 @@ final class ManyRecipes {
      */
     static void fill(Path folder, int recipes, int versions) {
         try (Records records =
-                Records.open(new Place.Folder(folder), Clock.systemUTC()).orThrow()) {
+                Records.open(OtherPlace.of(folder), Clock.systemUTC()).orThrow()) {
             records.settings()
                     .save(new Workshop(
                             "Many recipes (invented)",

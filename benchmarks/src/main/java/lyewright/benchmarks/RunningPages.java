@@ -25,9 +25,11 @@ final class RunningPages implements AutoCloseable {
 
     RunningPages(Path launcher, Path home) throws IOException {
         long began = System.nanoTime();
-        process = new ProcessBuilder(launcher.toString(), "--port", "0", "--no-browser", "--home", home.toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        ProcessBuilder starting = new ProcessBuilder(
+                        launcher.toString(), "--port", "0", "--no-browser", "--home", home.toString())
+                .redirectError(ProcessBuilder.Redirect.INHERIT);
+        starting.environment().putAll(OtherPlace.environment(home));
+        process = starting.start();
         BufferedReader said = process.inputReader(StandardCharsets.UTF_8);
         Matcher found = ADDRESS.matcher(String.valueOf(said.readLine()));
         if (!found.find()) {

@@ -197,15 +197,23 @@ public final class MaterialNames {
     }
 
     /**
-     * Whether {@link #meant} gives what is only spelt much like a name, as lard is like jars: somebody should be asked.
+     * What a name says of the tables in so many words. What is only spelt much like it, as lard is like jars, {@link #meant} gives.
      *
      * @param typed what was typed
-     * @return whether no part of the name is one that is known
+     * @return the one that is named, or those to choose from; none where no part of it is known
      */
-    public boolean isOnlySpeltLike(String typed) {
-        return !own.containsKey(typed)
-                && !tables.has(typed)
-                && names.find(typed, any -> true).how() == Meant.How.NEAR;
+    public List<Named> inWords(String typed) {
+        if (tables.has(typed)) {
+            return named(List.of(typed));
+        }
+        Set<String> sure = new LinkedHashSet<>();
+        for (Place place : Place.values()) {
+            Meant meant = names.named(typed, key -> belongs(key, place));
+            if (meant.isOne()) {
+                sure.add(meant.key());
+            }
+        }
+        return named(sure.isEmpty() ? names.named(typed, any -> true).keys() : sure);
     }
 
     private List<Named> named(Collection<String> keys) {

@@ -127,22 +127,27 @@ final class NotebookNames {
 
     /** What a name means among those that may stand here. */
     Meant find(String name, Predicate<String> here) {
+        return find(name, here, true);
+    }
+
+    /** The same without those that are only spelt like it: to look for these takes many times as long. */
+    Meant named(String name, Predicate<String> here) {
+        return find(name, here, false);
+    }
+
+    private Meant find(String name, Predicate<String> here, boolean near) {
         Optional<String> ownKey = ownKey(name).filter(here);
         if (ownKey.isPresent()) {
             return new Meant(How.ONE, List.of(ownKey.get()));
         }
         Optional<String> essential = TradeWords.ofEssential(name);
         if (essential.isPresent() && !essential.get().isEmpty()) {
-            return byWords(essential.get(), here.and(this::isFragrance));
+            return byWords(essential.get(), Called.words(essential.get()), here.and(this::isFragrance), near);
         }
-        return byWords(name, here);
+        return byWords(name, Called.words(name), here, near);
     }
 
-    private Meant byWords(String name, Predicate<String> here) {
-        return byWords(name, Called.words(name), here);
-    }
-
-    private Meant byWords(String name, Set<String> typed, Predicate<String> here) {
+    private Meant byWords(String name, Set<String> typed, Predicate<String> here, boolean near) {
         if (typed.isEmpty()) {
             return new Meant(How.NOTHING, List.of());
         }
@@ -177,7 +182,7 @@ final class NotebookNames {
         }
         Set<String> plain = EverydayNames.withoutNeutral(typed);
         if (!plain.equals(typed)) {
-            return byWords(String.join(" ", plain), plain, here);
+            return byWords(String.join(" ", plain), plain, here, near);
         }
         if (EverydayNames.tooWide(typed).isPresent()) {
             return new Meant(How.UNKNOWN, List.of());
@@ -186,8 +191,8 @@ final class NotebookNames {
         if (!unprepared.keys().isEmpty()) {
             return unprepared;
         }
-        List<String> near = near(name, here);
-        return new Meant(near.isEmpty() ? How.UNKNOWN : How.NEAR, near);
+        List<String> similar = near ? near(name, here) : List.of();
+        return new Meant(similar.isEmpty() ? How.UNKNOWN : How.NEAR, similar);
     }
 
     /** What it may be if how it was prepared is left out: green mica may be any mica. */
@@ -197,7 +202,7 @@ final class NotebookNames {
         if (bare.isEmpty()) {
             return none;
         }
-        Meant meant = byWords(String.join(" ", bare.get()), bare.get(), here);
+        Meant meant = byWords(String.join(" ", bare.get()), bare.get(), here, false);
         return switch (meant.how()) {
             case ONE, PERHAPS -> new Meant(How.PERHAPS, meant.keys());
             case SEVERAL -> meant;

@@ -2,6 +2,7 @@ package lyewright.records.csv;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,9 +120,12 @@ public final class CsvImport {
                 .filter(verdict -> verdict.fate() == Fate.NEW)
                 .map(verdict -> verdict.row().number())
                 .collect(Collectors.toSet());
-        notes.removeIf(note -> !fresh.contains(note.row()));
         troubles.sort(Comparator.comparingInt(CellTrouble::row));
         notes.sort(Comparator.comparingInt(CellTrouble::row));
+        // what is said of a name is said once, however many rows have it
+        Set<Problem> ofNames = new HashSet<>();
+        notes.removeIf(note -> !fresh.contains(note.row())
+                || (note.problem().path().equals(Meaning.NAME.path()) && !ofNames.add(note.problem())));
         return new Result(verdicts, troubles, notes);
     }
 

@@ -129,6 +129,8 @@ public enum Meaning {
     /** Written out for reading; worked out from the moves, so it is not read in. */
     TOLD("", "leave out", "", "left g|left pieces|what is wrong", MATERIALS, LOTS, SUPPLIERS);
 
+    private static final Set<Meaning> FIGURES = EnumSet.range(SV, PURITY_UNCERTAINTY);
+
     private static final Map<String, Meaning> BY_NAME = byName();
 
     private final String path;
@@ -177,7 +179,7 @@ public enum Meaning {
 
     /** Whether it is a figure of a certificate. */
     boolean isFigure() {
-        return ordinal() >= SV.ordinal() && ordinal() <= PURITY_UNCERTAINTY.ordinal();
+        return FIGURES.contains(this);
     }
 
     /** The meaning of a word of a form. */

@@ -7,6 +7,8 @@ import lyewright.chain.Entry;
 import lyewright.records.people.People;
 import lyewright.records.store.Author;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.SqlStatement;
 
 /** The ledger within one transaction that writes. As only one writes at a time, the next number is the last one's and one more. */
 public final class LedgerBook {
@@ -14,6 +16,11 @@ public final class LedgerBook {
     private final Handle handle;
     private final long now;
     private long lastWritten;
+
+    /** What this book wrote last. Nobody else writes while its transaction lasts, so that it is the ledger's last as well. */
+    private Optional<Last> mine = Optional.empty();
+
+    private Optional<Author> ensured = Optional.empty();
 
     /**
      * For one transaction.
@@ -29,25 +36,62 @@ public final class LedgerBook {
     /** The last entry's number and seal. */
     record Last(long number, String seal) {}
 
+    private static final String INSERT = """
+            INSERT INTO ledger_entry (number, at_epoch_ms, person_id, device_id, kind, entry_text, sha256)
+            VALUES (:number, :at, :person, :device, :kind, :text, :seal)
+            """;
+
     /** Writes the next entry and gives its number. */
     public long write(Author author, String kind, EntryText text) {
-        People.ensure(handle, author, now);
-        Last last = last(handle).orElse(new Last(0, Chain.BEFORE_ALL));
+        Entry entry = next(author, kind, text);
+        bind(handle.createUpdate(INSERT), entry).execute();
+        return entry.number();
+    }
+
+    /** Entries that are written together, which takes a third of the time of one by one. */
+    public final class Together {
+
+        private final PreparedBatch batch = handle.prepareBatch(INSERT);
+
+        /** Adds the next entry and gives its number. */
+        public long write(Author author, String kind, EntryText text) {
+            Entry entry = next(author, kind, text);
+            bind(batch, entry).add();
+            return entry.number();
+        }
+
+        /** Writes what was added; nothing that names these entries may be written before. */
+        public void done() {
+            batch.execute();
+        }
+    }
+
+    /** Entries that are written together. */
+    public Together together() {
+        return new Together();
+    }
+
+    private Entry next(Author author, String kind, EntryText text) {
+        if (!ensured.filter(author::equals).isPresent()) {
+            People.ensure(handle, author, now);
+            ensured = Optional.of(author);
+        }
+        Last last = mine.or(() -> last(handle)).orElse(new Last(0, Chain.BEFORE_ALL));
         Entry entry = new Entry(last.number() + 1, now, author.person(), author.device(), kind, text.text());
-        handle.createUpdate("""
-                        INSERT INTO ledger_entry (number, at_epoch_ms, person_id, device_id, kind, entry_text, sha256)
-                        VALUES (:number, :at, :person, :device, :kind, :text, :seal)
-                        """)
+        lastWritten = entry.number();
+        mine = Optional.of(new Last(lastWritten, Chain.seal(last.seal(), entry)));
+        return entry;
+    }
+
+    private <S extends SqlStatement<S>> S bind(S statement, Entry entry) {
+        return statement
                 .bind("number", entry.number())
                 .bind("at", entry.atEpochMs())
                 .bind("person", entry.person())
                 .bind("device", entry.device())
                 .bind("kind", entry.kind())
                 .bind("text", entry.text())
-                .bind("seal", Chain.seal(last.seal(), entry))
-                .execute();
-        lastWritten = entry.number();
-        return lastWritten;
+                .bind("seal", mine.orElseThrow().seal());
     }
 
     /** The number of what this transaction wrote last, 0 where it wrote nothing. */

@@ -15,6 +15,7 @@ import lyewright.records.store.Author;
 import lyewright.stock.LotStatus;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.SqlStatement;
 
 /** Lots and moves as they lie in their tables. */
 final class LotRows {
@@ -32,6 +33,23 @@ final class LotRows {
             SELECT m.*, e.at_epoch_ms, e.person_id, e.device_id,
               (SELECT c.number FROM stock_move c WHERE c.corrects_number = m.number) AS corrected_by
             FROM stock_move m JOIN ledger_entry e ON e.number = m.number
+            """;
+
+    static final String INSERT = """
+            INSERT INTO lot (id, item_id, own_code, supplier_id, supplier_lot, received_day, opened_day, best_before_day,
+              price_minor, price_currency, status, certificate_text, notes, entry_number)
+            VALUES (:id, :item, :code, :supplier, :supplierLot, :received, :opened, :bestBefore,
+              :minor, :currency, :status, :certificate, :notes, :entry)
+            """;
+
+    static final String INSERT_MOVE = """
+            INSERT INTO stock_move (number, lot_id, kind, milligrams, pieces, corrects_number, purpose, words, why)
+            VALUES (:number, :lot, :kind, :milligrams, :pieces, :corrects, :purpose, :words, :why)
+            """;
+
+    static final String HOLD = """
+            INSERT INTO lot_held (lot_id, since_number) VALUES (:lot, :number)
+            ON CONFLICT (lot_id) DO NOTHING
             """;
 
     private static final Pattern CODE = Pattern.compile("[0-9]{2}-([0-9]{1,9})");
@@ -120,25 +138,20 @@ final class LotRows {
     }
 
     void insert(String id, String itemId, LotSaid said, long entry) {
-        write(id, itemId, said, entry, """
-                INSERT INTO lot (id, item_id, own_code, supplier_id, supplier_lot, received_day, opened_day, best_before_day,
-                  price_minor, price_currency, status, certificate_text, notes, entry_number)
-                VALUES (:id, :item, :code, :supplier, :supplierLot, :received, :opened, :bestBefore,
-                  :minor, :currency, :status, :certificate, :notes, :entry)
-                """);
+        bound(handle.createUpdate(INSERT), id, itemId, said, entry).execute();
     }
 
     void update(String id, String itemId, LotSaid said, long entry) {
-        write(id, itemId, said, entry, """
+        bound(handle.createUpdate("""
                 UPDATE lot SET item_id = :item, own_code = :code, supplier_id = :supplier, supplier_lot = :supplierLot,
                   received_day = :received, opened_day = :opened, best_before_day = :bestBefore, price_minor = :minor,
                   price_currency = :currency, status = :status, certificate_text = :certificate, notes = :notes, entry_number = :entry
                 WHERE id = :id
-                """);
+                """), id, itemId, said, entry).execute();
     }
 
-    private void write(String id, String itemId, LotSaid said, long entry, String sql) {
-        handle.createUpdate(sql)
+    static <S extends SqlStatement<S>> S bound(S statement, String id, String itemId, LotSaid said, long entry) {
+        return statement
                 .bind("id", id)
                 .bind("item", itemId)
                 .bind("code", said.ownCode())
@@ -152,17 +165,25 @@ final class LotRows {
                 .bind("status", said.status().word())
                 .bind("certificate", said.certificate().map(MaterialText::of).orElse(null))
                 .bind("notes", said.notes())
-                .bind("entry", entry)
-                .execute();
+                .bind("entry", entry);
     }
 
     /** Writes a move in the ledger and beside it. */
     long move(LedgerBook book, Author author, String lotId, Counting counting, StockMove.Told told) {
+        long number = moved(book, author, lotId, counting, told);
+        noteHeld(lotId, number);
+        return number;
+    }
+
+    private long moved(LedgerBook book, Author author, String lotId, Counting counting, StockMove.Told told) {
         long number = book.write(author, StockEntries.MOVE, StockEntries.move(lotId, counting, told));
-        handle.createUpdate("""
-                        INSERT INTO stock_move (number, lot_id, kind, milligrams, pieces, corrects_number, purpose, words, why)
-                        VALUES (:number, :lot, :kind, :milligrams, :pieces, :corrects, :purpose, :words, :why)
-                        """)
+        bound(handle.createUpdate(INSERT_MOVE), number, lotId, counting, told).execute();
+        return number;
+    }
+
+    static <S extends SqlStatement<S>> S bound(
+            S statement, long number, String lotId, Counting counting, StockMove.Told told) {
+        return statement
                 .bind("number", number)
                 .bind("lot", lotId)
                 .bind("kind", told.kind().word())
@@ -171,10 +192,7 @@ final class LotRows {
                 .bind("corrects", told.corrects().orElse(null))
                 .bind("purpose", told.purpose())
                 .bind("words", told.words())
-                .bind("why", told.why())
-                .execute();
-        noteHeld(lotId, number);
-        return number;
+                .bind("why", told.why());
     }
 
     /** Whether a lot holds something, which a move may change either way. */
@@ -189,10 +207,7 @@ final class LotRows {
                     .bind("lot", lotId)
                     .execute();
         } else {
-            handle.createUpdate("""
-                            INSERT INTO lot_held (lot_id, since_number) VALUES (:lot, :number)
-                            ON CONFLICT (lot_id) DO NOTHING
-                            """).bind("lot", lotId).bind("number", number).execute();
+            handle.createUpdate(HOLD).bind("lot", lotId).bind("number", number).execute();
         }
     }
 

@@ -47,18 +47,24 @@ public final class NamedMaterials {
         }
     }
 
-    /** What a name means. */
+    /** What a name means; where no word of it is known, what is spelt much like it. */
     public Meant of(String name) {
+        Meant named = inWords(name);
+        return named.all().isEmpty()
+                ? new Meant(names.meant(name).stream().map(this::named).toList(), false)
+                : named;
+    }
+
+    /** What a name means in so many words. */
+    Meant inWords(String name) {
         Optional<OwnMaterial> own = names.own(name);
         if (own.isPresent()) {
             return new Meant(List.of(own(own.get())), true);
         }
-        Optional<Alkali> alkali = MaterialNames.alkali(name);
-        if (alkali.isPresent()) {
-            return new Meant(List.of(alkali(alkali.get())), true);
-        }
-        List<ItemSaid> all = names.meant(name).stream().map(this::named).toList();
-        return new Meant(all, !names.isOnlySpeltLike(name));
+        return MaterialNames.alkali(name)
+                .map(alkali -> new Meant(List.of(alkali(alkali)), true))
+                .orElseGet(() ->
+                        new Meant(names.inWords(name).stream().map(this::named).toList(), true));
     }
 
     private static ItemSaid alkali(Alkali alkali) {

@@ -78,12 +78,13 @@ final class RowMaterials {
         if (said.identity().materialKey().isPresent()) {
             return made(said, seller, problems, false, List.of());
         }
-        NamedMaterials.Meant meant = read.computeIfAbsent(StockImport.read(said.name()), name -> names.of(said.name()));
+        NamedMaterials.Meant meant =
+                read.computeIfAbsent(StockImport.read(said.name()), name -> names.inWords(said.name()));
         List<ItemSaid> fitting = meant.all().stream()
                 .filter(item ->
                         said.kind().filter(kind -> !fits(kind, item.kind())).isEmpty())
                 .toList();
-        if (fitting.size() == 1 && meant.sure()) {
+        if (fitting.size() == 1) {
             return found(said, fitting.get(0), seller, problems, ofLot);
         }
         if (!meant.all().isEmpty() && said.kind().isEmpty()) {
@@ -117,7 +118,7 @@ final class RowMaterials {
                 ? Optional.of(new Meant(
                         keyed.get(),
                         false,
-                        true,
+                        false,
                         List.of(new Problem(
                                 "name",
                                 "'" + said.name() + "' is taken for '" + there + "', which the cupboard has",

@@ -4,10 +4,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import lyewright.formula.NameRules;
 import lyewright.records.ledger.LedgerBook;
-import lyewright.records.material.MaterialText;
 import lyewright.records.people.Deed;
 import lyewright.records.people.Roles;
 import lyewright.records.people.Signed;
@@ -24,6 +22,9 @@ import org.jdbi.v3.core.Handle;
 public final class StockImport {
 
     private static final String PURPOSE = "read in from a file";
+
+    /** So many lots wait in memory to be written; more of them make it no faster. */
+    private static final int TOGETHER = 500;
 
     private final Database database;
 
@@ -76,20 +77,14 @@ public final class StockImport {
             items.insert(item, now);
             Signed.sign(handle, database, Deed.kept(Deed.Thing.STOCKED_MATERIAL), Signed.Subject.of(item.id()));
         });
-        LotRows lots = new LotRows(handle);
         LedgerBook book = new LedgerBook(handle, now);
-        plan.lots().forEach(lot -> write(lots, book, author, lot));
-    }
-
-    /** The plan has looked at everything that receiving a delivery looks at; to ask again for each lot took twice the time. */
-    private void write(LotRows lots, LedgerBook book, Author author, ImportPlan.Coming lot) {
-        String id = database.newId();
-        String item = lot.item().id();
-        Optional<String> certificate = lot.said().certificate().map(MaterialText::of);
-        long entry = book.write(author, StockEntries.LOT, StockEntries.lot(id, item, lot.said(), certificate));
-        lots.insert(id, item, lot.said(), entry);
-        StockMove.Told told = StockMove.Told.of(MoveKind.RECEIPT, lot.amount()).withPurpose(PURPOSE);
-        lots.move(book, author, id, lot.item().said().counting(), told);
+        for (int from = 0; from < plan.lots().size(); from += TOGETHER) {
+            LotsTogether some = new LotsTogether(handle, book);
+            plan.lots()
+                    .subList(from, Math.min(from + TOGETHER, plan.lots().size()))
+                    .forEach(lot -> some.add(author, database.newId(), lot, PURPOSE));
+            some.write();
+        }
     }
 
     private static void insert(Handle handle, Supplier supplier, long now) {

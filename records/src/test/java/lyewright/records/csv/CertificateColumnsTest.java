@@ -165,7 +165,7 @@ class CertificateColumnsTest extends Workbench {
                         own code;material;kind;received;amount;SV;SV uncertainty;iodine value;water
                         A;Castor oil;oil;25.11.2026;2,5 kg;180,5 mg KOH/g;± 1,0;82,5 to 90;0,25 %
                         """).troubles()).isEmpty();
-        OwnMaterial own = there().get("A");
+        OwnMaterial own = Optional.ofNullable(there().get("A")).orElseThrow();
         assertThat(own.saponificationValue()).isEqualTo(figure("180.5 ± 1.0"));
         assertThat(own.iodineValue()).isEqualTo(figure("82.5 to 90"));
         assertThat(own.water()).isEqualTo(figure("0.25"));

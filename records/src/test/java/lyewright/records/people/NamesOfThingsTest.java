@@ -27,7 +27,7 @@ class NamesOfThingsTest extends Workbench {
                 .orThrow()
                 .id();
         String jug = records.equipment()
-                .addJug("Blue jug", WrittenMass.ofGrams("210"), JugUse.values()[0])
+                .addJug("Blue jug", WrittenMass.ofGrams("210"), JugUse.LYE_JUG)
                 .orThrow()
                 .id();
         String own = records.materials()

@@ -453,13 +453,14 @@ final class NotebookRecipe {
 
     /** Water typed beside a weighed stock lye is what goes in with it; the recipe's water is both, and a remark says so. */
     private WaterRule withLye(WaterRule said) {
-        if (stock == null || !(said instanceof WaterRule.Weight jug) || !water.isSaid()) {
+        AlkaliChoice.Stock lye = stock;
+        if (lye == null || !(said instanceof WaterRule.Weight jug) || !water.isSaid()) {
             return said;
         }
         BigDecimal lyesOwn = materials
-                .own(stock.key())
+                .own(lye.key())
                 .flatMap(OwnMaterial::strength)
-                .map(strength -> waterOf(stock, strength))
+                .map(strength -> waterOf(lye, strength))
                 .orElse(BigDecimal.ZERO);
         WaterRule both = NotebookWater.withLye(said, lyesOwn);
         if (both instanceof WaterRule.Weight all && !all.equals(said)) {

@@ -14,7 +14,7 @@ import lyewright.measure.Outcome;
 public record Purities(Optional<Figure> sodium, Optional<Figure> potassium) {
 
     /** Under this a product is a solution or a slip of the pen, percent; this project's own rule. */
-    private static final double LEAST_SOLD = 50;
+    public static final double LEAST_SOLD = 50;
 
     /** Neither given. */
     public static final Purities ASSUMED = new Purities(Optional.empty(), Optional.empty());

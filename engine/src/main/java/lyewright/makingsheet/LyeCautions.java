@@ -3,6 +3,7 @@ package lyewright.makingsheet;
 import java.util.List;
 import lyewright.chemistry.Solutions;
 import lyewright.formula.AlkaliChoice;
+import lyewright.formula.Purities;
 import lyewright.formula.ResolvedFormula.AdditionPart;
 import lyewright.formula.Stage;
 import lyewright.makingsheet.Caution.Level;
@@ -90,7 +91,18 @@ final class LyeCautions {
             }
             double percent = 100 * facts.formula.purities().fraction(alkali);
             double unusual = alkali.assumedPurity().low() - BELOW_USUAL;
-            if (facts.formula.alkali().stock().isEmpty() && percent < unusual) {
+            if (facts.formula.alkali().stock().isPresent()) {
+                continue;
+            }
+            if (percent < Purities.LEAST_SOLD) {
+                found.add(new Caution(
+                        "purity-impossible",
+                        Level.STOP,
+                        "A purity of {} % is no {} that is sold as such: if it is purer, this weighs far too much of it.",
+                        "Read it off the tub again, in percent; a solution is written as a stock lye.",
+                        "INRS sheet 20; Simmons and Appleton 1908 (docs/sources.md)",
+                        List.of(Caution.tenths(percent), name(alkali))));
+            } else if (percent < unusual) {
                 found.add(new Caution(
                         "purity-unusual",
                         Level.CARE,
@@ -99,11 +111,15 @@ final class LyeCautions {
                         "INRS sheet 20; Simmons and Appleton 1908 (docs/sources.md)",
                         List.of(
                                 Caution.tenths(percent),
-                                alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide",
+                                name(alkali),
                                 Caution.whole(alkali.assumedPurity().low()),
                                 Caution.whole(alkali.assumedPurity().high()))));
             }
         }
+    }
+
+    private static String name(Alkali alkali) {
+        return alkali == Alkali.SODIUM ? "sodium hydroxide" : "potassium hydroxide";
     }
 
     static void alkaliTakenAsWeighed(SheetFacts facts, List<Caution> found) {

@@ -141,7 +141,9 @@ public record MakingSheet(
      * @return some plain sentences
      */
     public String howSure() {
-        return SuperfatWords.of(band, FreeAlkaliCautions.leaner(band, portions));
+        String words = SuperfatWords.of(band, FreeAlkaliCautions.leaner(band, portions));
+        // a sheet that something else stops is called safe in nothing
+        return stopped() ? words.replaceFirst("^Safe as to alkali\\.", "Not to be made as it stands.") : words;
     }
 
     /**

@@ -290,6 +290,12 @@ public final class AFormula {
         return this;
     }
 
+    /** Sodium hydroxide of a purity that nobody could type as such, as a lot's certificate once could say. */
+    public AFormula certifiedSodium(double percent) {
+        purities = new Purities(Optional.of(Figure.exact(percent, "a certificate")), purities.potassium());
+        return this;
+    }
+
     /** As on the command line: {@code naoh=98.5,koh=90}. */
     public AFormula purities(String text) {
         purities = Purities.parse(text).orThrow();

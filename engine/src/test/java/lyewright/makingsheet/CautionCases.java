@@ -132,6 +132,10 @@ final class CautionCases {
                 bar().mixed("50 %", "50 %", AlkaliChoice.Basis.MOLES).purities("naoh=98"));
         care("purity-unusual", "soda of 88.9 %", bar().purities("naoh=88.9"));
         none("purity-unusual", "soda of 89 %", bar().purities("naoh=89"));
+        stop("purity-impossible", "soda of 9.85 %, a slipped point", bar().certifiedSodium(9.85));
+        stop("purity-impossible", "soda of 49.9 %", bar().certifiedSodium(49.9));
+        none("purity-impossible", "soda of 50 %", bar().purities("naoh=50"));
+        none("purity-unusual", "so low that the graver caution says it", bar().certifiedSodium(9.85));
         care("purity-unusual", "potash of 79.9 %", bar().potassium().purities("koh=79.9"));
         none(
                 "purity-unusual",

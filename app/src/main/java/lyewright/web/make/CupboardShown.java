@@ -3,7 +3,7 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Names;
@@ -29,7 +29,7 @@ import lyewright.words.VariantWords;
  * @param certified what the certificates of these lots do; empty where none has one
  * @param picking how lots are picked by hand; empty where there is nothing to pick
  * @param paper the lots that are taken, as they stand on paper
- * @param token of the form by which all of it is taken; empty where it cannot be
+ * @param taking the form by which all of it is taken; empty where it cannot be
  */
 public record CupboardShown(
         boolean enough,
@@ -40,7 +40,7 @@ public record CupboardShown(
         Optional<Certified> certified,
         Optional<Picking> picking,
         List<Labelled> paper,
-        Optional<String> token) {
+        Optional<Taking> taking) {
 
     /** Each takes as long as drawing the band. */
     private static final int MOST_GAINS = 3;
@@ -53,6 +53,14 @@ public record CupboardShown(
         lines = List.copyOf(lines);
         paper = List.copyOf(paper);
     }
+
+    /**
+     * The form by which all of it is taken.
+     *
+     * @param token of the form: of all pages that show the same state of things, one takes
+     * @param before when it was taken last, in a sentence; empty where it never was
+     */
+    public record Taking(String token, String before) {}
 
     /**
      * A material.
@@ -83,7 +91,8 @@ public record CupboardShown(
     public record Certified(boolean on, boolean several, String says, String address) {}
 
     /** What the cupboard has for a sheet; nothing to say where it has never held anything that the sheet weighs. */
-    static Optional<CupboardShown> of(MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units) {
+    static Optional<CupboardShown> of(
+            MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units, Supplier<Taking> taking) {
         Cupboard cupboard = taken.cupboard();
         LotWords words = new LotWords(units);
         List<Line> lines = cupboard.lines().stream()
@@ -101,9 +110,7 @@ public record CupboardShown(
                         certified(taken.figures(), choice),
                         Picking.of(taken, choice, words),
                         words.onPaper(cupboard),
-                        TakePages.isTakeable(taken, sheet.stopped())
-                                ? Optional.of(UUID.randomUUID().toString())
-                                : Optional.empty()));
+                        TakePages.isTakeable(taken, sheet.stopped()) ? Optional.of(taking.get()) : Optional.empty()));
     }
 
     /** Whose certificates a sheet is reckoned with, in a sentence; empty where it is not, or none counts. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
@@ -60,7 +61,7 @@ public record MakeAnswer(
             MakeChoice.OUT,
             MakeChoice.IN);
 
-    static MakeAnswer of(Bench bench, boolean inPlace) {
+    static MakeAnswer of(Bench bench, boolean inPlace, Supplier<CupboardShown.Taking> taking) {
         Optional<MakingSheet> sheet = value(bench.sheet());
         Optional<Outcome<Swap>> swap =
                 sheet.filter(made -> Swap.isAsked(bench.choice())).map(made -> Swap.of(bench, made));
@@ -76,8 +77,8 @@ public record MakeAnswer(
                 bench.workshop().paper(),
                 sheet.map(made -> SheetShown.of(made, bench.choice(), bench.workshop())),
                 sheet.flatMap(made -> bench.taken()
-                        .flatMap(taken ->
-                                CupboardShown.of(made, taken, bench.choice(), WorkshopUnits.of(bench.workshop())))),
+                        .flatMap(taken -> CupboardShown.of(
+                                made, taken, bench.choice(), WorkshopUnits.of(bench.workshop()), taking))),
                 NewerFigures.of(bench.version().formula(), bench.names()),
                 newest,
                 bench.recipe().draftId().isPresent(),

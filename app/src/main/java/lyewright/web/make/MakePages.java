@@ -52,6 +52,7 @@ public final class MakePages implements Feature {
 
     private final Shop shop;
     private final Workbench workbench;
+    private final TakePages take;
 
     /**
      * Make, in a workshop.
@@ -61,6 +62,7 @@ public final class MakePages implements Feature {
     public MakePages(Shop shop) {
         this.shop = shop;
         this.workbench = new Workbench(shop);
+        this.take = new TakePages(shop, workbench);
     }
 
     @Override
@@ -72,7 +74,7 @@ public final class MakePages implements Feature {
         routes.post(ADDRESS + "/printed", this::printed);
         routes.post(ADDRESS + "/own-figures", this::takeFiguresOver);
         routes.post(ADDRESS + "/draft", this::draft);
-        new TakePages(shop, workbench).routes(routes);
+        take.routes(routes);
     }
 
     private void show(Context ctx) {
@@ -86,7 +88,7 @@ public final class MakePages implements Feature {
         }
         Bench bench = workbench.lay(choice);
         boolean inPlace = Answers.isInPlace(ctx);
-        MakeAnswer answer = MakeAnswer.of(bench, inPlace);
+        MakeAnswer answer = MakeAnswer.of(bench, inPlace, () -> take.taking(bench));
         if (inPlace) {
             ctx.header("HX-Replace-Url", ADDRESS + "?" + bench.choice().query());
             if (answer.sheet().isEmpty()) {

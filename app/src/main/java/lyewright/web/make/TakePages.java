@@ -8,11 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.people.Person;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
+import lyewright.records.stock.TakenBefore;
 import lyewright.records.stock.Taking;
 import lyewright.stock.Allocation.Taken;
 import lyewright.stock.Cupboard;
@@ -21,6 +24,7 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
 import lyewright.web.Visitor;
+import lyewright.words.Dates;
 import lyewright.words.Sentences;
 
 /**
@@ -33,6 +37,8 @@ final class TakePages {
     static final String TAKEN = "taken";
 
     static final String TAKEN_BACK = "taken-back";
+
+    private static final String SHORT = "short";
 
     private static final String TAKE = MakePages.ADDRESS + "/take";
     private static final String BACK = MakePages.ADDRESS + "/take-back";
@@ -63,17 +69,37 @@ final class TakePages {
                         .anyMatch(line -> !line.allocation().taken().isEmpty());
     }
 
+    /**
+     * The form of a sheet. Its token counts what was taken for the version before, so that of two windows, or of a page and what Back
+     * shows of it, only one takes: whoever wants it twice is told of the first and takes for another batch.
+     */
+    CupboardShown.Taking taking(Bench bench) {
+        String tokens = "take-" + bench.recipe().id() + "-" + bench.version().number() + "-";
+        TakenBefore before = shop.records().lots().takenBefore(tokens);
+        return new CupboardShown.Taking(
+                tokens + before.times(), before.last().map(this::before).orElse(""));
+    }
+
+    private String before(StockMove last) {
+        String who = shop.records()
+                .people()
+                .find(last.author().person())
+                .map(Person::name)
+                .orElse("somebody who is not known");
+        return "It was taken for this version on " + Dates.minute(last.at(), shop.clock()) + " by " + who
+                + (last.correctedBy().isPresent() ? ", and taken back." : ".");
+    }
+
     private void take(Context ctx) {
         Bench bench = workbench.lay(MakeChoice.of(ctx.formParamMap()));
-        FromCupboard taken = bench.taken()
-                .filter(found -> isTakeable(
-                        found,
-                        bench.sheet().problems().isEmpty()
-                                && bench.sheet().orThrow().stopped()))
-                .orElseThrow(() -> new Refused(
-                        409,
-                        "Nothing was taken: the cupboard has not, or not any more, all that this sheet weighs.",
-                        "Look at the sheet again: it says what is short."));
+        boolean stopped = bench.sheet() instanceof Outcome.Ok<MakingSheet> ok
+                && ok.value().stopped();
+        Optional<FromCupboard> there = bench.taken().filter(found -> isTakeable(found, stopped));
+        if (there.isEmpty()) {
+            Answers.seeOther(ctx, address(bench.choice()) + "&" + TAKEN + "=" + SHORT);
+            return;
+        }
+        FromCupboard taken = there.get();
         Outcome<RecipeVersion> kept = shop.records()
                 .recipes()
                 .markMade(bench.recipe().id(), bench.version().number());
@@ -149,11 +175,18 @@ final class TakePages {
             return Optional.of(Notice.of("All of it is back in the cupboard. The ledger keeps both."));
         }
         String typed = Optional.ofNullable(ctx.queryParam(TAKEN)).orElse("");
+        if (typed.equals(SHORT)) {
+            return Optional.of(
+                    Notice.of(
+                            "Nothing was taken: the cupboard has not, or not any more, all that this sheet weighs. Below it says what is short."));
+        }
         List<Long> moves = moves(typed);
         if (moves.isEmpty()) {
             return typed.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(Notice.of("This was taken from the cupboard already, once."));
+                    : Optional.of(
+                            Notice.of(
+                                    "Nothing was taken now, for it was taken already since that page was shown. For another batch, take it again below."));
         }
         String says = "What this sheet weighs was taken from the cupboard: "
                 + (moves.size() == 1 ? "one lot has" : moves.size() + " lots have") + " a line in the ledger.";

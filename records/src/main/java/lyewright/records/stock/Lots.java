@@ -114,6 +114,16 @@ public final class Lots {
     }
 
     /**
+     * What was taken by forms whose tokens begin alike, so that a page can say that it was taken already.
+     *
+     * @param tokens the beginning
+     * @return how often, and the last move
+     */
+    public TakenBefore takenBefore(String tokens) {
+        return database.read(handle -> new LotRows(handle).takenBefore(tokens));
+    }
+
+    /**
      * Takes from lots: all of it or nothing. Refused where a lot holds less, is refused or in quarantine.
      *
      * @param author who does it

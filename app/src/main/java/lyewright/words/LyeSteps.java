@@ -36,7 +36,9 @@ final class LyeSteps {
     }
 
     String dissolve() {
-        List<Weighing> wet = view.where(line -> line.inLyeJug() && line.kind() != BatchLine.Kind.ALKALI);
+        List<Weighing> wet = view.where(line -> line.inLyeJug() && line.kind() != BatchLine.Kind.ALKALI).stream()
+                .filter(weighing -> weighing.weigh().grams() > 0)
+                .toList();
         String what = StepWords.list(view.where(line -> line.kind() == BatchLine.Kind.ALKALI), units);
         if (stock()) {
             return wet.isEmpty()

@@ -56,11 +56,17 @@ final class MadeStrength {
         return percent > holds && !sure
                 ? Optional.of(new Problem(
                         "sure",
-                        told + ", and water at 20 °C holds " + Figures.upTo(holds, 0)
-                                + " %: some comes out again as it cools",
+                        told + ", about what water at 20 °C holds (" + held(strength.alkali(), holds)
+                                + "): in a cool room some may come out, and what you pour is weaker",
                         "take " + more(pure, KEEPS, water, whole) + " of water for a lye of " + Figures.upTo(KEEPS, 0)
-                                + " %; if it is dissolved and you keep it warm, tick below that it is"))
+                                + " %; if yours stays clear, tick below that it does"))
                 : Optional.empty();
+    }
+
+    /** For soda two tables differ, the CRC Handbook's 98th edition and an encyclopedia (docs/sources.md). */
+    private static String held(Alkali alkali, double percent) {
+        String one = Figures.upTo(percent, 0);
+        return alkali == Alkali.SODIUM ? one + " to 52 % by source, and 50 % freezes at about 14 °C" : one + " %";
     }
 
     /** How much water brings it to a strength, in whole grams, never too little. */

@@ -57,6 +57,7 @@ final class EntryWords {
             case "lot" -> said(facts, lot);
             case "stock move" -> moved(facts, lot);
             case "lot document" -> document(facts, lot);
+            case "restore" -> restored(facts);
             default -> other(entry.kind(), facts);
         };
         return new LedgerPage.Line(
@@ -182,6 +183,14 @@ final class EntryWords {
 
     private static long number(String text) {
         return text.matches("-?[0-9]{1,18}") ? Long.parseLong(text) : 0;
+    }
+
+    private static String restored(Map<String, String> facts) {
+        String from = facts.getOrDefault("lost from", "");
+        String to = facts.getOrDefault("lost to", "");
+        return "A backup was put back that did not know "
+                + (from.equals(to) ? "entry " + from : "entries " + from + " to " + to)
+                + " of the ledger as it was; codes that their lots had are not given again";
     }
 
     private static String other(String kind, Map<String, String> facts) {

@@ -18,10 +18,15 @@ import lyewright.chain.Chain;
 import lyewright.measure.Outcome;
 import lyewright.records.RecordsTrouble;
 import lyewright.records.file.FileShelf;
+import lyewright.records.ledger.EntryText;
 import lyewright.records.ledger.Head;
 import lyewright.records.ledger.Ledger;
+import lyewright.records.ledger.LedgerBook;
+import lyewright.records.stock.CodesGiven;
+import lyewright.records.store.Author;
 import lyewright.records.store.Database;
 import lyewright.records.store.Staging;
+import org.jdbi.v3.core.Handle;
 
 /**
  * Everything in one file, and back. A backup is of one moment, whatever is written meanwhile. It is checked wholly before anything is
@@ -127,11 +132,25 @@ public final class Backups {
         });
         try {
             Head none = new Head(0, Chain.BEFORE_ALL);
-            return new Overtaken(
-                    here, file.manifest().ledger().orElse(none), file.ledger().common(seals));
+            long common = file.ledger().common(seals);
+            Head told = isToldOfLater(common)
+                    ? here
+                    : new Head(common, common == 0 ? Chain.BEFORE_ALL : seals.get((int) common - 1));
+            return new Overtaken(told, file.manifest().ledger().orElse(none), common);
         } catch (IOException e) {
             throw unpacking(e);
         }
+    }
+
+    /** Whether the ledger goes on from an entry with anything but restores: undoing one of those loses nothing. */
+    private boolean isToldOfLater(long number) {
+        return database.read(handle ->
+                handle.createQuery("SELECT count(*) FROM ledger_entry WHERE number > :number AND kind <> :restore")
+                                .bind("number", number)
+                                .bind("restore", CodesGiven.RESTORE)
+                                .mapTo(Long.class)
+                                .one()
+                        > 0);
     }
 
     /**
@@ -155,7 +174,7 @@ public final class Backups {
                 return file.check().then(contents -> {
                     Overtaken overtaken = overtaken(file);
                     return overtaken.lost() == 0 || overNewer
-                            ? restore(file, contents)
+                            ? restore(file, contents, overtaken)
                             : Outcome.refused(
                                     "this backup does not know " + overtaken.entries() + ", which would be lost",
                                     "say that they may be, or use a newer backup; nothing was touched");
@@ -164,7 +183,7 @@ public final class Backups {
         });
     }
 
-    private Outcome<Restored> restore(BackupFile file, BackupContents contents) {
+    private Outcome<Restored> restore(BackupFile file, BackupContents contents, Overtaken overtaken) {
         try {
             Files.createDirectories(workplace);
             if (Files.getFileStore(workplace).getUsableSpace() / 3 < contents.bytes()) {
@@ -172,7 +191,7 @@ public final class Backups {
                         "there is not enough room on the disk to put this backup back", "make room and try again");
             }
             try (Staging staging = Staging.in(workplace, file.manifest().schema())) {
-                return new RowReader(file, staging).read().then(rows -> swap(file, staging, contents));
+                return new RowReader(file, staging).read().then(rows -> swap(file, staging, contents, overtaken));
             }
         } catch (IOException e) {
             throw unpacking(e);
@@ -182,16 +201,35 @@ public final class Backups {
     }
 
     /** The files first: they harm nobody while nothing says that they are there. */
-    private Outcome<Restored> swap(BackupFile file, Staging staging, BackupContents contents) {
+    private Outcome<Restored> swap(BackupFile file, Staging staging, BackupContents contents, Overtaken overtaken) {
         try {
             Optional<Path> before = keepWhatIsThere();
             file.putFiles(shelf);
             staging.update();
-            database.replaceAll(TableOrder.TABLES, staging);
+            Head head = database.read(Ledger::head);
+            String codes = database.read(CodesGiven::last);
+            database.replaceAll(TableOrder.TABLES, staging, handle -> {
+                if (overtaken.lost() > 0 || !CodesGiven.areKnown(handle, codes)) {
+                    tell(handle, overtaken.common(), head, codes);
+                }
+            });
             return Outcome.ok(new Restored(contents, before));
         } catch (IOException e) {
             throw unpacking(e);
         }
+    }
+
+    /** What is lost can be told by nobody else: the backup does not know of it, and jars with its codes stand on the shelf. */
+    private void tell(Handle handle, long common, Head head, String codes) {
+        new LedgerBook(handle, database.now())
+                .write(
+                        Author.DESK,
+                        CodesGiven.RESTORE,
+                        new EntryText()
+                                .with("lost from", common + 1)
+                                .with("lost to", head.number())
+                                .with("lost head", head.seal())
+                                .with(CodesGiven.CODES, codes));
     }
 
     private static RecordsTrouble unpacking(IOException e) {

@@ -55,6 +55,7 @@ final class ImportPlan {
 
     List<StockVerdict> judge(List<StockRow> rows) {
         known.codes().forEach(codes::taken);
+        known.lostCodes().forEach(codes::taken);
         // codes that the file itself gives are not given to others
         rows.forEach(row -> {
             if (row.what() instanceof StockRow.OfLot of) {

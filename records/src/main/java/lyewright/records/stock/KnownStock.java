@@ -1,6 +1,7 @@
 package lyewright.records.stock;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -20,8 +21,11 @@ final class KnownStock {
     private final Map<String, LotThere> byCode = new HashMap<>();
     private final Map<Sameness, LotThere> bySameness = new HashMap<>();
 
+    private List<String> lostCodes = List.of();
+
     static KnownStock read(Handle handle) {
         KnownStock known = new KnownStock();
+        known.lostCodes = CodesGiven.lost(handle);
         Suppliers.listed(handle).forEach(known::add);
         new ItemRows(handle).list().forEach(known::add);
         handle.createQuery("""
@@ -47,6 +51,11 @@ final class KnownStock {
                 })
                 .forEach(known::add);
         return known;
+    }
+
+    /** Codes that stand on jars of lots that a restore lost. */
+    List<String> lostCodes() {
+        return lostCodes;
     }
 
     void add(Supplier supplier) {

@@ -2,6 +2,7 @@ package lyewright.records.stock;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +20,14 @@ final class LotCodes {
         if (parts.matches()) {
             last.merge(parts.group(1), Long.parseLong(parts.group(2)), Math::max);
         }
+    }
+
+    /** The last one of each year. */
+    List<String> last() {
+        return last.entrySet().stream()
+                .map(year -> year.getKey() + "%04d".formatted(year.getValue()))
+                .sorted()
+                .toList();
     }
 
     /** The next one of a year. */

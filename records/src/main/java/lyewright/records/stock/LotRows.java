@@ -7,8 +7,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lyewright.records.ledger.LedgerBook;
 import lyewright.records.material.MaterialText;
 import lyewright.records.store.Author;
@@ -51,8 +49,6 @@ final class LotRows {
             INSERT INTO lot_held (lot_id, since_number) VALUES (:lot, :number)
             ON CONFLICT (lot_id) DO NOTHING
             """;
-
-    private static final Pattern CODE = Pattern.compile("[0-9]{2}-([0-9]{1,9})");
 
     private final Handle handle;
 
@@ -123,18 +119,13 @@ final class LotRows {
 
     /** The code after the last one of a year. */
     String nextCode(LocalDate received) {
-        String year = "%02d-".formatted(received.getYear() % 100);
-        long last = handle
-                .createQuery("SELECT own_code FROM lot WHERE own_code LIKE :year")
-                .bind("year", year + "%")
+        LotCodes codes = new LotCodes();
+        handle.createQuery("SELECT own_code FROM lot WHERE own_code LIKE :year")
+                .bind("year", "%02d-%%".formatted(received.getYear() % 100))
                 .mapTo(String.class)
-                .stream()
-                .map(CODE::matcher)
-                .filter(Matcher::matches)
-                .mapToLong(code -> Long.parseLong(code.group(1)))
-                .max()
-                .orElse(0);
-        return year + "%04d".formatted(last + 1);
+                .forEach(codes::taken);
+        CodesGiven.lost(handle).forEach(codes::taken);
+        return codes.next(received);
     }
 
     void insert(String id, String itemId, LotSaid said, long entry) {

@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import lyewright.measure.Outcome;
 import org.jdbi.v3.core.Handle;
@@ -89,11 +90,18 @@ public final class Database implements AutoCloseable {
         return ids.next();
     }
 
-    /** Puts the rows of a staging in the place of all rows of these tables, which come after those they refer to. */
-    public void replaceAll(List<String> tables, Staging staging) {
+    /**
+     * Puts the rows of a staging in the place of all rows of these tables, which come after those they refer to.
+     *
+     * @param tables which
+     * @param staging the rows
+     * @param then what else is written in the same transaction
+     */
+    public void replaceAll(List<String> tables, Staging staging, Consumer<Handle> then) {
         write(handle -> {
             try {
                 replace(handle.getConnection(), tables, staging);
+                then.accept(handle);
                 return true;
             } catch (SQLException e) {
                 throw meaning(e);

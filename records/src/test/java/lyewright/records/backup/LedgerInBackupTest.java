@@ -21,6 +21,7 @@ import lyewright.records.Records;
 import lyewright.records.Tinkering;
 import lyewright.records.Workbench;
 import lyewright.records.file.FileShelf;
+import lyewright.records.stock.Arrival;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.LotDocument;
 import lyewright.records.stock.MoveKind;
@@ -190,8 +191,38 @@ class LedgerInBackupTest extends Workbench {
                 .satisfies(problem -> assertThat(problem.what()).contains("entry 10 of the ledger"));
         assertThat(Filled.everything(place)).isEqualTo(before);
         records.backups().restoreOverNewer(backup).orThrow();
-        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES);
+        // one more than the backup has: it tells what was lost
+        assertThat(records.ledger().head().number()).isEqualTo(Stocked.ENTRIES + 1);
+        assertThat(records.ledger().entries(Stocked.ENTRIES + 1, 1).get(0).text())
+                .contains("\"lost from\":10")
+                .contains("\"lost to\":10")
+                .contains("26-0002");
         assertThat(records.ledger().verify(Optional.empty()).isWhole()).isTrue();
+    }
+
+    /** The jar of the lot that the backup does not know has its code still. */
+    @Test
+    void a_code_of_a_lot_that_a_restore_lost_is_not_given_again() throws IOException {
+        Filled.fill(records);
+        Path backup = backup();
+        KeptLot wrappers = records.lots().findCode("26-0002").orElseThrow();
+        String lost = another(wrappers);
+
+        records.backups().restoreOverNewer(backup).orThrow();
+        records.backups().restoreOverNewer(backup).orThrow();
+
+        assertThat(records.lots().findCode(lost)).isEmpty();
+        assertThat(another(wrappers)).isGreaterThan(lost);
+    }
+
+    private String another(KeptLot like) {
+        Arrival arrival = new Arrival(like.itemId(), like.said().withCode(""), 10);
+        return records.lots()
+                .receive(records.author(), "", List.of(arrival))
+                .orThrow()
+                .get(0)
+                .said()
+                .ownCode();
     }
 
     @Test

@@ -18,6 +18,8 @@ final class Amounts {
     private static final double OUNCES_IN_POUND = 16;
     private static final Pattern PRICE = Pattern.compile("[0-9]{1,9}(?:[.,][0-9]{1,3})?");
 
+    private static final Pattern THOUSAND_OR_ONE = Pattern.compile("[1-9][0-9]{0,2}[.,][0-9]{3}");
+
     private Amounts() {}
 
     /** An amount in the workshop's units: {@code 1.25 kg}, {@code 84 g}, {@code 50 pieces}. */
@@ -85,6 +87,11 @@ final class Amounts {
             return Outcome.ok(Optional.empty());
         }
         String text = bare(typed.strip(), currency);
+        if (Price.digits(currency) < 3 && THOUSAND_OR_ONE.matcher(text).matches()) {
+            return Outcome.refused(
+                    "that may be thousands or a price with three decimals",
+                    "write it without what parts thousands, as in 1000, or as in 1.00");
+        }
         return PRICE.matcher(text).matches()
                 ? Price.of(new BigDecimal(text.replace(',', '.')), currency)
                         .then(price -> Outcome.ok(Optional.of(price)))

@@ -14,6 +14,7 @@ import lyewright.records.stock.Counting;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotDays;
 import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Lot;
@@ -155,6 +156,16 @@ final class CupboardView {
                 calls.add(new Call(called, address, "is refused; " + left + " to send back or throw away", false));
             } else if (lot.isExpired(today)) {
                 calls.add(new Call(called, address, "is past its best before; " + left + " left", true));
+            } else if (lot.bestBefore()
+                    .flatMap(day -> LotDays.neverSoLong(kept.said().received(), day))
+                    .isPresent()) {
+                // nobody may type it any more; what was kept before would never be old
+                calls.add(new Call(
+                        called,
+                        address,
+                        "is best before " + Dates.day(lot.bestBefore().orElseThrow())
+                                + ", which is hardly meant: correct it",
+                        true));
             } else if (lot.status() == LotStatus.QUARANTINE) {
                 calls.add(new Call(called, address, "is in quarantine: look at it, then say what it is", false));
             } else if (lot.bestBefore()

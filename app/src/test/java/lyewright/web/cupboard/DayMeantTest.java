@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import lyewright.records.stock.Arrival;
+import lyewright.records.stock.Identity;
+import lyewright.records.stock.ItemKind;
+import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.LotSaid;
 import org.junit.jupiter.api.Test;
 
 /** A best before or a day of coming that is hardly meant: 2062 for 2026. */
@@ -52,6 +58,22 @@ class DayMeantTest extends AtTheCupboard {
         HttpResponse<String> refused = workshop.post(at, "ownCode", code, "bestBefore", "2207-01-01", "far", "yes");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("more than a hundred years after it came");
+    }
+
+    @Test
+    void a_day_that_was_kept_before_anybody_asked_is_pointed_out() throws Exception {
+        LotSaid said = LotSaid.of(today).withBestBefore(Optional.of(LocalDate.of(2207, 1, 1)));
+        ItemSaid castor = ItemSaid.of("Castor oil", ItemKind.OIL, Identity.ofKey("castor"));
+        records()
+                .lots()
+                .receive(records().author(), "", List.of(Arrival.of(castor, said, 1_000_000)))
+                .orThrow();
+        assertThat(workshop.get("/stores/cupboard").body())
+                .contains("is best before 1 Jan 2207, which is hardly meant: correct it");
+        String at = "/stores/lots/" + lot("Castor oil").id();
+        assertThat(workshop.post(at + "/status", "status", "refused").statusCode())
+                .as("it can be judged all the same")
+                .isEqualTo(303);
     }
 
     @Test

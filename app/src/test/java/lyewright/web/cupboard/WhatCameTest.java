@@ -80,6 +80,14 @@ class WhatCameTest extends AtTheCupboard {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"1,000", "£1,000", "2.500"})
+    void a_price_that_may_be_a_thousand_or_one_is_asked_about(String price) throws Exception {
+        HttpResponse<String> asked = deliver("", "castor|5 kg|||" + price);
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("hat may be thousands or a price with three decimals");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"€9", "£", "9 EUR", "££9"})
     void another_currency_is_no_price_here(String price) throws Exception {
         assertThat(deliver("", "castor|5 kg|||" + price).body()).contains("hat is not a price in GBP");

@@ -46,7 +46,9 @@ public final class VariantWords {
         return meant.sure() || meant.kinds().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Sentences.upperFirst(thing.name()) + " may be " + either(meant.kinds()) + ": "
-                        + meant.kinds().get(0).apart() + ". Say which plant it is, as on its label.");
+                        + meant.kinds().get(0).apart() + ". Say which "
+                        + (meant.kinds().stream().allMatch(row -> row.species().isEmpty()) ? "" : "plant ")
+                        + "it is, as on its label.");
     }
 
     private static Map<String, List<Lookalike>> byGroup(List<Lookalike> rows) {

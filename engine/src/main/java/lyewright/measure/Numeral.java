@@ -72,7 +72,12 @@ final class Numeral {
     /** 12,5 can only be meant in one way; 1,000 is a thousand to some and one to others; 1.000,5 is for its writer to say. */
     private static String withoutComma(String digits, String whole) {
         if (digits.matches("[1-9][0-9]{0,2},[0-9]{3}")) {
-            return "write " + whole.replace(",", "") + ", or " + whole.replace(',', '.');
+            boolean one = digits.equals("1,000");
+            String small = new BigDecimal(digits.replace(',', '.'))
+                    .stripTrailingZeros()
+                    .toPlainString();
+            return "write " + whole.replace(",", "") + (one ? " for a thousand" : " for thousands") + ", or "
+                    + whole.replace(digits, small) + (one ? " for one" : " if the comma is a decimal one");
         }
         return digits.matches("[0-9]*,[0-9]+")
                 ? "write " + whole.replace(',', '.')

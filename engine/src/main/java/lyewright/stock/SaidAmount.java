@@ -17,7 +17,7 @@ import lyewright.measure.WrittenMass;
  * How much of a thing, as a maker says it: {@code 2.5 kg}, {@code 1 lb 4 oz}, {@code 30 ml}, {@code 2 teaspoons}, {@code 50}.
  *
  * @param amount milligrams of what is weighed, pieces of what is counted, 0 or more
- * @param words what was said where that was no mass and no count, such as {@code 2 teaspoons}; else empty
+ * @param words what was said where that was no metric mass and no count, such as {@code 2 teaspoons} or {@code 5 lb}; else empty
  */
 public record SaidAmount(long amount, String words) {
 
@@ -30,6 +30,8 @@ public record SaidAmount(long amount, String words) {
     private static final Pattern PIECES = Pattern.compile("([0-9]{1,9})(?:\\s*(?:pieces?|pcs?))?");
 
     private static final Pattern SPOON = Pattern.compile("([0-9][0-9.]*)\\s*(?:level )?(\\p{L}[\\p{L} ]*)");
+
+    private static final Pattern METRIC = Pattern.compile("(?<!\\p{L})[mk]?g$", Pattern.CASE_INSENSITIVE);
 
     private static final BigDecimal MILLIGRAMS_IN_GRAM = new BigDecimal(1000);
 
@@ -71,7 +73,7 @@ public record SaidAmount(long amount, String words) {
      *
      * @param typed a mass; or a volume of what has a density; or spoons whose content somebody weighed
      * @param known what is known of the thing
-     * @return milligrams, and the words where they were no mass; or why not
+     * @return milligrams, and the words where they were no metric mass; or why not
      */
     public static Outcome<SaidAmount> mass(String typed, Known known) {
         String text = Said.measure(typed);
@@ -80,7 +82,8 @@ public record SaidAmount(long amount, String words) {
         }
         Outcome<WrittenMass> mass = WrittenMass.parse(text);
         if (mass instanceof Outcome.Ok<WrittenMass> ok) {
-            return milligrams(ok.value()).then(number -> Outcome.ok(new SaidAmount(number, "")));
+            String words = METRIC.matcher(text).find() ? "" : typed.strip();
+            return milligrams(ok.value()).then(number -> Outcome.ok(new SaidAmount(number, words)));
         }
         if (Volume.parse(text) instanceof Outcome.Ok<Volume> volume) {
             return known.density()

@@ -214,7 +214,8 @@ class QuantityTextTest {
             value = {
                 "12,5 g | write 12.5 g",
                 "0,500 g | write 0.500 g",
-                "1,000 g | write 1000 g, or 1.000 g",
+                "1,000 g | write 1000 g for a thousand, or 1 g for one",
+                "2,500 kg | write 2500 kg for thousands, or 2.5 kg if the comma is a decimal one",
                 "1.000,5 g | write it with one point and nothing else, as in 1000.5",
                 "1,000,000 g | write it with one point and nothing else, as in 1000.5"
             })

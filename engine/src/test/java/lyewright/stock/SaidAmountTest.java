@@ -43,7 +43,11 @@ class SaidAmountTest {
     void what_was_no_mass_is_kept_as_it_was_said() {
         assertThat(SaidAmount.mass("2 teaspoons", KAOLIN).orThrow().words()).isEqualTo("2 teaspoons");
         assertThat(SaidAmount.mass("30 ml", KAOLIN).orThrow().words()).isEqualTo("30 ml");
+        assertThat(SaidAmount.mass("1 lb 4 oz", KAOLIN).orThrow().words()).isEqualTo("1 lb 4 oz");
+        assertThat(SaidAmount.mass("5lb", KAOLIN).orThrow().words()).isEqualTo("5lb");
         assertThat(SaidAmount.mass("30 g", KAOLIN).orThrow().words()).isEmpty();
+        assertThat(SaidAmount.mass("2.5kg", KAOLIN).orThrow().words()).isEmpty();
+        assertThat(SaidAmount.mass("1/2 kg", KAOLIN).orThrow().words()).isEmpty();
     }
 
     @ParameterizedTest

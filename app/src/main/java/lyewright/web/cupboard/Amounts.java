@@ -1,6 +1,7 @@
 package lyewright.web.cupboard;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lyewright.measure.MassUnit;
@@ -16,6 +17,8 @@ final class Amounts {
     private static final double MILLIGRAMS = 1000;
     private static final double OUNCES_IN_POUND = 16;
     private static final Pattern PRICE = Pattern.compile("[0-9]{1,9}(?:[.,][0-9]{1,3})?");
+
+    private static final Pattern THOUSAND_OR_ONE = Pattern.compile("[1-9][0-9]{0,2}[.,][0-9]{3}");
 
     private Amounts() {}
 
@@ -53,16 +56,46 @@ final class Amounts {
         return price.decimal() + " " + price.currency();
     }
 
-    /** A price as typed in the workshop's currency; nothing where nothing was. */
+    /** Its sign, where the keyboards of those who pay in it have one. */
+    private static String sign(String currency) {
+        return switch (currency) {
+            case "GBP" -> "£";
+            case "EUR" -> "€";
+            case "JPY" -> "¥";
+            // there are many dollars; on a page it is the workshop's own
+            default -> currency.endsWith("D") ? "$" : "";
+        };
+    }
+
+    /** Without the workshop's own currency, before or behind; another one stays, and is no price here. */
+    private static String bare(String text, String currency) {
+        for (String own : List.of(sign(currency), currency)) {
+            if (!own.isEmpty() && text.regionMatches(true, 0, own, 0, own.length())) {
+                return text.substring(own.length()).strip();
+            }
+            int before = text.length() - own.length();
+            if (!own.isEmpty() && before > 0 && text.regionMatches(true, before, own, 0, own.length())) {
+                return text.substring(0, before).strip();
+            }
+        }
+        return text;
+    }
+
+    /** A price as typed in the workshop's currency, with its sign or without; nothing where nothing was. */
     static Outcome<Optional<Price>> price(String typed, String currency) {
-        String text = typed.strip();
-        if (text.isEmpty()) {
+        if (typed.isBlank()) {
             return Outcome.ok(Optional.empty());
+        }
+        String text = bare(typed.strip(), currency);
+        if (Price.digits(currency) < 3 && THOUSAND_OR_ONE.matcher(text).matches()) {
+            return Outcome.refused(
+                    "that may be thousands or a price with three decimals",
+                    "write it without what parts thousands, as in 1000, or as in 1.00");
         }
         return PRICE.matcher(text).matches()
                 ? Price.of(new BigDecimal(text.replace(',', '.')), currency)
                         .then(price -> Outcome.ok(Optional.of(price)))
-                : Outcome.refused("that is not a price in " + currency, "write it without the currency, as in 42.50");
+                : Outcome.refused("that is not a price in " + currency, "write it as in 42.50");
     }
 
     /** How much of what came is there, whole percent from 0 to 100; 0 where nothing came. */

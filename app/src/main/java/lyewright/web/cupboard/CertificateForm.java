@@ -13,6 +13,7 @@ import lyewright.material.Alkali;
 import lyewright.material.Figure;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.stock.CertificateRules;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.PublishedRange;
@@ -32,6 +33,8 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
     private static final String WATER = "water";
     private static final String PURITY = "purity";
     private static final String SOURCE = "source";
+
+    private static final String TICK = "; if it is right, tick below that it is";
 
     private static final String KOH = "mg KOH/g";
 
@@ -105,10 +108,11 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
         List<TextField> fields = new ArrayList<>();
         for (String figure : figures(item)) {
             String unit = switch (figure) {
-                case SV, AV -> KOH + ", as in 189.5 ± 1.0";
+                case SV -> KOH + ", as in 189.5 ± 1.0";
+                case AV -> KOH + ", as in 0.4 or 0.4 ± 0.1";
                 case IV -> "g iodine/100 g, as in 82 or 80 to 84";
                 case PURITY -> "percent, as in 98.6 ± 0.4";
-                default -> "percent";
+                default -> "percent, as in 0.1";
             };
             fields.add(TextField.of(
                             figure,
@@ -144,6 +148,11 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
         }
         OwnMaterial material =
                 material(item, read, text(SOURCE).isEmpty() ? "certificate of lot " + lot : text(SOURCE));
+        List<Problem> refused = CertificateRules.refused(item, material);
+        if (!refused.isEmpty()) {
+            return new Outcome.Refused<>(
+                    refused.stream().map(CertificateForm::atItsField).toList());
+        }
         List<Problem> unusual = sure ? List.of() : unusual(item, material);
         return unusual.isEmpty() ? Outcome.ok(Optional.of(material)) : new Outcome.Refused<>(unusual);
     }
@@ -181,13 +190,23 @@ record CertificateForm(Map<String, String> texts, boolean sure) {
                 source);
     }
 
-    /** What lies outside what was published is asked about once: a slip of the finger would cost a batch. */
+    private static Problem atItsField(Problem problem) {
+        return new Problem(
+                problem.path().equals(PublishedRange.STRENGTH) ? PURITY : problem.path(),
+                problem.what(),
+                problem.remedy());
+    }
+
+    /** Whether something is asked about once, and may be right. */
+    static boolean asks(List<Problem> problems) {
+        return problems.stream().anyMatch(problem -> problem.remedy().endsWith(TICK));
+    }
+
+    /** What is hardly meant is asked about once: a slip of the finger would cost a batch. */
     private static List<Problem> unusual(ItemSaid item, OwnMaterial read) {
-        return PublishedRange.outside(item, read).stream()
-                .map(problem -> new Problem(
-                        problem.path().equals(PublishedRange.STRENGTH) ? PURITY : problem.path(),
-                        problem.what(),
-                        problem.remedy() + "; if it is right, tick below that it is"))
+        return CertificateRules.asked(item, read).stream()
+                .map(CertificateForm::atItsField)
+                .map(problem -> new Problem(problem.path(), problem.what(), problem.remedy() + TICK))
                 .toList();
     }
 }

@@ -51,7 +51,7 @@ public record CupboardPage(Frame frame, List<Call> calls, List<Shelf> shelves) {
      *
      * @param name what it is called
      * @param address its page
-     * @param left how much of it may be used
+     * @param left how much of it may be used; where none may, how much lies there
      * @param level that as a share of what came in its lots, percent; below 0 where there is none to show
      * @param low whether it should be bought
      * @param says how many lots, and which is used up first

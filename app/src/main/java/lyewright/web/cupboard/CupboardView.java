@@ -14,6 +14,7 @@ import lyewright.records.stock.Counting;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotDays;
 import lyewright.records.stock.StockItem;
 import lyewright.stock.Allocation;
 import lyewright.stock.Lot;
@@ -80,17 +81,21 @@ final class CupboardView {
         return new Thing(
                 item.name(),
                 "/stores/cupboard/" + item.id(),
-                said(item.said(), usable),
+                said(item.said(), usable == 0 ? there(lots) : usable),
                 level,
                 isLow(item.said(), usable + waiting(lots)),
-                says(lots));
+                says(item.said(), lots));
+    }
+
+    private static long there(List<Lot> lots) {
+        return lots.stream().mapToLong(Lot::left).filter(left -> left > 0).sum();
     }
 
     private String said(ItemSaid said, long amount) {
         return Amounts.said(said.counting(), amount, units);
     }
 
-    private String says(List<Lot> lots) {
+    private String says(ItemSaid item, List<Lot> lots) {
         if (lots.isEmpty()) {
             return "none left";
         }
@@ -98,13 +103,19 @@ final class CupboardView {
         Allocation all = Allocation.firstExpiredFirstOut(Allocation.usableAmount(lots, today), lots, today);
         return all.taken().stream()
                 .findFirst()
-                .map(first -> count + "; " + (lots.size() == 1 ? "" : "first ")
+                .map(first -> count + held(item, lots) + "; " + (lots.size() == 1 ? "" : "first ")
                         + first.lot().code()
                         + first.lot()
                                 .bestBefore()
                                 .map(day -> ", best before " + Dates.day(day))
                                 .orElse(""))
-                .orElse(count + ", none to be used");
+                .orElse(count + ", and none of it may be used");
+    }
+
+    /** How much of all that lies there may not be used, where some may. */
+    private String held(ItemSaid item, List<Lot> lots) {
+        long held = there(lots) - Allocation.usableAmount(lots, today);
+        return held > 0 ? ", with " + said(item, held) + " more that may not be used" : "";
     }
 
     /** What waits to be looked at is there all the same. */
@@ -145,6 +156,16 @@ final class CupboardView {
                 calls.add(new Call(called, address, "is refused; " + left + " to send back or throw away", false));
             } else if (lot.isExpired(today)) {
                 calls.add(new Call(called, address, "is past its best before; " + left + " left", true));
+            } else if (lot.bestBefore()
+                    .flatMap(day -> LotDays.neverSoLong(kept.said().received(), day))
+                    .isPresent()) {
+                // nobody may type it any more; what was kept before would never be old
+                calls.add(new Call(
+                        called,
+                        address,
+                        "is best before " + Dates.day(lot.bestBefore().orElseThrow())
+                                + ", which is hardly meant: correct it",
+                        true));
             } else if (lot.status() == LotStatus.QUARANTINE) {
                 calls.add(new Call(called, address, "is in quarantine: look at it, then say what it is", false));
             } else if (lot.bestBefore()

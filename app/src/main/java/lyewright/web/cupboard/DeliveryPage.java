@@ -16,6 +16,7 @@ import lyewright.words.Sentences;
  * @param token tells this delivery from any other
  * @param supplier who it is from
  * @param day when it came
+ * @param longAgo whether that is right though it is long ago; nothing where that is not asked
  * @param quarantine whether nothing of it is to be used until somebody judged it
  * @param lines what came
  * @param currency that prices are in
@@ -29,6 +30,7 @@ public record DeliveryPage(
         String token,
         TextField supplier,
         TextField day,
+        Ask longAgo,
         boolean quarantine,
         List<Line> lines,
         String currency,
@@ -58,6 +60,25 @@ public record DeliveryPage(
     }
 
     /**
+     * Something that is asked once.
+     *
+     * @param asked whether it is asked
+     * @param yes whether it was said to be right
+     */
+    public record Ask(boolean asked, boolean yes) {
+
+        /** Asked where it was answered, or where a field of the form says so. */
+        static Ask of(boolean yes, String path, String remedy, List<Problem> problems) {
+            return new Ask(
+                    yes
+                            || problems.stream()
+                                    .anyMatch(problem -> problem.path().equals(path)
+                                            && problem.remedy().endsWith(remedy)),
+                    yes);
+        }
+    }
+
+    /**
      * One line.
      *
      * @param number from 1
@@ -71,6 +92,7 @@ public record DeliveryPage(
      * @param price what all of it cost
      * @param past what is to be done with it though its best before is past, as chosen
      * @param asksPast whether that has to be said
+     * @param far whether its best before is right though it is far off
      * @param again whether it is said to be a further part of a lot that is here
      * @param asksAgain whether that has to be said
      * @param alike what its name is easily taken for
@@ -87,6 +109,7 @@ public record DeliveryPage(
             TextField price,
             String past,
             boolean asksPast,
+            Ask far,
             boolean again,
             boolean asksAgain,
             Alike alike) {
@@ -121,6 +144,7 @@ public record DeliveryPage(
                             .forFigures(),
                     line.past(),
                     !line.past().isEmpty() || problems.stream().anyMatch(problem -> isPast(problem, path)),
+                    Ask.of(line.far(), path + "bestBefore", DeliveryReading.FAR, problems),
                     line.again(),
                     line.again()
                             || problems.stream()

@@ -2,6 +2,8 @@ package lyewright.web.cupboard;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +45,7 @@ final class DeliveryPages implements Feature {
     @Override
     public void routes(RoutesConfig routes) {
         routes.get(ADDRESS + "/new", this::open);
+        routes.get(ADDRESS + "/received", this::show);
         routes.post(ADDRESS, this::receive);
     }
 
@@ -90,7 +93,26 @@ final class DeliveryPages implements Feature {
                     "cupboard/delivery.jte",
                     page(form, fresh, List.of(ok.value().another().get())));
         } else {
-            Answers.seeOther(ctx, "/stores/cupboard?received=" + ok.value().lots());
+            Answers.seeOther(ctx, whatCame(token, ok.value().lots()));
+        }
+    }
+
+    /** Where it is told what the lines became; a form without a token is no browser's. */
+    private String whatCame(String token, int lots) {
+        return shop.records().lots().broughtBy(token).isEmpty()
+                ? "/stores/cupboard?received=" + lots
+                : ADDRESS + "/received?of=" + URLEncoder.encode(token, StandardCharsets.UTF_8)
+                        + (lots == 0 ? "&before=1" : "");
+    }
+
+    private void show(Context ctx) {
+        String token = Optional.ofNullable(ctx.queryParam("of")).orElse("");
+        List<KeptLot> lots = shop.records().lots().broughtBy(token);
+        if (lots.isEmpty()) {
+            Answers.seeOther(ctx, "/stores/cupboard");
+        } else {
+            Answers.page(
+                    ctx, "cupboard/received.jte", new ReceivedView(shop).page(lots, ctx.queryParam("before") != null));
         }
     }
 
@@ -133,6 +155,7 @@ final class DeliveryPages implements Feature {
                 TextField.of("supplier", "From whom", "a name; a new one is kept with it", form.supplier())
                         .with(problems),
                 TextField.of("day", "When it came", "", form.day()).with(problems),
+                DeliveryPage.Ask.of(form.longAgo(), "day", DeliveryReading.FAR, problems),
                 form.quarantine(),
                 IntStream.range(0, form.lines().size())
                         .mapToObj(i -> DeliveryPage.Line.of(

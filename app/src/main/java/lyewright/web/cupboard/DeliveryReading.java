@@ -11,6 +11,7 @@ import lyewright.records.stock.Arrival;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.Delivery;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.LotDays;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.Price;
 import lyewright.records.stock.StockItem;
@@ -21,6 +22,9 @@ import lyewright.stock.SaidAmount;
 final class DeliveryReading {
 
     private static final Pattern BARE = Pattern.compile("[0-9]{1,12}(?:[.,][0-9]{1,6})?");
+
+    /** What to do where a day is right though it is far off. */
+    static final String FAR = "if it is right, say so below";
 
     private final Meant meant;
     private final String currency;
@@ -43,6 +47,9 @@ final class DeliveryReading {
      */
     Outcome<Read> read(DeliveryForm form) {
         Optional<LocalDate> day = ok("day", Typed.dayCome(form.day(), today));
+        day.filter(came -> !form.longAgo())
+                .flatMap(came -> LotDays.hardlySoLongAgo("day", came, today))
+                .ifPresent(problem -> problems.add(asked(problem)));
         LotStatus status = form.quarantine() ? LotStatus.QUARANTINE : LotStatus.USABLE;
         List<Arrival> arrivals = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
@@ -79,6 +86,7 @@ final class DeliveryReading {
             String field = switch (path[2]) {
                 case "item", "name" -> "material";
                 case "supplierLot" -> "lot";
+                case "words" -> "amount";
                 default -> path[2];
             };
             return new Problem(
@@ -104,6 +112,10 @@ final class DeliveryReading {
                 .flatMap(last -> last)
                 .flatMap(last -> past(line, last, status))
                 .ifPresent(problem -> problems.add(problem.within(path)));
+        bestBefore
+                .flatMap(last -> last)
+                .flatMap(last -> far(line, last, day))
+                .ifPresent(problem -> problems.add(problem.within(path)));
         found.flatMap(of -> here.asks(of, line)).ifPresent(problem -> problems.add(problem.within(path)));
         if (found.isEmpty() || bestBefore.isEmpty() || price.isEmpty() || amount.isEmpty()) {
             return Optional.empty();
@@ -119,7 +131,8 @@ final class DeliveryReading {
                 found.get().there().map(StockItem::id).orElse(""),
                 found.get().fresh(),
                 lot,
-                amount.get().amount()));
+                amount.get().amount(),
+                amount.get().words()));
     }
 
     /** A day that is past may be a slip, or what the label says: that is asked about once. */
@@ -133,6 +146,20 @@ final class DeliveryReading {
                         DeliveryPage.Line.PAST,
                         "correct the day, or say below what is to be done with it"))
                 : Optional.empty();
+    }
+
+    /** A day that is far off may be a slip too; what nobody lives to see is one. */
+    private Optional<Problem> far(DeliveryForm.Line line, LocalDate last, LocalDate day) {
+        LocalDate came = day.equals(LocalDate.EPOCH) ? today : day;
+        return LotDays.neverSoLong(came, last)
+                .or(() -> line.far()
+                        ? Optional.empty()
+                        : LotDays.hardlySoLong(came, last).map(DeliveryReading::asked));
+    }
+
+    /** The same, asked once. */
+    static Problem asked(Problem problem) {
+        return new Problem(problem.path(), problem.what(), problem.remedy() + "; " + FAR);
     }
 
     private boolean isPast(LocalDate last) {

@@ -28,6 +28,8 @@ import lyewright.words.Sentences;
 /** Looks at one material of the cupboard. */
 final class ItemView {
 
+    static final String MADE_HERE = "made here";
+
     private final Shop shop;
     private final Units units;
     private final LocalDate today;
@@ -70,7 +72,7 @@ final class ItemView {
         Identity identity = said.identity();
         List<Fact> facts = new ArrayList<>();
         add(facts, "What it is", Sentences.upperFirst(said.kind().word()));
-        identity.materialKey().ifPresent(key -> add(facts, "Recipes call it", inRecipes(key)));
+        identity.materialKey().ifPresent(key -> add(facts, "Recipes call it", inRecipes(shop, key)));
         Optional<Names> names = identity.materialKey().flatMap(ItemView::names);
         add(facts, "INCI name", or(identity.inci(), names.map(Names::inci).orElse("")));
         add(facts, "CAS number", or(identity.cas(), names.map(Names::cas).orElse("")));
@@ -95,7 +97,8 @@ final class ItemView {
         return facts;
     }
 
-    private String inRecipes(String key) {
+    /** What recipes call a key, as it is written. */
+    static String inRecipes(Shop shop, String key) {
         return Alkali.ofKey(key)
                 .map(alkali -> alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide")
                 .or(() -> shop.names().name(key))
@@ -132,6 +135,7 @@ final class ItemView {
                 state(lot, today));
     }
 
+    /** Where it is from: a supplier and their lot, or this workshop; empty where nobody said. */
     static String from(KeptLot kept, Map<String, String> suppliers) {
         String who = kept.said()
                 .supplierId()
@@ -139,6 +143,9 @@ final class ItemView {
                 .orElse("");
         String lot =
                 kept.said().supplierLot().isEmpty() ? "" : "lot " + kept.said().supplierLot();
+        if (who.isEmpty() && lot.isEmpty()) {
+            return MadeForm.isMadeHere(kept.said()) ? MADE_HERE : "";
+        }
         return who.isEmpty() ? lot : lot.isEmpty() ? who : who + ", " + lot;
     }
 

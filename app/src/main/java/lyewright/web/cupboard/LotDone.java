@@ -10,6 +10,7 @@ import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.web.Notice;
 import lyewright.web.Shop;
+import lyewright.words.Dates;
 
 /** What has just been done with a lot, as its address says. */
 final class LotDone {
@@ -46,7 +47,11 @@ final class LotDone {
                 lot.said()
                         .certificate()
                         .map(made -> Notice.of("Kept as lot " + lot.said().ownCode() + ". Recipes name it '"
-                                + made.key() + "' from now on; every other name means what it did."));
+                                + made.key() + "' from now on; every other name means what it did."
+                                + lot.said()
+                                        .bestBefore()
+                                        .map(day -> " Best before " + Dates.day(day) + ".")
+                                        .orElse("")));
             case CERTIFIED ->
                 lot.said()
                         .certificate()

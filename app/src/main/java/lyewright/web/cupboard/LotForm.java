@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
+import lyewright.records.stock.LotDays;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.Price;
 import lyewright.web.TextField;
@@ -22,8 +23,10 @@ import lyewright.words.Dates;
  * @param bestBefore its last day
  * @param price what it cost
  * @param notes the maker's own
+ * @param far whether its last day is right though it is far off, asked only then
  */
-record LotForm(String ownCode, String supplierLot, String opened, String bestBefore, String price, String notes) {
+record LotForm(
+        String ownCode, String supplierLot, String opened, String bestBefore, String price, String notes, boolean far) {
 
     static final Set<String> FIELDS = Set.of("ownCode", "supplierLot", "opened", "bestBefore", "price", "notes");
 
@@ -34,7 +37,8 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
                 said.opened().map(LocalDate::toString).orElse(""),
                 said.bestBefore().map(LocalDate::toString).orElse(""),
                 LotView.price(said.price()),
-                said.notes());
+                said.notes(),
+                false);
     }
 
     static LotForm sent(Context ctx) {
@@ -44,7 +48,8 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
                 Typed.line(ctx, "opened"),
                 Typed.line(ctx, "bestBefore"),
                 Typed.line(ctx, "price"),
-                Typed.line(ctx, "notes"));
+                Typed.line(ctx, "notes"),
+                Typed.ticked(ctx, "far"));
     }
 
     List<TextField> fields(List<Problem> problems) {
@@ -55,10 +60,23 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
                 TextField.of("opened", "Opened", "the day", opened).with(problems),
                 TextField.of("bestBefore", "Best before", "the last day it is good on", bestBefore)
                         .with(problems),
-                TextField.of("price", "Price of all of it", "without the currency", price)
+                TextField.of("price", "Price of all of it", "as in 42.50", price)
                         .with(problems)
                         .forFigures(),
                 TextField.of("notes", "Notes", "", notes).with(problems));
+    }
+
+    /** Whether its last day is asked about. */
+    DeliveryPage.Ask asksFar(List<Problem> problems) {
+        return DeliveryPage.Ask.of(far, "bestBefore", DeliveryReading.FAR, problems);
+    }
+
+    /** What nobody lives to see is a slip; what is far off is asked about once, and not again where it stays as it is. */
+    private Optional<Problem> far(LocalDate day, LotSaid before) {
+        return LotDays.neverSoLong(before.received(), day)
+                .or(() -> far || before.bestBefore().equals(Optional.of(day))
+                        ? Optional.empty()
+                        : LotDays.hardlySoLong(before.received(), day).map(DeliveryReading::asked));
     }
 
     /** The same lot with what was typed. */
@@ -73,6 +91,7 @@ record LotForm(String ownCode, String supplierLot, String opened, String bestBef
                         "bestBefore",
                         "it was past its day when it came, on " + Dates.day(before.received()),
                         "look at the label again, or refuse the lot")));
+        lastDay.flatMap(day -> day).flatMap(day -> far(day, before)).ifPresent(problems::add);
         Optional<Optional<Price>> paid = Typed.ok("price", Amounts.price(price, currency), problems);
         if (!problems.isEmpty()) {
             return new Outcome.Refused<>(problems);

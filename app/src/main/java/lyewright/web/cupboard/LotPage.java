@@ -23,6 +23,7 @@ import lyewright.web.TextField;
  * @param take the form of taking from it
  * @param status what it is, and what it may become
  * @param edit what can be changed of it
+ * @param far whether its last day is right though it is far off
  * @param certificate what its certificate says; empty where no figure of it would count
  * @param made what it was made of; empty where it was bought
  * @param documents what is kept with it
@@ -44,6 +45,7 @@ public record LotPage(
         Take take,
         Status status,
         List<TextField> edit,
+        DeliveryPage.Ask far,
         Optional<Certificate> certificate,
         Optional<Made> made,
         DocumentsPart documents,
@@ -89,6 +91,7 @@ public record LotPage(
                 take,
                 status,
                 edit,
+                far,
                 certificate,
                 made,
                 part,

@@ -93,6 +93,7 @@ final class LotView {
                         lot.said().status() == LotStatus.USABLE,
                         lot.said().status() == LotStatus.REFUSED),
                 edit.fields(certificate.isPresent() ? List.of() : problems),
+                edit.asksFar(problems),
                 certificate(lot, item, certificate, problems),
                 new MadeView(records, units).of(lot, item),
                 new DocumentView(shop).part(lot.id(), "", false, List.of()),
@@ -127,7 +128,7 @@ final class LotView {
                 .map(certificate -> "Sheets may reckon with it: " + certificate.source() + ".")
                 .orElse("None yet. With one, sheets that take from this lot know better how sure their superfat is.");
         String gain = GainPages.mayGain(item, lot) ? "/stores/lots/" + lot.id() + "/gain" : "";
-        boolean asks = own.stream().anyMatch(problem -> problem.what().startsWith("that is outside"));
+        boolean asks = CertificateForm.asks(own);
         return Optional.of(new LotPage.Certificate(
                 told,
                 CertificateFigures.of(item.said(), lot.said().certificate()),
@@ -152,7 +153,7 @@ final class LotView {
         List<Fact> facts = new ArrayList<>();
         String from = ItemView.from(lot, suppliers);
         facts.add(new Fact("Where it is from", from.isEmpty() ? "not said" : from));
-        facts.add(new Fact("Came", Dates.day(said.received())));
+        facts.add(new Fact(from.equals(ItemView.MADE_HERE) ? "Made" : "Came", Dates.day(said.received())));
         said.opened().ifPresent(day -> facts.add(new Fact("Opened", Dates.day(day))));
         facts.add(new Fact("Best before", said.bestBefore().map(Dates::day).orElse("not said")));
         said.price().map(Amounts::said).ifPresent(price -> facts.add(new Fact("Price", price)));
@@ -170,7 +171,12 @@ final class LotView {
                         move.number(),
                         Dates.minute(move.at(), shop.clock()),
                         Amounts.signed(item.said().counting(), move.told().amount(), units),
-                        what(move),
+                        what(
+                                move,
+                                Amounts.said(
+                                        item.said().counting(),
+                                        Math.abs(move.told().amount()),
+                                        units)),
                         people.getOrDefault(move.author().person(), "somebody who is no longer here"),
                         move.correctedBy().isPresent() || move.told().corrects().isPresent()
                                 ? ""
@@ -179,7 +185,7 @@ final class LotView {
                 .toList();
     }
 
-    private static String what(StockMove move) {
+    private static String what(StockMove move, String amount) {
         StockMove.Told told = move.told();
         String kind = switch (told.kind()) {
             case RECEIPT -> "Came";
@@ -193,7 +199,7 @@ final class LotView {
         return Stream.of(
                         Optional.of(corrects),
                         Optional.of(told.purpose()),
-                        Optional.of(told.words()),
+                        Optional.of(told.words()).filter(words -> !words.equals(amount)),
                         Optional.of(told.why()))
                 .flatMap(Optional::stream)
                 .filter(words -> !words.isBlank())

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import lyewright.records.stock.Identity;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.KeptLot;
+import lyewright.records.stock.LotDays;
 import lyewright.records.stock.LotSaid;
 import lyewright.records.stock.StockItem;
 import lyewright.records.stock.Taking;
@@ -36,9 +38,12 @@ import lyewright.stock.SaidAmount;
  * @param water how much water
  * @param day when
  * @param bestBefore its last day
+ * @param far whether that is right though it is far off
  * @param sure whether a lye stronger than a cool room holds is right all the same
  */
-record MadeForm(String name, List<Part> parts, String water, String day, String bestBefore, boolean sure) {
+record MadeForm(String name, List<Part> parts, String water, String day, String bestBefore, boolean far, boolean sure) {
+
+    private static final String SOURCE = "made here of lot";
 
     private static final Set<String> FIELDS = Set.of("name", "water", "day", "bestBefore");
 
@@ -61,7 +66,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     private record Ready(StockItem item, KeptLot lot, SaidAmount amount) {}
 
     static MadeForm empty(int parts, LocalDate day) {
-        return new MadeForm("", Collections.nCopies(parts, new Part("", "")), "", day.toString(), "", false);
+        return new MadeForm("", Collections.nCopies(parts, new Part("", "")), "", day.toString(), "", false, false);
     }
 
     static MadeForm sent(Context ctx, int parts) {
@@ -74,6 +79,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                 Typed.line(ctx, "water"),
                 Typed.line(ctx, "day"),
                 Typed.line(ctx, "bestBefore"),
+                Typed.ticked(ctx, "far"),
                 Typed.ticked(ctx, "sure"));
     }
 
@@ -122,6 +128,8 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                 .filter(day -> made.filter(day::isBefore).isPresent())
                 .ifPresent(day -> problems.add(
                         new Problem("bestBefore", "that is before it is made", "look at the two days again")));
+        made.flatMap(from -> last.flatMap(day -> day).flatMap(day -> far(from, day)))
+                .ifPresent(problems::add);
         if (name.isBlank()) {
             problems.add(new Problem("name", "nothing says what it is", "write what recipes will call it"));
         }
@@ -148,7 +156,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                                         .map(StockItem::id)
                                         .orElse(""),
                                 Optional.of(ItemSaid.of(own.key(), kind(own), Identity.ofKey(own.key()))),
-                                said(own, made.orElseThrow(), last.orElseThrow()),
+                                said(own, made.orElseThrow(), last.orElseThrow().or(() -> earliest(ready))),
                                 whole),
                         ready.stream()
                                 .map(part -> new Taking(
@@ -156,6 +164,26 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
                                         part.amount().amount(),
                                         part.amount().words()))
                                 .toList())));
+    }
+
+    private Optional<Problem> far(LocalDate made, LocalDate last) {
+        return LotDays.neverSoLong(made, last)
+                .or(() -> far
+                        ? Optional.empty()
+                        : LotDays.hardlySoLong(made, last).map(DeliveryReading::asked));
+    }
+
+    /** Whether a lot is one of these. */
+    static boolean isMadeHere(LotSaid said) {
+        return said.certificate().filter(own -> own.source().startsWith(SOURCE)).isPresent();
+    }
+
+    /** Oils that are mixed keep as long as the first of them; lye is not spoilt by its day. */
+    private static Optional<LocalDate> earliest(List<Ready> ready) {
+        return ready.stream()
+                .filter(part -> part.item().said().kind() == ItemKind.OIL)
+                .flatMap(part -> part.lot().said().bestBefore().stream())
+                .min(Comparator.naturalOrder());
     }
 
     private Outcome<OwnMaterial> possible(OwnMaterial own, long added, long whole, MadeName names) {
@@ -195,7 +223,7 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
     }
 
     private Outcome<OwnMaterial> material(List<Ready> ready, long added, Purities purities) {
-        String source = "made here of lot"
+        String source = SOURCE
                 + (ready.size() == 1 ? " " : "s ")
                 + String.join(
                         ", ",

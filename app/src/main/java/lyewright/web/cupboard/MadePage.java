@@ -16,6 +16,7 @@ import lyewright.words.Labelled;
  * @param water field
  * @param day field
  * @param bestBefore field
+ * @param far whether that is right though it is far off
  * @param asks whether it is asked if so strong a lye is right
  * @param sure whether it was said that it is
  * @param troubles what is wrong that belongs to no field
@@ -29,6 +30,7 @@ public record MadePage(
         TextField water,
         TextField day,
         TextField bestBefore,
+        DeliveryPage.Ask far,
         boolean asks,
         boolean sure,
         List<String> troubles) {

@@ -117,7 +117,13 @@ final class MadePages implements Feature {
                 TextField.of("water", "Water", "for stock lye: how much; empty for oils", form.water())
                         .with(problems),
                 TextField.of("day", "Made on", "", form.day()).with(problems),
-                TextField.of("bestBefore", "Best before", "", form.bestBefore()).with(problems),
+                TextField.of(
+                                "bestBefore",
+                                "Best before",
+                                "of oils, left empty: the earliest of what goes in",
+                                form.bestBefore())
+                        .with(problems),
+                DeliveryPage.Ask.of(form.far(), "bestBefore", DeliveryReading.FAR, problems),
                 form.sure()
                         || problems.stream().anyMatch(problem -> problem.path().equals("sure")),
                 form.sure(),

@@ -60,6 +60,11 @@ final class Meant {
         if (there.isPresent()) {
             return asSaid(new Found(there, Optional.empty()), kind);
         }
+        Optional<Problem> unclear = names.unclear(name);
+        if (unclear.isPresent()) {
+            return Outcome.refused(
+                    new Problem("material", unclear.get().what(), unclear.get().remedy()));
+        }
         NamedMaterials.Meant known = names.of(name);
         if (known.one().isPresent()) {
             return found(known.one().get()).then(found -> asSaid(found, kind));

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.RecordsTrouble;
+import lyewright.records.stock.LotDays;
 import lyewright.web.SentField;
 
 /** What forms of the cupboard send. */
@@ -73,7 +74,9 @@ final class Typed {
     private static Outcome<LocalDate> come(LocalDate day, LocalDate today) {
         return day.isAfter(today.plusDays(1))
                 ? Outcome.refused("that day has not come yet", "look at the year, the month and the day again")
-                : Outcome.ok(day);
+                : LotDays.neverSoLongAgo("", day, today)
+                        .<Outcome<LocalDate>>map(Outcome::refused)
+                        .orElseGet(() -> Outcome.ok(day));
     }
 
     /** What was read; what is wrong with it is noted at its field. */

@@ -78,6 +78,10 @@ class CupboardJourneyTest {
             assertThat(page.locator("[name='lines.1.material']")).hasValue("moon dust");
             page.goForward();
             assertThat(page.locator(".notice")).containsText("2 lots were received.");
+            assertThat(page.locator(".received")).containsText("5 kg of Coconut oil");
+            visit.isSound();
+            visit.keepPicture(PICTURES, "received");
+            click(page, AriaRole.LINK, "To the cupboard");
             visit.isSound();
             visit.keepPicture(PICTURES, "cupboard");
 

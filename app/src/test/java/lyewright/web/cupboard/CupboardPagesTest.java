@@ -60,6 +60,19 @@ class CupboardPagesTest extends AtTheCupboard {
     }
 
     @Test
+    void what_may_not_be_used_is_shown_to_lie_there_all_the_same() throws Exception {
+        deliver("", List.of("lines.0.past", "keep"), "castor|3 kg||" + today.minusDays(3) + "|");
+        assertThat(workshop.get("/stores/cupboard").body())
+                .contains("<span class=\"thing-left\">3 kg")
+                .contains("1 lot, and none of it may be used")
+                .doesNotContain("0 g");
+        deliver("", "castor|1 kg|||");
+        assertThat(workshop.get("/stores/cupboard").body())
+                .contains("<span class=\"thing-left\">1 kg")
+                .contains("2 lots, with 3 kg more that may not be used; first");
+    }
+
+    @Test
     void what_is_past_its_day_or_low_asks_for_attention() throws Exception {
         deliver("", "coconut|5 kg|NQ-1|" + today.plusDays(20) + "|");
         StockItem coconut = records().items().findKey("coconut").orElseThrow();

@@ -9,8 +9,14 @@ import java.util.Optional;
  * @param fresh what it is then, to be added with it; where the cupboard has that already, its own is taken
  * @param said what is said of it; with an empty code it is given the next one
  * @param amount how much came, milligrams or pieces, above 0
+ * @param words how much in the maker's own words, such as {@code 30 ml}; or empty
  */
-public record Arrival(String itemId, Optional<ItemSaid> fresh, LotSaid said, long amount) {
+public record Arrival(String itemId, Optional<ItemSaid> fresh, LotSaid said, long amount, String words) {
+
+    /** Of which nobody said how much in other words. */
+    public Arrival(String itemId, Optional<ItemSaid> fresh, LotSaid said, long amount) {
+        this(itemId, fresh, said, amount, "");
+    }
 
     /** A lot of what the cupboard has already. */
     public Arrival(String itemId, LotSaid said, long amount) {

@@ -190,7 +190,14 @@ final class ImportPlan {
         problems.addAll(LotRules.check(said));
         LotRules.pastWhenItCame(said).ifPresent(problems::add);
         problems.addAll(LotRules.notCome(said, today));
+        said.bestBefore()
+                .flatMap(last -> LotDays.neverSoLong(said.received(), last))
+                .ifPresent(problems::add);
+        LotDays.neverSoLongAgo("received", said.received(), today).ifPresent(problems::add);
         problems.addAll(LotFits.check(item.said(), said));
+        said.certificate()
+                .map(own -> CertificateRules.refused(item.said(), own))
+                .ifPresent(refused -> refused.forEach(problem -> problems.add(problem.within("certificate"))));
         problems.addAll(
                 LotRules.check(StockMove.Told.of(MoveKind.RECEIPT, of.amount().number())));
         return said;
@@ -227,8 +234,12 @@ final class ImportPlan {
                 said.withCode(code),
                 ((StockRow.OfLot) row.what()).amount().number()));
         List<Problem> notes = new ArrayList<>(meant.notes());
+        said.bestBefore()
+                .flatMap(last -> LotDays.hardlySoLong(said.received(), last))
+                .ifPresent(notes::add);
+        LotDays.hardlySoLongAgo("received", said.received(), today).ifPresent(notes::add);
         said.certificate()
-                .map(own -> PublishedRange.outside(item.said(), own))
+                .map(own -> CertificateRules.asked(item.said(), own))
                 .ifPresent(outside -> outside.forEach(problem ->
                         notes.add(new Problem("certificate." + problem.path(), problem.what(), problem.remedy()))));
         return new StockVerdict(row, Fate.NEW, code, Optional.of(meant.told()), List.of(), notes);

@@ -54,8 +54,9 @@ final class LotArrivals {
         LotSaid said = arrival.said().ownCode().isBlank()
                 ? arrival.said().withCode(rows.nextCode(arrival.said().received()))
                 : arrival.said();
-        StockMove.Told told =
-                StockMove.Told.of(MoveKind.RECEIPT, arrival.amount()).withPurpose(purpose);
+        StockMove.Told told = StockMove.Told.of(MoveKind.RECEIPT, arrival.amount())
+                .withPurpose(purpose)
+                .withWords(arrival.words());
         List<Problem> problems = new ArrayList<>(LotRules.check(said));
         problems.addAll(LotRules.check(told));
         Outcome<StockItem> item = item(arrival);
@@ -115,7 +116,8 @@ final class LotArrivals {
                                         arrival.itemId(),
                                         arrival.fresh(),
                                         arrival.said().withSupplier(supplier),
-                                        arrival.amount()))
+                                        arrival.amount(),
+                                        arrival.words()))
                                 .toList(),
                         ""));
     }

@@ -1,20 +1,45 @@
 package lyewright.records.stock;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.MaterialNames.Named;
+import lyewright.formula.NameRules;
 import lyewright.formula.OwnMaterial;
 import lyewright.material.Additive;
 import lyewright.material.AdditiveKind;
 import lyewright.material.Alkali;
 import lyewright.material.Tables;
+import lyewright.measure.Problem;
 
 /**
  * What a name may mean of all that recipes know: the maker's own materials, the alkalis, the tables. Deliveries and files read names
  * alike by it.
  */
 public final class NamedMaterials {
+
+    private static final Set<String> OILY = Set.of(OwnMaterial.OIL, OwnMaterial.WAX, OwnMaterial.FATTY_ACID);
+
+    private static final Map<String, Problem> UNCLEAR = Map.of(
+            "lye",
+            new Problem(
+                    "",
+                    "may be the dry alkali or a solution of it",
+                    "write Sodium hydroxide or Potassium hydroxide if it is dry; a solution is a stock lye and goes by a"
+                            + " name of its own"),
+            "potash",
+            new Problem(
+                    "",
+                    "may be potassium hydroxide or potassium carbonate",
+                    "write Potassium hydroxide or Potassium carbonate, as on the label"),
+            "soda",
+            new Problem(
+                    "",
+                    "may be sodium hydroxide or sodium carbonate",
+                    "write Sodium hydroxide or Sodium carbonate, as on the label"));
 
     private final MaterialNames names;
 
@@ -47,11 +72,26 @@ public final class NamedMaterials {
         }
     }
 
+    /**
+     * Words of the trade for an alkali that may be something else on a bill: weighed as the dry alkali, a batch would come out
+     * short of it. Common practice.
+     *
+     * @param name as written
+     * @return what to ask, at no field
+     */
+    public Optional<Problem> unclear(String name) {
+        return names.own(name).isPresent()
+                ? Optional.empty()
+                : Optional.ofNullable(UNCLEAR.get(NameRules.asRead(name)))
+                        .map(asked -> new Problem("", "'" + name.strip() + "' " + asked.what(), asked.remedy()));
+    }
+
     /** What a name means; where no word of it is known, what is spelt much like it. */
     public Meant of(String name) {
         Meant named = inWords(name);
         return named.all().isEmpty()
-                ? new Meant(names.meant(name).stream().map(this::named).toList(), false)
+                ? new Meant(
+                        names.meant(name).stream().map(NamedMaterials::named).toList(), false)
                 : named;
     }
 
@@ -63,8 +103,8 @@ public final class NamedMaterials {
         }
         return MaterialNames.alkali(name)
                 .map(alkali -> new Meant(List.of(alkali(alkali)), true))
-                .orElseGet(() ->
-                        new Meant(names.inWords(name).stream().map(this::named).toList(), true));
+                .orElseGet(() -> new Meant(
+                        names.inWords(name).stream().map(NamedMaterials::named).toList(), true));
     }
 
     private static ItemSaid alkali(Alkali alkali) {
@@ -75,21 +115,33 @@ public final class NamedMaterials {
     }
 
     private static ItemSaid own(OwnMaterial own) {
+        boolean oily = own.saponificationValue().isPresent() || !own.oils().isEmpty() || OILY.contains(own.kind());
         ItemKind kind = own.kind().equals(OwnMaterial.LYE)
                 ? ItemKind.ALKALI
-                : own.saponificationValue().isPresent() || !own.oils().isEmpty() ? ItemKind.OIL : ItemKind.ADDITIVE;
+                : oily ? ItemKind.OIL : ownKind(own.kind()).orElseGet(() -> byTables(own.key()));
         return ItemSaid.of(own.key(), kind, Identity.ofKey(own.key()));
     }
 
-    private ItemSaid named(Named named) {
+    /** The maker's own addition; nothing where its kind is left to the tables. */
+    private static Optional<ItemKind> ownKind(String word) {
+        return Arrays.stream(AdditiveKind.values())
+                .filter(kind -> kind.word().equals(word))
+                .findFirst()
+                .map(NamedMaterials::kind);
+    }
+
+    private static ItemSaid named(Named named) {
+        return ItemSaid.of(named.name(), byTables(named.key()), Identity.ofKey(named.key()));
+    }
+
+    private static ItemKind byTables(String key) {
         Tables tables = Tables.bundled();
-        ItemKind kind = tables.oil(named.key()).isPresent()
+        return tables.oil(key).isPresent()
                 ? ItemKind.OIL
-                : tables.additive(named.key())
+                : tables.additive(key)
                         .map(Additive::kind)
                         .map(NamedMaterials::kind)
                         .orElse(ItemKind.ADDITIVE);
-        return ItemSaid.of(named.name(), kind, Identity.ofKey(named.key()));
     }
 
     private static ItemKind kind(AdditiveKind kind) {

@@ -66,7 +66,7 @@ public final class PublishedRange {
         return brief(published.low()) + " to " + brief(published.high());
     }
 
-    private static String brief(double figure) {
+    static String brief(double figure) {
         return String.format(Locale.ROOT, "%.1f", figure).replaceAll("\\.0$", "");
     }
 }

@@ -78,6 +78,11 @@ final class RowMaterials {
         if (said.identity().materialKey().isPresent()) {
             return made(said, seller, problems, false, List.of());
         }
+        Optional<Problem> unclear = names.unclear(said.name());
+        if (unclear.isPresent()) {
+            problems.add(new Problem("name", unclear.get().what(), unclear.get().remedy()));
+            return Optional.empty();
+        }
         NamedMaterials.Meant meant =
                 read.computeIfAbsent(StockImport.read(said.name()), name -> names.inWords(said.name()));
         List<ItemSaid> fitting = meant.all().stream()

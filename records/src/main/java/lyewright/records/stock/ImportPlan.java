@@ -187,7 +187,6 @@ final class ImportPlan {
         LotSaid said =
                 of.said().withSupplier(seller.map(Supplier::id)).withCertificate(certificate(item, of, problems));
         problems.addAll(LotRules.check(said));
-        LotRules.pastWhenItCame(said).ifPresent(problems::add);
         problems.addAll(LotRules.notCome(said, today));
         problems.addAll(LotFits.check(item.said(), said));
         problems.addAll(
@@ -226,6 +225,7 @@ final class ImportPlan {
                 said.withCode(code),
                 ((StockRow.OfLot) row.what()).amount().number()));
         List<Problem> notes = new ArrayList<>(meant.notes());
+        LotRules.pastWhenItCame(said).ifPresent(notes::add);
         said.certificate()
                 .map(own -> PublishedRange.outside(item.said(), own))
                 .ifPresent(outside -> outside.forEach(problem ->

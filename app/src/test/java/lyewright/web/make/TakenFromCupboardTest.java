@@ -145,6 +145,21 @@ class TakenFromCupboardTest {
 
         assertThat(shop.sheet()).contains("Short of").doesNotContain("/make/take");
         assertThat(take("t").statusCode()).isEqualTo(409);
+        assertThat(shop.workshop
+                        .post(
+                                "/make/take",
+                                "recipe",
+                                shop.recipe,
+                                "much",
+                                "written",
+                                "token",
+                                "t",
+                                "nothing-typed",
+                                "yes")
+                        .body())
+                .as("the form has hidden fields alone")
+                .contains("Nothing was taken")
+                .doesNotContain(shop.recipe);
         assertThat(left(olive)).isEqualTo(2_000_000);
     }
 

@@ -45,6 +45,7 @@ final class ImportStockCommand implements Command {
                 spec,
                 "",
                 "Good rows are kept in one go, rows with problems are left out. The same file twice changes nothing.",
+                "The exit code is 0 where every row is fine, 3 where rows were left out, 2 where the file was not read.",
                 "",
                 "Example:",
                 "  lyewright import-stock examples/stock-lots.csv --dry-run");
@@ -80,7 +81,8 @@ final class ImportStockCommand implements Command {
             if (leftOut.isPresent()) {
                 Files.write(leftOut.get(), CsvImport.leftOut(file.value(), result));
             }
-            return Answer.print(told(file.value(), result, dry, leftOut));
+            return new Answer.Printed(
+                    told(file.value(), result, dry, leftOut), result.wrong() == 0 ? Answer.FINE : Answer.STOPPED);
         } catch (RecordsTrouble e) {
             return Answer.refuse(NAME, e.problem().what(), e.problem().remedy());
         } catch (IOException e) {

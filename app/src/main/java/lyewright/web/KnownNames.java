@@ -1,11 +1,14 @@
 package lyewright.web;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import lyewright.formula.MaterialNames;
 import lyewright.material.Tables;
 import lyewright.records.Records;
 import lyewright.records.material.KeptMaterial;
+import lyewright.records.stock.StockItem;
+import lyewright.records.stock.StockedNames;
 
 /**
  * The names that may be typed in each workshop, taken apart once for each change of its own materials. Safe for several threads.
@@ -14,11 +17,12 @@ final class KnownNames {
 
     private final Map<Records, Looked> looked = new ConcurrentHashMap<>();
 
-    /** The names as they were at a revision of the workshop's materials. */
+    /** The names as they were at a revision of the workshop's materials and of its cupboard. */
     private record Looked(String revision, MaterialNames names) {}
 
     MaterialNames of(Records records) {
-        String revision = records.materials().revision();
+        String revision =
+                records.materials().revision() + "\n" + records.items().revision();
         return looked.compute(
                         records,
                         (key, last) -> last != null && last.revision().equals(revision)
@@ -28,9 +32,11 @@ final class KnownNames {
     }
 
     private static MaterialNames look(Records records) {
-        return MaterialNames.of(Tables.bundled())
+        MaterialNames described = MaterialNames.of(Tables.bundled())
                 .with(records.materials().list().stream()
                         .map(KeptMaterial::material)
                         .toList());
+        List<StockItem> stocked = records.items().list();
+        return described.with(StockedNames.of(stocked, described)).withSpoons(StockedNames.spoons(stocked));
     }
 }

@@ -41,6 +41,7 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
             "token",
             "status",
             "sure",
+            "found",
             OpenedIn.FIELD);
 
     /** Fields whose names are no words. */
@@ -50,6 +51,12 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
             "why", "what explains it",
             "bestBefore", "best before",
             "mouldText", "mould");
+
+    /** In a form in which there is nothing to type, so that nothing of it was typed. */
+    public static final String NOTHING_TYPED = "nothing-typed";
+
+    /** Behind a thing's id: what it is called on the page. */
+    private static final String CALLED = ".called";
 
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}");
 
@@ -98,10 +105,14 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
         List<Field> typed = new ArrayList<>();
         List<String> things = new ArrayList<>();
         try {
+            if (ctx.formParam(NOTHING_TYPED) != null) {
+                return Optional.empty();
+            }
             ctx.formParamMap().forEach((name, values) -> {
                 for (String value : values) {
-                    Field field = field(name.replace("\0", ""), value.replace("\0", ""), things);
-                    (field.isFilled() && !NOBODYS.contains(name) ? typed : hidden).add(field);
+                    Field field = field(name.replace("\0", ""), value.replace("\0", ""), things, called(ctx, name));
+                    boolean nobodys = NOBODYS.contains(name) || name.endsWith(CALLED);
+                    (field.isFilled() && !nobodys ? typed : hidden).add(field);
                 }
             });
         } catch (Exception e) {
@@ -113,8 +124,17 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
                 : Optional.of(new SentForm(again ? Ways.asked(ctx) : "", hidden, typed));
     }
 
-    /** One whose name begins with a thing's id is called by that thing's place on the page it was on. */
-    private static Field field(String name, String value, List<String> things) {
+    /** What the page called the thing that a field is of, where the form carries it. */
+    private static String called(Context ctx, String name) {
+        Matcher id = ID.matcher(name);
+        String said = id.lookingAt() ? ctx.formParam(id.group() + CALLED) : null;
+        return said == null ? "" : said.replace("\0", "").strip();
+    }
+
+    /**
+     * One whose name begins with a thing's id is called by what the page called that thing, else by its place on the page it was on.
+     */
+    private static Field field(String name, String value, List<String> things, String called) {
         Matcher id = ID.matcher(name);
         if (!id.lookingAt()) {
             return new Field(name, value, Field.label(name));
@@ -123,7 +143,8 @@ public record SentForm(String address, List<Field> hidden, List<Field> typed) {
             things.add(id.group());
         }
         String rest = name.substring(id.end()).replaceFirst("^[.-]", "");
-        return new Field(name, value, ("line " + (things.indexOf(id.group()) + 1) + " " + Field.label(rest)).strip());
+        String thing = called.isEmpty() ? "line " + (things.indexOf(id.group()) + 1) : called + ":";
+        return new Field(name, value, (thing + " " + Field.label(rest)).strip());
     }
 
     /** Whether it may be sent again as it is. */

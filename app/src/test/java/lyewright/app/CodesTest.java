@@ -77,6 +77,9 @@ class CodesTest extends AtTheDoors {
 
         assertThat(thief.post("/pair", "code", code, "device", "x").statusCode())
                 .isEqualTo(422);
+        assertThat(doors.desk().get(wayOn(way) + "/fate").headers().firstValue("HX-Retarget"))
+                .as("what was shown gives way to it")
+                .hasValue("#code-shown");
         assertThat(doors.desk().get(wayOn(way) + "/fate").body())
                 .contains("Five wrong codes were typed")
                 .contains("127.0.0.1");

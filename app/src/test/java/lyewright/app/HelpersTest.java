@@ -83,6 +83,17 @@ class HelpersTest extends AtTheDoors {
                 .doesNotContain(">token<")
                 .doesNotContain(lot.substring(0, 8) + " ")
                 .contains("Send it again");
+        String named = doors.device()
+                .post(
+                        "/stores/count",
+                        "token",
+                        "token-0011",
+                        lot + ".called",
+                        "Olive oil, lot 26-0001",
+                        lot + ".counted",
+                        "900 g")
+                .body();
+        assertThat(named).contains("Olive oil, lot 26-0001: amount counted").doesNotContain(">called<");
         String helpers = doors.letIn(wenna)
                 .post("/stores/deliveries", "token", "token-0010", "lines.0.bestBefore", "2027-01-31")
                 .body();

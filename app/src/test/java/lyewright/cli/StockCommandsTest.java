@@ -59,11 +59,12 @@ class StockCommandsTest {
                 .contains("Row 2, received: '03/04/2026' may be day and month")
                 .contains("1 new, 0 already there, 1 with a problem.")
                 .contains("The rows with problems are in");
+        assertThat(run.exit()).isEqualTo(3);
         assertThat(Files.readString(folder.resolve("rest.csv"), StandardCharsets.UTF_8))
                 .contains("Neem oil");
-        assertThat(run("import-stock", "rest.csv", "--home", "w", "--days", "day")
-                        .out())
-                .contains("1 new, 0 already there.");
+        Run rest = run("import-stock", "rest.csv", "--home", "w", "--days", "day");
+        assertThat(rest.out()).contains("1 new, 0 already there.");
+        assertThat(rest.exit()).isZero();
     }
 
     @Test

@@ -87,7 +87,7 @@ class VerifyCommandTest {
         Run run = verify("--head", "4-3f09ab51c2d7");
 
         assertThat(run.exit()).isEqualTo(3);
-        assertThat(run.out()).contains("Entry 4, the one of your printed head, is gone");
+        assertThat(run.out()).contains("There is no entry 4. You may have mistyped it");
     }
 
     @Test

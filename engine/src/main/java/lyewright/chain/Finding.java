@@ -4,9 +4,20 @@ package lyewright.chain;
  * Something that is not as it was written.
  *
  * @param number the entry that shows it
- * @param what what is wrong, in a sentence
+ * @param what what is wrong, in sentences
+ * @param isOfPaper whether it is the head that somebody typed which does not fit, so that it may be mistyped
  */
-public record Finding(long number, String what) {
+public record Finding(long number, String what, boolean isOfPaper) {
+
+    /**
+     * Something of what is kept.
+     *
+     * @param number the entry that shows it
+     * @param what what is wrong, in a sentence
+     */
+    public Finding(long number, String what) {
+        this(number, what, false);
+    }
 
     static Finding changed(Entry entry) {
         return new Finding(

@@ -14,6 +14,9 @@ import lyewright.measure.Outcome;
  */
 public record PrintedHead(long number, String digits) {
 
+    private static final String MISTYPED =
+            "You may have mistyped it: compare it letter by letter with the paper. If it stands there so, ";
+
     private static final Pattern WRITTEN = Pattern.compile("([1-9][0-9]{0,17})\\s*-\\s*([0-9a-f]{12})");
 
     /**
@@ -41,13 +44,16 @@ public record PrintedHead(long number, String digits) {
         if (kept.isEmpty()) {
             return Optional.of(new Finding(
                     number,
-                    "Entry " + number + ", the one of your printed head, is gone, and so is whatever came after it."));
+                    "There is no entry " + number + ". " + MISTYPED + "entry " + number
+                            + " is gone, and so is whatever came after it.",
+                    true));
         }
         return kept.get().startsWith(digits)
                 ? Optional.empty()
                 : Optional.of(new Finding(
                         number,
-                        "Entry " + number
-                                + " does not fit your printed head: it, or something before it, was changed."));
+                        "Entry " + number + " does not fit the head that you typed. " + MISTYPED + "entry " + number
+                                + ", or something before it, was changed.",
+                        true));
     }
 }

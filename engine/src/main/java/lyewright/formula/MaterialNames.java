@@ -25,11 +25,14 @@ public final class MaterialNames {
     private final Tables tables;
     private final NotebookNames names;
     private final Map<String, OwnMaterial> own;
+    private final Map<String, Map<String, Long>> spoons;
 
-    private MaterialNames(Tables tables, NotebookNames names, Map<String, OwnMaterial> own) {
+    private MaterialNames(
+            Tables tables, NotebookNames names, Map<String, OwnMaterial> own, Map<String, Map<String, Long>> spoons) {
         this.tables = tables;
         this.names = names;
         this.own = own;
+        this.spoons = spoons;
     }
 
     /** Where a material may stand. */
@@ -63,7 +66,7 @@ public final class MaterialNames {
      * @return cheap to call again
      */
     public static MaterialNames of(Tables tables) {
-        return new MaterialNames(tables, NotebookNames.of(tables), Map.of());
+        return new MaterialNames(tables, NotebookNames.of(tables), Map.of(), Map.of());
     }
 
     /**
@@ -78,7 +81,24 @@ public final class MaterialNames {
         }
         Map<String, OwnMaterial> all = new LinkedHashMap<>(own);
         materials.forEach(material -> all.put(material.key(), material));
-        return new MaterialNames(tables, NotebookNames.of(tables).with(all), all);
+        return new MaterialNames(tables, NotebookNames.of(tables).with(all), all, spoons);
+    }
+
+    /**
+     * These names and what the maker's own spoons hold.
+     *
+     * @param held milligrams by the spoon's name, by what recipes call the material
+     * @return both together
+     */
+    public MaterialNames withSpoons(Map<String, Map<String, Long>> held) {
+        Map<String, Map<String, Long>> read = new LinkedHashMap<>();
+        held.forEach((key, spoon) -> read.put(NameRules.asRead(key), Map.copyOf(spoon)));
+        return new MaterialNames(tables, names, own, Map.copyOf(read));
+    }
+
+    /** What the maker's own spoons hold of a material, milligrams by the spoon's name. */
+    Map<String, Long> spoons(String key) {
+        return spoons.getOrDefault(NameRules.asRead(key), Map.of());
     }
 
     /**
@@ -216,6 +236,24 @@ public final class MaterialNames {
         return named(sure.isEmpty() ? names.named(typed, any -> true).keys() : sure);
     }
 
+    /**
+     * Whether something is called so already, so that nothing else can be. A name that only has words of others is free.
+     *
+     * @param typed a name
+     * @return whether a recipe that has it means, or may mean, what is known
+     */
+    public boolean isCalled(String typed) {
+        if (tables.has(typed) || alkali(typed).isPresent() || own.containsKey(typed)) {
+            return true;
+        }
+        for (Place place : Place.values()) {
+            if (names.named(typed, key -> belongs(key, place)).isOne()) {
+                return true;
+            }
+        }
+        return names.named(typed, any -> true).keys().stream().anyMatch(key -> names.isCalled(key, typed));
+    }
+
     private List<Named> named(Collection<String> keys) {
         return keys.stream()
                 .filter(tables::has)
@@ -241,6 +279,15 @@ public final class MaterialNames {
      */
     public Optional<OwnMaterial> own(String key) {
         return Optional.ofNullable(own.get(key));
+    }
+
+    /**
+     * The maker's own materials.
+     *
+     * @return in the order in which they were given
+     */
+    public List<OwnMaterial> ofMaker() {
+        return List.copyOf(own.values());
     }
 
     /** The names alone, as a notebook has them. */

@@ -44,6 +44,7 @@ final class NotebookReader {
     private final NotebookOffers offers = new NotebookOffers();
     private final NotebookVolumes volumes;
     private final NotebookRecipe recipe;
+    private final NotebookSpoons spoons;
     private final boolean counted;
     private boolean begun;
     private @Nullable String unit;
@@ -55,6 +56,7 @@ final class NotebookReader {
         this.names = materials.names();
         this.volumes = new NotebookVolumes(materials, offers, areInOunces(lines));
         this.recipe = new NotebookRecipe(materials, findings, offers, volumes);
+        this.spoons = new NotebookSpoons(materials);
         this.counted = areCounted(lines);
     }
 
@@ -314,6 +316,11 @@ final class NotebookReader {
             recipe.miss(TradeWords.SUPERFAT);
             say(spot.at(amount), "'" + amount + "' is not a percentage", "write superfat " + amount.number() + " %");
             offers.amount(spot, amount, amount.number() + " %", amount.number() + " %");
+        } else if (NotebookUnits.isUnsure(amount.unit())
+                && spoons.weighed(line, amount).isPresent()) {
+            NotebookSpoons.Weighed by = spoons.weighed(line, amount).get();
+            recipe.remark(by.remark());
+            weighed(line, by.amount(), spot);
         } else if (isNoWeight(amount, spot)) {
             recipe.miss(line.nameWithout(amount));
             volumes.offer(line, amount, spot);

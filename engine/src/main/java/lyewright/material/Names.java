@@ -1,5 +1,7 @@
 package lyewright.material;
 
+import java.util.regex.Pattern;
+
 /**
  * What a material is called on paper. Any part may be empty where nothing was found.
  *
@@ -23,14 +25,20 @@ public record Names(
     /** Nothing known. */
     public static final Names NONE = new Names("", "", "", "", "", "", "");
 
+    /** Behind a space, so that what stands in brackets says nothing of the name. */
+    private static final Pattern PROPER = Pattern.compile("^[^(,]* \\p{Lu}\\p{Ll}");
+
     /**
-     * A common name within a sentence: its first letter small, unless the name is written in capitals or as a key.
+     * A common name within a sentence: its first letter small, unless the name is written in capitals or as a key, or is a proper one,
+     * in which another word begins with a capital.
      *
      * @param name such as {@code Olive oil (virgin)}
-     * @return such as {@code olive oil (virgin)}; {@code DNA oil} and {@code house-olive} as they are
+     * @return such as {@code olive oil (virgin)}; {@code DNA oil}, {@code house-olive} and {@code Sea Breeze} as they are
      */
     public static String inSentence(String name) {
-        return name.length() > 1 && Character.isLowerCase(name.charAt(1))
+        return name.length() > 1
+                        && Character.isLowerCase(name.charAt(1))
+                        && !PROPER.matcher(name).find()
                 ? Character.toLowerCase(name.charAt(0)) + name.substring(1)
                 : name;
     }

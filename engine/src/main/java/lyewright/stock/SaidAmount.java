@@ -27,6 +27,9 @@ public record SaidAmount(long amount, String words) {
     /** More pieces than lie in any small workshop; our own choice. */
     private static final long MOST_PIECES = 999_999_999L;
 
+    private static final long MOST_IN_TEASPOON = 30_000;
+    private static final long MOST_IN_TABLESPOON = 60_000;
+
     private static final Pattern PIECES = Pattern.compile("([0-9]{1,9})(?:\\s*(?:pieces?|pcs?))?");
 
     private static final Pattern SPOON = Pattern.compile("([0-9][0-9.]*)\\s*(?:level )?(\\p{L}[\\p{L} ]*)");
@@ -101,8 +104,9 @@ public record SaidAmount(long amount, String words) {
             return Optional.empty();
         }
         String name = said.group(2).strip();
+        String spoon = inFull(name);
         Optional<Long> holds = known.spoons().entrySet().stream()
-                .filter(spoon -> is(spoon.getKey().toLowerCase(Locale.ROOT), name))
+                .filter(own -> is(own.getKey().toLowerCase(Locale.ROOT), name))
                 .map(Map.Entry::getValue)
                 .findFirst();
         if (holds.isPresent() && said.group(1).matches("[0-9]{1,4}(\\.[0-9]{1,5})?")) {
@@ -111,7 +115,7 @@ public record SaidAmount(long amount, String words) {
                     .divide(MILLIGRAMS_IN_GRAM);
             return Optional.of(milligrams(grams, typed.strip()));
         }
-        return name.contains("spoon") || name.contains("cup") || name.contains("scoop")
+        return spoon.contains("spoon") || spoon.contains("cup") || spoon.contains("scoop")
                 ? Optional.of(Outcome.refused(
                         "nobody said yet what '" + name + "' holds of it",
                         "weigh one, level, and say so with the material, as in teaspoon: 2.1 g"))
@@ -119,7 +123,32 @@ public record SaidAmount(long amount, String words) {
     }
 
     private static boolean is(String spoon, String said) {
-        return said.equals(spoon) || said.equals(spoon + "s") || (said + "s").equals(spoon);
+        return inFull(said).equals(inFull(spoon));
+    }
+
+    /** One of a spoon, in full: a teaspoon, however it is written. */
+    private static String inFull(String spoon) {
+        String one = spoon.endsWith("s") && !spoon.equals("tbs") ? spoon.substring(0, spoon.length() - 1) : spoon;
+        return switch (one) {
+            case "tsp", "teaspoonful" -> "teaspoon";
+            case "tbsp", "tbs", "tbl", "tablespoonful" -> "tablespoon";
+            default -> one;
+        };
+    }
+
+    /**
+     * Whether nobody's spoon of a name holds so much: a teaspoon over 30 g, a tablespoon over 60 g; our own choice.
+     *
+     * @param spoon its name
+     * @param milligrams what it is said to hold
+     * @return whether that is worth asking about
+     */
+    public static boolean isTooMuch(String spoon, long milligrams) {
+        return switch (inFull(spoon.strip().toLowerCase(Locale.ROOT))) {
+            case "teaspoon" -> milligrams > MOST_IN_TEASPOON;
+            case "tablespoon" -> milligrams > MOST_IN_TABLESPOON;
+            default -> false;
+        };
     }
 
     private static Outcome<SaidAmount> milligrams(BigDecimal grams, String words) {

@@ -185,7 +185,8 @@ class ChainTest {
                 .get()
                 .extracting(Finding::number, Finding::what)
                 .containsExactly(
-                        5L, "Entry 5, the one of your printed head, is gone, and so is whatever came after it.");
+                        5L,
+                        "There is no entry 5. You may have mistyped it: compare it letter by letter with the paper. If it stands there so, entry 5 is gone, and so is whatever came after it.");
     }
 
     @Test

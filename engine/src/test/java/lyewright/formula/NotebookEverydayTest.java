@@ -3,6 +3,7 @@ package lyewright.formula;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lyewright.formula.NotebookText.Offer;
 import lyewright.formula.NotebookText.Trouble;
@@ -309,5 +310,28 @@ class NotebookEverydayTest {
                         .nameLine())
                 .isZero();
         assertThat(read.superfat()).contains(Share.ofPercent("3"));
+    }
+
+    @Test
+    void spoons_that_somebody_weighed_are_grams_and_the_words_are_a_remark() {
+        MaterialNames names =
+                MaterialNames.of(Tables.bundled()).withSpoons(Map.of("kaolin", Map.of("teaspoon", 2100L)));
+        for (String said : List.of("kaolin 2 teaspoons", "kaolin 2 tsp", "2 level tsp kaolin", "kaolin 2 t")) {
+            NotebookText.Read read =
+                    NotebookText.read("Trial\ncoconut 350 g\nsoda 60 g\nwater 120 g\n" + said + "\n", names);
+            assertThat(read.troubles()).as(said).isEmpty();
+            Formula formula = read.formula().orElseThrow();
+            assertThat(formula.additions().get(0).of()).isEqualTo("kaolin");
+            assertThat(FormulaFile.write(formula))
+                    .as(said)
+                    .contains("4.2 g")
+                    .contains("each of 2.1 g by your own spoon");
+        }
+        for (String unsure : List.of("kaolin 2 tablespoons", "kaolin 2 heaped tsp", "zinc oxide 2 tsp")) {
+            assertThat(NotebookText.read("Trial\ncoconut 350 g\nsoda 60 g\nwater 120 g\n" + unsure + "\n", names)
+                            .troubles())
+                    .as(unsure)
+                    .isNotEmpty();
+        }
     }
 }

@@ -30,6 +30,8 @@ class SaidAmountTest {
         "0.001 g, 1",
         "30 ml, 27600",
         "2 teaspoons, 4200",
+        "2 tsp, 4200",
+        "1 tsps, 2100",
         "1 1/2 teaspoon, 3150",
         "½ teaspoon, 1050",
         "3 level teaspoons, 6300",
@@ -92,5 +94,14 @@ class SaidAmountTest {
         assertThat(SaidAmount.pieces("1 piece").orThrow().amount()).isEqualTo(1);
         assertThat(SaidAmount.pieces("1.5").problems()).isNotEmpty();
         assertThat(SaidAmount.pieces("50 g").problems()).isNotEmpty();
+    }
+
+    @Test
+    void a_spoon_that_nobody_has_is_worth_asking_about() {
+        assertThat(SaidAmount.isTooMuch("teaspoon", 30_001)).isTrue();
+        assertThat(SaidAmount.isTooMuch("tsp", 30_000)).isFalse();
+        assertThat(SaidAmount.isTooMuch("Tablespoons", 60_001)).isTrue();
+        assertThat(SaidAmount.isTooMuch("tbsp", 31_000)).isFalse();
+        assertThat(SaidAmount.isTooMuch("blue scoop", 400_000)).isFalse();
     }
 }

@@ -21,6 +21,7 @@ final class ChoiceFields {
     static final String SEPARATOR = "separator";
     static final String WAS_SEPARATOR = "was-separator";
     static final String DECIMAL = "decimal";
+    static final String WAS_DECIMAL = "was-decimal";
     static final String DAYS = "days";
     static final String COLUMN = "column-";
 
@@ -36,7 +37,10 @@ final class ChoiceFields {
         return said(fields, SEPARATOR).flatMap(Separator::ofWord);
     }
 
-    /** How a file is read. The columns of another kind or of another separator are guessed anew. */
+    /**
+     * How a file is read. The columns of another kind or of another separator are guessed anew, and so is the decimal sign by what the
+     * columns say, unless another was chosen than the one that was guessed.
+     */
     static CsvChoice choice(Values fields, CsvFile file) {
         Optional<CsvKind> kind = said(fields, KIND).flatMap(CsvKind::ofWord);
         CsvChoice guess = kind.map(file::guess).orElseGet(file::guess);
@@ -52,9 +56,9 @@ final class ChoiceFields {
                 guess.kind(),
                 meanings,
                 said(fields, DECIMAL)
-                        .filter(it -> same)
+                        .filter(it -> same && !said(fields, WAS_DECIMAL).equals(Optional.of(it)))
                         .flatMap(DecimalSign::ofWord)
-                        .orElse(guess.decimal()),
+                        .orElseGet(() -> file.decimal(meanings)),
                 said(fields, DAYS).flatMap(DayOrder::ofWord).orElse(DayOrder.ASKED));
     }
 
@@ -70,6 +74,7 @@ final class ChoiceFields {
         fields.add(new Field(SEPARATOR, file.separator().word()));
         fields.add(new Field(WAS_SEPARATOR, file.separator().word()));
         fields.add(new Field(DECIMAL, choice.decimal().word()));
+        fields.add(new Field(WAS_DECIMAL, file.decimal(choice.meanings()).word()));
         fields.add(new Field(DAYS, choice.days().word()));
         for (int i = 0; i < choice.meanings().size(); i++) {
             fields.add(new Field(COLUMN + i, choice.meanings().get(i).word()));

@@ -38,6 +38,7 @@ final class SampleRows {
                                 "Material",
                                 "In recipes",
                                 "How much",
+                                "Price",
                                 "Came",
                                 "Best before",
                                 "Supplier",
@@ -71,6 +72,10 @@ final class SampleRows {
                         .orElse(of.material().name()),
                 recipeName(verdict),
                 amount(of.amount()),
+                of.said()
+                        .price()
+                        .map(price -> price.decimal() + " " + price.currency())
+                        .orElse(""),
                 of.said().received().toString(),
                 day(of.said().bestBefore()),
                 of.supplier(),

@@ -17,6 +17,7 @@ import lyewright.records.setting.Units;
 import lyewright.records.stock.Counting;
 import lyewright.records.stock.KeptLot;
 import lyewright.records.stock.StockItem;
+import lyewright.records.store.NameOrder;
 import lyewright.stock.SaidAmount;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -30,6 +31,11 @@ final class CountPages implements Feature {
 
     private static final String ADDRESS = "/stores/count";
 
+    /** Of the material that was looked for. */
+    private static final String FOUND = "found";
+
+    private static final int MOST_FOUND = 20;
+
     /** A difference of less than this share of what the book says is told by nobody; our own choice. */
     private static final double SMALL = 0.02;
 
@@ -41,7 +47,14 @@ final class CountPages implements Feature {
 
     @Override
     public void routes(RoutesConfig routes) {
-        routes.get(ADDRESS, ctx -> show(ctx, UUID.randomUUID().toString(), Map.of(), List.of()));
+        routes.get(
+                ADDRESS,
+                ctx -> show(
+                        ctx,
+                        UUID.randomUUID().toString(),
+                        Optional.ofNullable(ctx.queryParam(FOUND)).orElse("").strip(),
+                        Map.of(),
+                        List.of()));
         routes.post(ADDRESS, this::count);
     }
 
@@ -49,14 +62,37 @@ final class CountPages implements Feature {
         return shop.records().items().list().stream().collect(Collectors.toMap(StockItem::id, Function.identity()));
     }
 
-    private void show(Context ctx, String token, Map<String, String> typed, List<Problem> problems) {
+    /** What holds something by the book, and the emptied lots of what was found again. */
+    private List<KeptLot> lots(String found) {
+        List<KeptLot> lots = new ArrayList<>(shop.records().lots().held());
+        lots.addAll(emptied(found));
+        return lots;
+    }
+
+    private List<KeptLot> emptied(String found) {
+        String looked = NameOrder.folded(found);
+        return looked.isBlank()
+                ? List.of()
+                : shop.records().items().list().stream()
+                        .filter(item -> NameOrder.folded(item.name()).contains(looked))
+                        .limit(MOST_FOUND)
+                        .flatMap(item -> shop.records().lots().of(item.id()).stream())
+                        .filter(lot -> lot.left() == 0)
+                        .sorted(Comparator.comparing((KeptLot lot) -> lot.said().received())
+                                .reversed())
+                        .limit(MOST_FOUND)
+                        .toList();
+    }
+
+    private void show(Context ctx, String token, String found, Map<String, String> typed, List<Problem> problems) {
         Map<String, StockItem> items = items();
         Units units = shop.workshop().units();
-        List<CountPage.Line> lines = shop.records().lots().held().stream()
+        List<CountPage.Line> lines = lots(found).stream()
                 .filter(lot -> items.containsKey(lot.itemId()))
                 .sorted(Comparator.comparing((KeptLot lot) -> name(items, lot))
                         .thenComparing(lot -> lot.said().ownCode()))
                 .map(lot -> new CountPage.Line(
+                        lot.id() + ".called",
                         name(items, lot),
                         lot.said().ownCode(),
                         Amounts.said(counting(items, lot), lot.left(), units),
@@ -77,6 +113,10 @@ final class CountPages implements Feature {
                 CupboardFrame.of(shop, "Count the cupboard"),
                 token,
                 lines,
+                found,
+                found.isEmpty() || !emptied(found).isEmpty()
+                        ? ""
+                        : "No lot of “" + found + "” is used up. What never came is received as a delivery.",
                 problems.size(),
                 problems.stream()
                         .filter(problem -> problem.path().isEmpty())
@@ -105,7 +145,8 @@ final class CountPages implements Feature {
         Map<String, Long> counted = new LinkedHashMap<>();
         Map<String, String> why = new LinkedHashMap<>();
         List<Problem> problems = new ArrayList<>();
-        for (KeptLot lot : shop.records().lots().held()) {
+        String found = Typed.line(ctx, FOUND).strip();
+        for (KeptLot lot : lots(found)) {
             String said = Typed.line(ctx, lot.id() + ".counted");
             String because = Typed.line(ctx, lot.id() + ".why").strip();
             typed.put(lot.id() + ".counted", said);
@@ -128,7 +169,7 @@ final class CountPages implements Feature {
         if (done instanceof Outcome.Ok<List<Long>> ok) {
             Answers.seeOther(ctx, "/stores/cupboard?counted=" + ok.value().size());
         } else {
-            show(ctx, token, typed, done.problems());
+            show(ctx, token, found, typed, done.problems());
         }
     }
 

@@ -33,6 +33,7 @@ import lyewright.words.Figures;
  * @param reorder when to buy more
  * @param spoons what spoons hold, one on a line
  * @param notes the maker's own
+ * @param sure whether the spoons are as large as they are said to be
  */
 record ItemForm(
         String name,
@@ -46,12 +47,16 @@ record ItemForm(
         String certificateVersion,
         String reorder,
         String spoons,
-        String notes) {
+        String notes,
+        boolean sure) {
+
+    /** Of the tick by which a large spoon is confirmed. */
+    static final String SURE = "sure";
 
     private static final double MILLIGRAMS = 1000;
 
     static ItemForm empty() {
-        return new ItemForm("", "oil", "", "", "", "", "", "", "", "", "", "");
+        return new ItemForm("", "oil", "", "", "", "", "", "", "", "", "", "", false);
     }
 
     static ItemForm sent(Context ctx) {
@@ -67,7 +72,8 @@ record ItemForm(
                 Typed.line(ctx, "certificateVersion"),
                 Typed.line(ctx, "reorder"),
                 Typed.text(ctx, "spoons"),
-                Typed.text(ctx, "notes"));
+                Typed.text(ctx, "notes"),
+                Typed.ticked(ctx, SURE));
     }
 
     static ItemForm of(StockItem item) {
@@ -92,7 +98,8 @@ record ItemForm(
                         .or(() -> said.reorderPieces().map(String::valueOf))
                         .orElse(""),
                 String.join("\n", spoons),
-                said.notes());
+                said.notes(),
+                false);
     }
 
     /** Read; problems name the fields. */
@@ -137,6 +144,16 @@ record ItemForm(
                 notes));
     }
 
+    /** Once: whoever ticks that it is so has such a spoon. */
+    private Optional<Problem> ask(String line, String spoon, long holds) {
+        return !sure && SaidAmount.isTooMuch(spoon, holds)
+                ? Optional.of(new Problem(
+                        "spoons",
+                        "'" + line.strip() + "' is more than such a spoon holds",
+                        "look at the number and its unit, or tick below that it is right"))
+                : Optional.empty();
+    }
+
     private Map<String, Long> spoons(List<Problem> problems) {
         Map<String, Long> held = new LinkedHashMap<>();
         for (String line : spoons.lines().filter(l -> !l.isBlank()).toList()) {
@@ -148,7 +165,10 @@ record ItemForm(
                         "write it as in teaspoon: 2.1 g"));
             } else {
                 Typed.ok("spoons", SaidAmount.mass(line.substring(colon + 1), SaidAmount.Known.NOTHING), problems)
-                        .ifPresent(holds -> held.put(line.substring(0, colon).strip(), holds.amount()));
+                        .ifPresent(holds -> {
+                            held.put(line.substring(0, colon).strip(), holds.amount());
+                            ask(line, line.substring(0, colon), holds.amount()).ifPresent(problems::add);
+                        });
             }
         }
         return held;

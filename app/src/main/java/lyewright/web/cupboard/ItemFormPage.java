@@ -24,6 +24,8 @@ import lyewright.words.Labelled;
  * @param troubles what is wrong that belongs to no field
  * @param alike where it is asked what is easily taken for it
  * @param opens whether what is folded away is open
+ * @param asks whether it is asked if a spoon is so large
+ * @param sure whether it was said that it is
  */
 public record ItemFormPage(
         Frame frame,
@@ -41,7 +43,9 @@ public record ItemFormPage(
         List<Labelled> known,
         List<String> troubles,
         String alike,
-        boolean opens) {
+        boolean opens,
+        boolean asks,
+        boolean sure) {
 
     /** Copies its lists. */
     public ItemFormPage {

@@ -156,7 +156,11 @@ final class ItemPages implements Feature {
                 "/stores/alike?of=name&id=" + of.map(StockItem::id).orElse(""),
                 identity.stream()
                         .anyMatch(field ->
-                                !field.value().isEmpty() || !field.troubles().isEmpty()));
+                                !field.value().isEmpty() || !field.troubles().isEmpty()),
+                form.sure()
+                        || problems.stream()
+                                .anyMatch(problem -> problem.remedy().contains("tick below")),
+                form.sure());
         if (problems.isEmpty()) {
             Answers.page(ctx, "cupboard/item-form.jte", page);
         } else {

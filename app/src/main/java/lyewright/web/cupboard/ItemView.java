@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lyewright.material.Alkali;
 import lyewright.material.Names;
 import lyewright.material.Tables;
 import lyewright.records.setting.Units;
@@ -72,7 +71,7 @@ final class ItemView {
         Identity identity = said.identity();
         List<Fact> facts = new ArrayList<>();
         add(facts, "What it is", Sentences.upperFirst(said.kind().word()));
-        identity.materialKey().ifPresent(key -> add(facts, "Recipes call it", inRecipes(shop, key)));
+        add(facts, "Recipes call it", new CalledInRecipes(shop.names()).of(said));
         Optional<Names> names = identity.materialKey().flatMap(ItemView::names);
         add(facts, "INCI name", or(identity.inci(), names.map(Names::inci).orElse("")));
         add(facts, "CAS number", or(identity.cas(), names.map(Names::cas).orElse("")));
@@ -95,14 +94,6 @@ final class ItemView {
                         .collect(Collectors.joining("; ")));
         add(facts, "Notes", said.notes());
         return facts;
-    }
-
-    /** What recipes call a key, as it is written. */
-    static String inRecipes(Shop shop, String key) {
-        return Alkali.ofKey(key)
-                .map(alkali -> alkali == Alkali.SODIUM ? "Sodium hydroxide" : "Potassium hydroxide")
-                .or(() -> shop.names().name(key))
-                .orElse(key);
     }
 
     private static Optional<Names> names(String key) {

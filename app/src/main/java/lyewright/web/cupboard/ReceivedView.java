@@ -68,10 +68,9 @@ final class ReceivedView {
 
     private String recipes(StockItem item) {
         String kind = Sentences.upperFirst(item.said().kind().word());
-        return item.said()
-                .identity()
-                .materialKey()
-                .map(key -> kind + "; recipes call it " + ItemView.inRecipes(shop, key))
+        return new CalledInRecipes(shop.names())
+                .name(item.said())
+                .map(name -> kind + "; recipes call it " + name)
                 .orElse(item.said().kind() == ItemKind.PACKAGING ? kind : kind + "; no recipe names it yet");
     }
 }

@@ -15,11 +15,15 @@ final class VerifiedWords {
         long entries = verified.head().number();
         if (!verified.isWhole()) {
             long found = verified.findings().size() + verified.more();
+            boolean paperAlone =
+                    verified.more() == 0 && verified.findings().stream().allMatch(Finding::isOfPaper);
             return new LedgerPage.Said(
                     false,
-                    found == 1
-                            ? "One thing is not as it was written."
-                            : found + " things are not as they were written.",
+                    paperAlone
+                            ? "The head that you typed does not fit."
+                            : found == 1
+                                    ? "One thing is not as it was written."
+                                    : found + " things are not as they were written.",
                     "Verifying changed nothing. Ask who else can get at the files of this workshop; a backup from before"
                             + " shows what stood there.",
                     verified.findings().stream().map(Finding::what).toList(),

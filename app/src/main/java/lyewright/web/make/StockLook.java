@@ -52,8 +52,12 @@ record StockLook(
         picked = Map.copyOf(picked);
     }
 
-    /** Asks the records: the same two questions for any sheet, and one more for each picked lot that holds nothing. */
-    static StockLook of(Records records, LocalDate today, MakeChoice choice) {
+    /**
+     * Asks the records: the same two questions for any sheet, and one more for each picked lot that holds nothing.
+     *
+     * @param keys what the recipe calls what it takes
+     */
+    static StockLook of(Records records, LocalDate today, MakeChoice choice, Set<String> keys) {
         List<StockItem> all = records.items().list();
         List<KeptLot> held = new ArrayList<>(records.lots().held());
         Set<String> ids = held.stream().map(KeptLot::id).collect(Collectors.toSet());
@@ -61,7 +65,7 @@ record StockLook(
                 .filter(id -> !ids.contains(id))
                 .flatMap(id -> records.lots().find(id).stream())
                 .forEach(held::add);
-        Shelves shelves = Shelves.of(all, held);
+        Shelves shelves = Shelves.of(all, held).calledAsIn(keys);
         Map<String, OwnMaterial> certificates = new HashMap<>();
         held.forEach(lot -> lot.said().certificate().ifPresent(own -> certificates.put(lot.id(), own)));
         return new StockLook(

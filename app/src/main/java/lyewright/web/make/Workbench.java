@@ -23,6 +23,7 @@ import lyewright.records.equipment.KeptMould;
 import lyewright.records.recipe.Recipe;
 import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.setting.Workshop;
+import lyewright.stock.Expiry;
 import lyewright.stock.LotFigures;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
@@ -67,7 +68,7 @@ public final class Workbench {
         MakeChoice whole = completed(choice, version, formula, moulds, workshop);
         Purities purities = RecipeSheet.purities(workshop);
         Equipment equipment = records.equipment().equipment(jugs(whole, formula));
-        StockLook stock = StockLook.of(records, LocalDate.now(shop.clock()), whole);
+        StockLook stock = StockLook.of(records, LocalDate.now(shop.clock()), whole, Expiry.takenBy(formula));
         Outcome<MakingSheet> sheet = sheet(whole, formula, moulds, purities, equipment);
         Optional<FromCupboard> taken = made(sheet)
                 .map(stock::look)

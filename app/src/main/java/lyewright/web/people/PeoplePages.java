@@ -74,7 +74,7 @@ public final class PeoplePages implements Feature {
         routes.post(ADDRESS + "/door/shut", this::shutDoor);
         routes.post(ADDRESS + "/devices/{id}/out", this::showOut);
         routes.get(ADDRESS + "/codes/{ref}", ctx -> Answers.page(ctx, CODE_PAGE, code(ctx)));
-        routes.get(ADDRESS + "/codes/{ref}/fate", ctx -> Answers.page(ctx, "people/fate.jte", code(ctx)));
+        routes.get(ADDRESS + "/codes/{ref}/fate", this::fate);
         routes.post(
                 ADDRESS + "/{id}",
                 ctx -> done(
@@ -252,6 +252,15 @@ public final class PeoplePages implements Feature {
         }
         CodeBook.Shown shown = codes.show(person.get(), shop.records().author());
         Answers.seeOther(ctx, ADDRESS + "/codes/" + shown.ref());
+    }
+
+    /** Once it is no longer open, all of what was shown gives way to what became of it. */
+    private void fate(Context ctx) {
+        CodePage page = code(ctx);
+        if (!page.fate().equals("open")) {
+            ctx.header("HX-Retarget", "#code-shown").header("HX-Reswap", "outerHTML");
+        }
+        Answers.page(ctx, "people/fate.jte", page);
     }
 
     private CodePage code(Context ctx) {

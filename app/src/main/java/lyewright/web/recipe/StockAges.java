@@ -43,13 +43,13 @@ public final class StockAges {
 
     /** All of a recipe's. */
     List<Old> of(Formula formula) {
-        return found(formula).stream().map(this::told).toList();
+        return found(formula).stream().map(old -> told(old, formula)).toList();
     }
 
     /** What presses most of a recipe's, and how many there are besides. */
     Optional<Brief> brief(Formula formula) {
         List<Expiry> found = found(formula);
-        return Expiry.mostPressing(found).map(first -> new Brief(told(first), found.size() - 1));
+        return Expiry.mostPressing(found).map(first -> new Brief(told(first, formula), found.size() - 1));
     }
 
     /**
@@ -62,13 +62,14 @@ public final class StockAges {
 
     private List<Expiry> found(Formula formula) {
         Set<String> keys = Expiry.takenBy(formula);
-        return Expiry.of(keys, shelves.lots(), today, weeks);
+        return Expiry.of(keys, shelves.calledAsIn(keys).lots(), today, weeks);
     }
 
-    private Old told(Expiry expiry) {
+    private Old told(Expiry expiry, Formula formula) {
         String day = Dates.day(expiry.lot().bestBefore().orElse(today));
         String others = expiry.others() ? " There is other of it that is good for longer." : "";
-        String name = Optional.ofNullable(shelves.items().get(expiry.key()))
+        String name = Optional.ofNullable(
+                        shelves.calledAsIn(Expiry.takenBy(formula)).items().get(expiry.key()))
                 .map(item -> item.name())
                 .orElse(expiry.key());
         return new Old(

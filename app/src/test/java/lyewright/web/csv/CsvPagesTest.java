@@ -270,4 +270,18 @@ class CsvPagesTest {
         assertThat(records().items().list()).hasSizeGreaterThan(5);
         assertThat(records().lots().held()).hasSizeGreaterThan(5);
     }
+
+    @Test
+    void prices_are_shown_and_the_decimal_sign_is_guessed_anew_once_the_columns_are_named() throws Exception {
+        String address = look("Rohstoff;Menge;MHD;Preis;Tag\nKokosöl;2,500 kg;25.11.2027;32,50;25.11.2026\n");
+        String named = "?kind=lots&was-kind=lots&separator=semicolon&was-separator=semicolon&decimal=point"
+                + "&was-decimal=point&days=day&column-0=name&column-1=amount&column-2=best_before&column-3=price"
+                + "&column-4=received";
+        assertThat(workshop.get(address + named).body()).contains("a decimal comma");
+        assertThat(workshop.get(address + named.replace("was-decimal=point", "was-decimal=comma"))
+                        .body())
+                .as("chosen otherwise than guessed")
+                .contains("a decimal point");
+        assertThat(workshop.get(look(LOTS)).body()).contains("18.95 GBP");
+    }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lyewright.records.stock.KeptLot;
@@ -170,5 +171,54 @@ class CupboardPagesTest extends AtTheCupboard {
         }
         assertThat(Optional.of(workshop.get("/stores/cupboard?received=x").statusCode()))
                 .contains(200);
+    }
+
+    @Test
+    void a_spoon_that_nobody_has_is_asked_about_once() throws Exception {
+        String[] form = {"opened-in", "mine", "name", "Kaolin", "kind", "colourant", "spoons", "teaspoon: 45 g"};
+        HttpResponse<String> asked = workshop.post("/stores/cupboard", form);
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("is more than such a spoon holds", "My spoon is so large");
+        List<String> sure = new ArrayList<>(List.of(form));
+        sure.addAll(List.of("sure", "yes"));
+        assertThat(workshop.post("/stores/cupboard", sure.toArray(String[]::new))
+                        .statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void what_was_used_up_is_found_again_and_counted() throws Exception {
+        deliver("", "Sea Breeze|500 g||||fragrance");
+        KeptLot lot = lot("Sea Breeze");
+        String count = "/stores/count";
+        workshop.post(
+                count,
+                "opened-in",
+                "mine",
+                "token",
+                "count-0001",
+                lot.id() + ".counted",
+                "0 g",
+                lot.id() + ".why",
+                "all gone");
+        assertThat(workshop.get(count).body())
+                .contains("Found something that is not listed?")
+                .doesNotContain(lot.id());
+        assertThat(workshop.get(count + "?found=sea+br").body()).contains(lot.id() + ".counted");
+        assertThat(workshop.get(count + "?found=moon").body()).contains("is used up");
+        HttpResponse<String> kept = workshop.post(
+                count,
+                "opened-in",
+                "mine",
+                "token",
+                "count-0002",
+                "found",
+                "sea br",
+                lot.id() + ".counted",
+                "120 g",
+                lot.id() + ".why",
+                "behind the boxes");
+        assertThat(kept.statusCode()).isEqualTo(303);
+        assertThat(lot("Sea Breeze").left()).isEqualTo(120_000);
     }
 }

@@ -222,7 +222,7 @@ class LedgerPagesTest {
         assertThat(text(workshop.post("/ledger/verify", "head", "")))
                 .contains("All 2 entries are as they were written.");
         assertThat(text(workshop.post("/ledger/verify", "head", head)))
-                .contains("Entry 4, the one of your printed head, is gone");
+                .contains("There is no entry 4. You may have mistyped it");
     }
 
     @Test

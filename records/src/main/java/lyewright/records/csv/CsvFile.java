@@ -20,6 +20,10 @@ public final class CsvFile {
 
     private static final Pattern NUMBER = Pattern.compile("[0-9]*[.,][0-9.,]*[0-9]");
 
+    /** A number with decimals and perhaps a unit or a currency; days have two points. */
+    private static final Pattern AMOUNT = Pattern.compile(
+            "\\s*(?:\\p{Sc}|\\p{L}{1,3})?\\s*[0-9]{1,9}([.,][0-9]{1,6})\\s*(?:\\p{Sc}|\\p{L}{1,10}|%)?\\s*");
+
     private final CsvTable table;
     private final String encoding;
 
@@ -45,7 +49,12 @@ public final class CsvFile {
     }
 
     private static Outcome<CsvFile> of(FileText text, Optional<Separator> separator) {
-        return CsvTable.read(text.text(), separator).then(table -> Outcome.ok(new CsvFile(table, text.encoding())));
+        return CsvTable.read(text.text(), separator)
+                .then(table -> table.header().equals(LotSheets.MOVES)
+                        ? Outcome.refused(
+                                "this is the list of moves that Lyewright wrote; it is not read in",
+                                "choose materials.csv, suppliers.csv or lots.csv; what moved stands in the ledger")
+                        : Outcome.ok(new CsvFile(table, text.encoding())));
     }
 
     CsvTable table() {
@@ -116,7 +125,33 @@ public final class CsvFile {
         return named.contains(Meaning.CONTACT) && !named.contains(Meaning.KIND) ? CsvKind.SUPPLIERS : CsvKind.MATERIALS;
     }
 
-    private DecimalSign decimal(List<Meaning> meanings) {
+    /**
+     * What stands before decimals, by what the columns say.
+     *
+     * @param meanings of the columns, in their order
+     * @return the sign that fits the numbers in them
+     */
+    public DecimalSign decimal(List<Meaning> meanings) {
+        return meanings.stream().anyMatch(CsvFile::isNumber) ? decimalOf(meanings) : decimalOfAll();
+    }
+
+    /** Where no column is known to hold numbers: a file with semicolons in which every number has a comma and one or two digits. */
+    private DecimalSign decimalOfAll() {
+        if (separator() != Separator.SEMICOLON) {
+            return DecimalSign.POINT;
+        }
+        List<String> decimals = table.rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .map(AMOUNT::matcher)
+                .filter(Matcher::matches)
+                .map(amount -> amount.group(1))
+                .toList();
+        return !decimals.isEmpty() && decimals.stream().allMatch(part -> part.matches(",[0-9]{1,2}"))
+                ? DecimalSign.COMMA
+                : DecimalSign.POINT;
+    }
+
+    private DecimalSign decimalOf(List<Meaning> meanings) {
         int points = 0;
         int commas = 0;
         int unclear = 0;

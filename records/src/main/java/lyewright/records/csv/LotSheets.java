@@ -17,6 +17,21 @@ final class LotSheets {
 
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss'Z'");
 
+    /** The columns of the moves, by which the file is known when it is given back. */
+    static final List<String> MOVES = List.of(
+            "number",
+            "at",
+            "by",
+            "own_code",
+            "material",
+            "kind",
+            "change_g",
+            "change_pieces",
+            "corrects",
+            "purpose",
+            "words",
+            "why");
+
     private LotSheets() {}
 
     static Sheet<Booked> lots(StockBook book) {

@@ -188,7 +188,6 @@ final class ImportPlan {
         LotSaid said =
                 of.said().withSupplier(seller.map(Supplier::id)).withCertificate(certificate(item, of, problems));
         problems.addAll(LotRules.check(said));
-        LotRules.pastWhenItCame(said).ifPresent(problems::add);
         problems.addAll(LotRules.notCome(said, today));
         said.bestBefore()
                 .flatMap(last -> LotDays.neverSoLong(said.received(), last))
@@ -238,6 +237,7 @@ final class ImportPlan {
                 .flatMap(last -> LotDays.hardlySoLong(said.received(), last))
                 .ifPresent(notes::add);
         LotDays.hardlySoLongAgo("received", said.received(), today).ifPresent(notes::add);
+        LotRules.pastWhenItCame(said).ifPresent(notes::add);
         said.certificate()
                 .map(own -> CertificateRules.asked(item.said(), own))
                 .ifPresent(outside -> outside.forEach(problem ->

@@ -116,7 +116,7 @@ final class ItemRows {
                         .execute());
     }
 
-    private Map<String, Map<String, Long>> spoons() {
+    Map<String, Map<String, Long>> spoons() {
         Map<String, Map<String, Long>> all = new TreeMap<>();
         handle.createQuery("SELECT item_id, name, milligrams FROM spoon")
                 .map((row, context) -> all.computeIfAbsent(row.getString("item_id"), id -> new TreeMap<>())

@@ -44,7 +44,7 @@ final class LotRules {
         return problems;
     }
 
-    /** What was past its day when it came is kept where a maker says so, and is a slip of the pen in a list of hundreds. */
+    /** What was past its day when it came is asked about where it is typed; in a file, where it may well be so, it is pointed out. */
     static Optional<Problem> pastWhenItCame(LotSaid said) {
         return said.bestBefore()
                 .filter(day -> day.isBefore(said.received()))

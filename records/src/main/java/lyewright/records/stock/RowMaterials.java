@@ -160,6 +160,18 @@ final class RowMaterials {
         return kind == ItemKind.ADDITIVE || kind == ItemKind.COLOURANT || kind == ItemKind.FRAGRANCE;
     }
 
+    /** An oil or an alkali of which there are no figures; what else no table knows is named in recipes by its kind. */
+    private static Optional<Problem> nameless(ItemSaid said) {
+        boolean alkali = said.kind() == ItemKind.ALKALI;
+        return alkali || said.kind() == ItemKind.OIL
+                ? Optional.of(new Problem(
+                        "name",
+                        "no recipe will find '" + said.name() + "': no table knows it",
+                        "write what recipes call it in a column recipe_name, or describe it as a material of your own with its "
+                                + (alkali ? "strength" : "saponification value")))
+                : Optional.empty();
+    }
+
     private Optional<Meant> made(
             MaterialSaid said, Optional<Supplier> seller, List<Problem> problems, boolean found, List<Problem> notes) {
         if (said.kind().isEmpty()) {
@@ -171,6 +183,10 @@ final class RowMaterials {
         }
         ItemSaid whole = said.said(said.kind().get(), seller.map(Supplier::id));
         problems.addAll(ItemRules.check(whole));
-        return Optional.of(new Meant(new StockItem(ids.get(), whole), true, found, new ArrayList<>(notes)));
+        List<Problem> all = new ArrayList<>(notes);
+        if (notes.isEmpty() && whole.identity().materialKey().isEmpty()) {
+            nameless(whole).ifPresent(all::add);
+        }
+        return Optional.of(new Meant(new StockItem(ids.get(), whole), true, found, all));
     }
 }

@@ -26,6 +26,20 @@ public final class StockItems {
         return database.read(handle -> new ItemRows(handle).list());
     }
 
+    /** Something that is the same as long as names and spoons are: what was made of these need not be made anew. */
+    public String revision() {
+        return database.read(handle -> String.join(
+                        "\n",
+                        handle.createQuery("""
+                                SELECT name, kind, material_key FROM stock_item WHERE removed_epoch_ms IS NULL
+                                ORDER BY name_sort, id
+                                """)
+                                .map((row, context) -> row.getString("kind") + "\t" + row.getString("name") + "\t"
+                                        + row.getString("material_key"))
+                                .list())
+                + new ItemRows(handle).spoons());
+    }
+
     /** One, removed or not. */
     public Optional<StockItem> find(String id) {
         return database.read(handle -> new ItemRows(handle).find(id));

@@ -189,7 +189,11 @@ class BadCsvTest {
                         "alkali",
                         "row 2, kind: 'Coconut oil' is in the cupboard as something else, and this is an alkali"),
                 lot("kind", "soap", "row 2, kind: 'soap' is no kind of material"),
-                lot("best before", "2026-11-24", "row 2, best before: it was past its day when it came"),
+                whole(
+                        "moves as they were written out",
+                        "\"number\",\"at\",\"by\",\"own_code\",\"material\",\"kind\",\"change_g\",\"change_pieces\",\"corrects\","
+                                + "\"purpose\",\"words\",\"why\"\n1,2026-11-25T09:00:00Z,M,26-0001,Oil,receipt,5,,,,,\n",
+                        "this is the list of moves that Lyewright wrote; it is not read in"),
                 lot("opened", "2026-11-24", "row 2, opened: it was opened before it came"),
                 lot("status", "maybe", "row 2, status: 'maybe' is no status"),
                 lot("price", "cheap", "row 2, price: 'cheap' is no price"),

@@ -141,7 +141,8 @@ class LedgerTest extends Workbench {
         assertThat(records.ledger().verify(Optional.of(printed)).findings())
                 .containsExactly(new Finding(
                         before.number(),
-                        "Entry 9, the one of your printed head, is gone, and so is whatever came after it."));
+                        "There is no entry 9. You may have mistyped it: compare it letter by letter with the paper. If it stands there so, entry 9 is gone, and so is whatever came after it.",
+                        true));
     }
 
     /** What the entry before the last says of the lot, put back into its row. */
@@ -173,7 +174,8 @@ class LedgerTest extends Workbench {
         assertThat(records.ledger().head().number()).isEqualTo(9);
         assertThat(records.ledger().verify(Optional.of(printed)).findings())
                 .extracting(Finding::what)
-                .containsExactly("Entry 9 does not fit your printed head: it, or something before it, was changed.");
+                .containsExactly(
+                        "Entry 9 does not fit the head that you typed. You may have mistyped it: compare it letter by letter with the paper. If it stands there so, entry 9, or something before it, was changed.");
     }
 
     private String lotId() {

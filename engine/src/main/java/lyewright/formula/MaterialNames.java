@@ -226,13 +226,7 @@ public final class MaterialNames {
         if (tables.has(typed)) {
             return named(List.of(typed));
         }
-        Set<String> sure = new LinkedHashSet<>();
-        for (Place place : Place.values()) {
-            Meant meant = names.named(typed, key -> belongs(key, place));
-            if (meant.isOne()) {
-                sure.add(meant.key());
-            }
-        }
+        Set<String> sure = surelyNamed(typed);
         return named(sure.isEmpty() ? names.named(typed, any -> true).keys() : sure);
     }
 
@@ -240,18 +234,24 @@ public final class MaterialNames {
      * Whether something is called so already, so that nothing else can be. A name that only has words of others is free.
      *
      * @param typed a name
-     * @return whether a recipe that has it means, or may mean, what is known
+     * @return whether it means, or may mean, what is known
      */
     public boolean isCalled(String typed) {
-        if (tables.has(typed) || alkali(typed).isPresent() || own.containsKey(typed)) {
-            return true;
-        }
+        return tables.has(typed)
+                || alkali(typed).isPresent()
+                || !surelyNamed(typed).isEmpty()
+                || names.named(typed, any -> true).keys().stream().anyMatch(key -> names.isCalled(key, typed));
+    }
+
+    private Set<String> surelyNamed(String typed) {
+        Set<String> sure = new LinkedHashSet<>();
         for (Place place : Place.values()) {
-            if (names.named(typed, key -> belongs(key, place)).isOne()) {
-                return true;
+            Meant meant = names.named(typed, key -> belongs(key, place));
+            if (meant.isOne()) {
+                sure.add(meant.key());
             }
         }
-        return names.named(typed, any -> true).keys().stream().anyMatch(key -> names.isCalled(key, typed));
+        return sure;
     }
 
     private List<Named> named(Collection<String> keys) {
@@ -281,11 +281,7 @@ public final class MaterialNames {
         return Optional.ofNullable(own.get(key));
     }
 
-    /**
-     * The maker's own materials.
-     *
-     * @return in the order in which they were given
-     */
+    /** The maker's own materials, in the order in which they were given. */
     public List<OwnMaterial> ofMaker() {
         return List.copyOf(own.values());
     }

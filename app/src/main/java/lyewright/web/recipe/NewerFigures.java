@@ -6,6 +6,7 @@ import lyewright.formula.Formula;
 import lyewright.formula.MaterialChange;
 import lyewright.formula.MaterialNames;
 import lyewright.formula.OwnFigures;
+import lyewright.formula.OwnMaterial;
 import lyewright.material.Names;
 import lyewright.material.Tables;
 import lyewright.measure.Outcome;
@@ -59,7 +60,9 @@ public record NewerFigures(List<String> sentences, String materials) {
 
     /** The formula with the figures that the workshop has now. */
     static Formula taken(Formula formula, MaterialNames names) {
-        return OwnFigures.takenOver(formula, names::own);
+        // of what only came nothing is known but its kind, and that takes nothing away from what a recipe carries
+        return OwnFigures.takenOver(
+                formula, key -> names.own(key).filter(own -> !own.equals(OwnMaterial.of(own.key(), own.kind()))));
     }
 
     /**

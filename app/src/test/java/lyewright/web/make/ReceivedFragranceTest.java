@@ -8,6 +8,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lyewright.formula.Formula;
+import lyewright.formula.FormulaFile;
 import lyewright.formula.NotebookText;
 import lyewright.formula.OwnMaterial;
 import lyewright.records.Records;
@@ -21,6 +23,7 @@ import lyewright.records.stock.ItemSaid;
 import lyewright.records.stock.LotSaid;
 import lyewright.web.TestWorkshop;
 import lyewright.web.cupboard.CupboardPages;
+import lyewright.web.recipe.NewerFigures;
 import lyewright.web.recipe.RecipePages;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -161,5 +164,23 @@ class ReceivedFragranceTest {
         List<String> own = new ArrayList<>();
         workshop.shop().names().ofMaker().forEach(material -> own.add(material.key()));
         assertThat(own).isEmpty();
+    }
+
+    @Test
+    void what_a_recipe_carries_of_it_is_not_taken_from_it_by_what_came() {
+        received("Sea Breeze", ItemKind.FRAGRANCE, 400);
+        Formula carries = FormulaFile.read("""
+                        recipe: Breeze
+                        oils: {olive-virgin: 100 %}
+                        alkali: sodium
+                        superfat: 5 %
+                        water: 33 % lye
+                        additions: [{of: Sea Breeze, amount: 3 % of oils, stage: trace}]
+                        materials:
+                          Sea Breeze:
+                            kind: fragrance
+                            density: 0.95 g/ml
+                        """).formula().orElseThrow();
+        assertThat(NewerFigures.of(carries, workshop.shop().names()).isEmpty()).isTrue();
     }
 }

@@ -28,7 +28,11 @@ final class SuperfatWords {
                 ? of(batch, surely)
                 : "Portion " + worst.name() + ": " + verdict(worst.band()) + ", " + chances(chance(worst))
                         + " that alkali is left over in it. The batch as a whole: "
-                        + Names.inSentence(of(batch, false));
+                        + lowerFirst(of(batch, false));
+    }
+
+    private static String lowerFirst(String sentence) {
+        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private static double chance(PortionSheet portion) {

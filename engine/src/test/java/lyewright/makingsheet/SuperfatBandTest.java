@@ -558,6 +558,15 @@ class SuperfatBandTest {
     }
 
     @Test
+    void a_sheet_that_something_else_stops_is_called_safe_in_nothing() {
+        MakingSheet sheet = house("5 %").water("0.5 to 1").sheet(Fill.oilMass(1000), Sheets.LABORATORY);
+
+        assertThat(sheet.stopped()).isTrue();
+        assertThat(sheet.band().verdict()).isEqualTo(SuperfatBand.Verdict.SAFE);
+        assertThat(sheet.howSure()).startsWith("Not to be made as it stands. The superfat is");
+    }
+
+    @Test
     void the_acid_of_juices_is_not_taken_as_exact() {
         AFormula formula = house("4 %").water("300 g").acids(AcidRule.COMPENSATE);
         SuperfatBand pure = band(formula.add("citric-acid-anhydrous", "10 g per kg oils", "lye"));

@@ -281,7 +281,11 @@ public final class MaterialNames {
         return Optional.ofNullable(own.get(key));
     }
 
-    /** The maker's own materials, in the order in which they were given. */
+    /**
+     * The maker's own materials.
+     *
+     * @return in the order in which they were given
+     */
     public List<OwnMaterial> ofMaker() {
         return List.copyOf(own.values());
     }

@@ -29,7 +29,7 @@ import lyewright.words.VariantWords;
  * @param certified what the certificates of these lots do; empty where none has one
  * @param picking how lots are picked by hand; empty where there is nothing to pick
  * @param paper the lots that are taken, as they stand on paper
- * @param taking the form by which all of it is taken; empty where it cannot be
+ * @param taking the form by which all of it is taken, and what was taken before
  */
 public record CupboardShown(
         boolean enough,
@@ -40,7 +40,7 @@ public record CupboardShown(
         Optional<Certified> certified,
         Optional<Picking> picking,
         List<Labelled> paper,
-        Optional<Taking> taking) {
+        Taking taking) {
 
     /** Each takes as long as drawing the band. */
     private static final int MOST_GAINS = 3;
@@ -57,10 +57,34 @@ public record CupboardShown(
     /**
      * The form by which all of it is taken.
      *
-     * @param token of the form: of all pages that show the same state of things, one takes
-     * @param before when it was taken last, in a sentence; empty where it never was
+     * @param token of the form: of all pages that show the same state of things, one takes; empty where it cannot be taken
+     * @param before what was taken before, the newest first
      */
-    public record Taking(String token, String before) {}
+    public record Taking(String token, List<Before> before) {
+
+        /** Copies its list. */
+        public Taking {
+            before = List.copyOf(before);
+        }
+
+        /** The same without the form. */
+        Taking shut() {
+            return new Taking("", before);
+        }
+
+        /** Whether some of it is out still. */
+        public boolean isOut() {
+            return before.stream().anyMatch(one -> !one.back().isEmpty());
+        }
+    }
+
+    /**
+     * What was taken before.
+     *
+     * @param says when, by whom and how much, in a sentence
+     * @param back where all of it is taken back; empty where it is
+     */
+    public record Before(String says, String back) {}
 
     /**
      * A material.
@@ -110,7 +134,9 @@ public record CupboardShown(
                         certified(taken.figures(), choice),
                         Picking.of(taken, choice, words),
                         words.onPaper(cupboard),
-                        TakePages.isTakeable(taken, sheet.stopped()) ? Optional.of(taking.get()) : Optional.empty()));
+                        TakePages.isTakeable(taken, sheet.stopped())
+                                ? taking.get()
+                                : taking.get().shut()));
     }
 
     /** Whose certificates a sheet is reckoned with, in a sentence; empty where it is not, or none counts. */

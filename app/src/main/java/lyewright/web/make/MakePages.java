@@ -125,7 +125,7 @@ public final class MakePages implements Feature {
     private Frame frame(Context ctx, Bench bench) {
         Frame frame = shop.frame("Make " + bench.recipe().name(), Section.MAKE);
         List<Notice> notices = ctx.queryParam(KEPT) == null
-                ? TakePages.notice(ctx, bench.choice()).stream().toList()
+                ? take.notice(ctx, bench).stream().toList()
                 : List.of(Notice.of("Version " + bench.version().number()
                         + " is kept as it is. Changing the recipe later makes the next version."));
         return new Frame(

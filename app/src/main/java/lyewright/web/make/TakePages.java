@@ -3,11 +3,8 @@ package lyewright.web.make;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
@@ -16,6 +13,7 @@ import lyewright.records.recipe.RecipeVersion;
 import lyewright.records.stock.MoveKind;
 import lyewright.records.stock.StockMove;
 import lyewright.records.stock.TakenBefore;
+import lyewright.records.stock.TakenTogether;
 import lyewright.records.stock.Taking;
 import lyewright.stock.Allocation.Taken;
 import lyewright.stock.Cupboard;
@@ -24,6 +22,7 @@ import lyewright.web.Notice;
 import lyewright.web.Refused;
 import lyewright.web.Shop;
 import lyewright.web.Visitor;
+import lyewright.web.WorkshopUnits;
 import lyewright.words.Dates;
 import lyewright.words.Sentences;
 
@@ -33,10 +32,12 @@ import lyewright.words.Sentences;
  */
 final class TakePages {
 
-    /** Stands in an address after something was taken: the numbers of the moves. */
-    static final String TAKEN = "taken";
+    /** Stands in an address after something was taken: what became of it. */
+    private static final String TAKEN = "taken";
 
-    static final String TAKEN_BACK = "taken-back";
+    private static final String TAKEN_BACK = "back";
+    private static final String DONE = "yes";
+    private static final String ALREADY = "already";
 
     private static final String SHORT = "short";
 
@@ -44,8 +45,7 @@ final class TakePages {
     private static final String BACK = MakePages.ADDRESS + "/take-back";
     private static final String WHY_BACK = "taken back on the sheet's page";
 
-    /** A sheet takes from far fewer lots. */
-    private static final Pattern NUMBERS = Pattern.compile("[0-9]{1,15}(\\.[0-9]{1,15}){0,199}");
+    private static final int MOST_TOLD = 3;
 
     private final Shop shop;
     private final Workbench workbench;
@@ -74,20 +74,31 @@ final class TakePages {
      * shows of it, only one takes: whoever wants it twice is told of the first and takes for another batch.
      */
     CupboardShown.Taking taking(Bench bench) {
-        String tokens = "take-" + bench.recipe().id() + "-" + bench.version().number() + "-";
-        TakenBefore before = shop.records().lots().takenBefore(tokens);
+        String tokens = tokens(bench);
+        TakenBefore before = shop.records().lots().takenBefore(tokens, MOST_TOLD);
         return new CupboardShown.Taking(
-                tokens + before.times(), before.last().map(this::before).orElse(""));
+                tokens + before.times(),
+                before.last().stream().map(taken -> before(taken, bench)).toList());
     }
 
-    private String before(StockMove last) {
+    private static String tokens(Bench bench) {
+        return "take-" + bench.recipe().id() + "-" + bench.version().number() + "-";
+    }
+
+    private CupboardShown.Before before(TakenTogether taken, Bench bench) {
+        StockMove one = taken.moves().get(0);
         String who = shop.records()
                 .people()
-                .find(last.author().person())
+                .find(one.author().person())
                 .map(Person::name)
                 .orElse("somebody who is not known");
-        return "It was taken for this version on " + Dates.minute(last.at(), shop.clock()) + " by " + who
-                + (last.correctedBy().isPresent() ? ", and taken back." : ".");
+        int lots = taken.moves().size();
+        String says = "Taken for this version on " + Dates.minute(one.at(), shop.clock()) + " by " + who + ": "
+                + new LotWords(WorkshopUnits.of(bench.workshop())).mass(taken.amount())
+                + (lots == 1 ? " from one lot" : " from " + lots + " lots")
+                + (taken.isBack() ? ", and taken back." : ".");
+        return new CupboardShown.Before(
+                says, taken.isBack() ? "" : BACK + "?" + bench.choice().query() + "&" + TAKEN + "=" + taken.head());
     }
 
     private void take(Context ctx) {
@@ -112,8 +123,9 @@ final class TakePages {
                         StockMove.Told.of(MoveKind.USE, 0)
                                 .withPurpose(bench.recipe().name() + ", version "
                                         + bench.version().number())));
-        Answers.seeOther(
-                ctx, address(bench.choice()) + "&" + TAKEN + "=" + numbers(orRefused(moves, "Nothing was taken")));
+        // none where another page that showed the same took it
+        String told = orRefused(moves, "Nothing was taken").isEmpty() ? ALREADY : DONE;
+        Answers.seeOther(ctx, address(bench.choice()) + "&" + TAKEN + "=" + told);
     }
 
     private static List<Taking> takings(FromCupboard taken, boolean certified) {
@@ -136,15 +148,13 @@ final class TakePages {
                 .orElse("");
     }
 
-    private static String numbers(List<Long> moves) {
-        // none where the same form was sent before, which took what it says once
-        return moves.isEmpty() ? "0" : moves.stream().map(String::valueOf).collect(Collectors.joining("."));
-    }
-
     private void takeBack(Context ctx) {
-        List<Long> moves = moves(Optional.ofNullable(ctx.queryParam(TAKEN)).orElse(""));
-        orRefused(shop.records().lots().correct(shop.records().author(), moves, WHY_BACK), "Nothing was taken back");
-        Answers.seeOther(ctx, address(MakeChoice.of(ctx.queryParamMap())) + "&" + TAKEN_BACK + "=yes");
+        Bench bench = workbench.lay(MakeChoice.of(ctx.queryParamMap()));
+        String head = Optional.ofNullable(ctx.queryParam(TAKEN)).orElse("");
+        orRefused(
+                shop.records().lots().takeBack(shop.records().author(), tokens(bench), head, WHY_BACK),
+                "Nothing was taken back");
+        Answers.seeOther(ctx, address(bench.choice()) + "&" + TAKEN + "=" + TAKEN_BACK);
     }
 
     private static String address(MakeChoice choice) {
@@ -160,40 +170,26 @@ final class TakePages {
         throw new Refused(409, told + ": " + problem.what() + ".", Sentences.whole(problem.remedy()));
     }
 
-    private static List<Long> moves(String typed) {
-        return NUMBERS.matcher(typed).matches()
-                ? Arrays.stream(typed.split("\\."))
-                        .map(Long::valueOf)
-                        .filter(number -> number > 0)
-                        .toList()
-                : List.of();
+    /** What is told on the page that somebody comes back to. */
+    Optional<Notice> notice(Context ctx, Bench bench) {
+        return switch (Optional.ofNullable(ctx.queryParam(TAKEN)).orElse("")) {
+            case DONE -> taking(bench).before().stream().findFirst().map(TakePages::told);
+            case TAKEN_BACK -> Optional.of(Notice.of("All of it is back in the cupboard. The ledger keeps both."));
+            case SHORT ->
+                Optional.of(
+                        Notice.of(
+                                "Nothing was taken: the cupboard has not, or not any more, all that this sheet weighs. Below it says what is short."));
+            case ALREADY ->
+                Optional.of(
+                        Notice.of(
+                                "Nothing was taken now, for it was taken already since that page was shown. For another batch, take it again below."));
+            default -> Optional.empty();
+        };
     }
 
-    /** What is told on the page that somebody comes back to. */
-    static Optional<Notice> notice(Context ctx, MakeChoice choice) {
-        if (ctx.queryParam(TAKEN_BACK) != null) {
-            return Optional.of(Notice.of("All of it is back in the cupboard. The ledger keeps both."));
-        }
-        String typed = Optional.ofNullable(ctx.queryParam(TAKEN)).orElse("");
-        if (typed.equals(SHORT)) {
-            return Optional.of(
-                    Notice.of(
-                            "Nothing was taken: the cupboard has not, or not any more, all that this sheet weighs. Below it says what is short."));
-        }
-        List<Long> moves = moves(typed);
-        if (moves.isEmpty()) {
-            return typed.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(
-                            Notice.of(
-                                    "Nothing was taken now, for it was taken already since that page was shown. For another batch, take it again below."));
-        }
-        String says = "What this sheet weighs was taken from the cupboard: "
-                + (moves.size() == 1 ? "one lot has" : moves.size() + " lots have") + " a line in the ledger.";
-        return Optional.of(
-                Visitor.now().isMaker()
-                        ? Notice.withUndo(
-                                says, "Take it all back", BACK + "?" + choice.query() + "&" + TAKEN + "=" + typed)
-                        : Notice.of(says));
+    private static Notice told(CupboardShown.Before taken) {
+        return Visitor.now().isMaker() && !taken.back().isEmpty()
+                ? Notice.withUndo(taken.says(), "Take it all back", taken.back())
+                : Notice.of(taken.says());
     }
 }

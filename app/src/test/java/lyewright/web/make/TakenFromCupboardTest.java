@@ -82,7 +82,7 @@ class TakenFromCupboardTest {
         assertThat(left(coconut)).isEqualTo(150_000);
         assertThat(last(late).told().kind()).isEqualTo(MoveKind.USE);
         assertThat(last(late).told().purpose()).isEqualTo("Harbour Plain, version 1");
-        assertThat(told).contains("3 lots have a line in the ledger").contains("Take it all back");
+        assertThat(told).contains("from 3 lots").contains("Take it all back");
         assertThat(shop.records()
                         .recipes()
                         .version(shop.recipe, 1)
@@ -120,7 +120,7 @@ class TakenFromCupboardTest {
         assertThat(left(olive)).isEqualTo(1_250_000);
         assertThat(again)
                 .contains("Nothing was taken now")
-                .contains("It was taken for this version on")
+                .contains("Taken for this version on")
                 .contains("Take it again, for another batch");
     }
 
@@ -138,7 +138,8 @@ class TakenFromCupboardTest {
         assertThat(back).contains("back in the cupboard");
         assertThat(List.of(left(olive), left(coconut))).containsExactly(2_000_000L, 400_000L);
         assertThat(shop.records().lots().moves(olive.id())).hasSize(3);
-        assertThat(shop.workshop.post(address).statusCode()).isEqualTo(409);
+        assertThat(whereTo(shop.workshop.post(address))).endsWith("taken=back");
+        assertThat(shop.records().lots().moves(olive.id())).hasSize(3);
     }
 
     @Test
@@ -192,6 +193,36 @@ class TakenFromCupboardTest {
 
         assertThat(shop.workshop.get(whereTo(take(second))).body()).contains("Nothing was taken");
         assertThat(left(olive)).isEqualTo(250_000);
+    }
+
+    /** An address that somebody typed, or one from before a backup was put back. */
+    @Test
+    void nothing_but_what_this_sheet_took_goes_back_by_it() throws Exception {
+        KeptLot olive = came("olive-virgin", ItemKind.OIL, 5000, 60);
+        String told = shop.workshop.get(whereTo(take(token(shop.sheet())))).body();
+        Matcher undo = Pattern.compile("action=\"(/make/take-back[^\"]+taken=)([0-9]+)(-[0-9a-f]+)\"")
+                .matcher(told);
+        assertThat(undo.find()).isTrue();
+        String address = undo.group(1).replace("&amp;", "&");
+        long number = Long.parseLong(undo.group(2));
+
+        for (String other : List.of("", "2", number + "", number + "-000000000000", (number - 1) + undo.group(3))) {
+            assertThat(shop.workshop.post(address + other).statusCode())
+                    .as(other)
+                    .isEqualTo(409);
+        }
+        assertThat(left(olive)).isEqualTo(4_250_000);
+    }
+
+    @Test
+    void what_was_taken_is_told_though_no_more_is_left() throws Exception {
+        came("olive-virgin", ItemKind.OIL, 800, 60);
+        take(token(shop.sheet()));
+
+        assertThat(shop.sheet())
+                .contains("Short of")
+                .contains("Taken for this version on")
+                .contains("Take it all back");
     }
 
     @Test

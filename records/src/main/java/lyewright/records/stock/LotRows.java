@@ -203,17 +203,6 @@ final class LotRows {
     }
 
     /** The moves of a lot, the newest first. */
-    TakenBefore takenBefore(String tokens) {
-        List<Long> numbers = handle.createQuery(
-                        "SELECT number FROM ledger_once WHERE substr(token, 1, :length) = :tokens ORDER BY number")
-                .bind("length", tokens.length())
-                .bind("tokens", tokens)
-                .mapTo(Long.class)
-                .list();
-        return new TakenBefore(
-                numbers.size(), numbers.isEmpty() ? Optional.empty() : move(numbers.get(numbers.size() - 1)));
-    }
-
     List<StockMove> movesOf(String lotId) {
         return handle.createQuery(MOVES + " WHERE m.lot_id = :lot ORDER BY m.number DESC")
                 .bind("lot", lotId)

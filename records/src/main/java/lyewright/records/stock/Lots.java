@@ -117,10 +117,27 @@ public final class Lots {
      * What was taken by forms whose tokens begin alike, so that a page can say that it was taken already.
      *
      * @param tokens the beginning
-     * @return how often, and the last move
+     * @param most how many are told of at most
+     * @return how often, and the last ones
      */
-    public TakenBefore takenBefore(String tokens) {
-        return database.read(handle -> new LotRows(handle).takenBefore(tokens));
+    public TakenBefore takenBefore(String tokens, int most) {
+        return database.read(handle -> new TakenRows(handle).before(tokens, most));
+    }
+
+    /**
+     * Takes back what one form took, all that is not back already.
+     *
+     * @param author who does it
+     * @param tokens the beginning of its token
+     * @param head what tells it from all others
+     * @param why why; not empty
+     * @return the numbers of the moves that take it back; refused where no such form took anything
+     */
+    public Outcome<List<Long>> takeBack(Author author, String tokens, String head, String why) {
+        return database.decide(handle -> Roles.isMaker(handle, author)
+                .then(may -> new TakenRows(handle)
+                        .open(tokens, head)
+                        .then(open -> work(handle, author).correct(open, why))));
     }
 
     /**

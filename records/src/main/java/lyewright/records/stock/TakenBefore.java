@@ -1,11 +1,17 @@
 package lyewright.records.stock;
 
-import java.util.Optional;
+import java.util.List;
 
 /**
  * What forms of one beginning took before.
  *
  * @param times how many took something
- * @param last the last move of the last one
+ * @param last the last ones, the newest first
  */
-public record TakenBefore(int times, Optional<StockMove> last) {}
+public record TakenBefore(int times, List<TakenTogether> last) {
+
+    /** Copies its list. */
+    public TakenBefore {
+        last = List.copyOf(last);
+    }
+}

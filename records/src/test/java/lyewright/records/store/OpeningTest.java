@@ -92,7 +92,7 @@ class OpeningTest {
 
         assertThat(Tinkering.texts(place, "SELECT sha256 FROM photograph")).containsExactly("a".repeat(64));
         assertThat(Tinkering.texts(place, "SELECT version FROM flyway_schema_history WHERE version IS NOT NULL"))
-                .containsExactly("1", "2", "3", "4", "5");
+                .containsExactly("1", "2", "3", "4", "5", "6");
     }
 
     @Test

@@ -10,6 +10,7 @@ import lyewright.measure.Outcome;
 import lyewright.measure.Problem;
 import lyewright.records.stock.ItemKind;
 import lyewright.records.stock.ItemSaid;
+import lyewright.records.stock.NamedMaterials;
 import lyewright.records.stock.StockItem;
 import lyewright.web.Answers;
 import lyewright.web.Feature;
@@ -72,7 +73,21 @@ final class ItemPages implements Feature {
     private Outcome<StockItem> kept(Optional<StockItem> before, ItemSaid said) {
         return Typed.kept(() -> before.isPresent()
                 ? shop.records().items().change(new StockItem(before.get().id(), said))
-                : shop.records().items().add(said));
+                : shop.records().items().add(named(said)));
+    }
+
+    /** What the tables know by that very name is called so in recipes too, unless another name was typed. */
+    private ItemSaid named(ItemSaid said) {
+        if (said.identity().materialKey().isPresent()) {
+            return said;
+        }
+        return new NamedMaterials(shop.names())
+                .of(said.name())
+                .one()
+                .filter(known -> known.kind() == said.kind())
+                .flatMap(known -> known.identity().materialKey())
+                .map(said::calledInRecipes)
+                .orElse(said);
     }
 
     private void remove(Context ctx) {

@@ -117,6 +117,12 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
             LocalDate today) {
         List<Problem> problems = new ArrayList<>();
         List<Ready> ready = ready(items, lots, problems);
+        if (!sure) {
+            ready.stream()
+                    .filter(part -> part.lot().lot().isExpired(today))
+                    .findFirst()
+                    .ifPresent(part -> problems.add(past(part)));
+        }
         Optional<LocalDate> made = Typed.ok("day", Typed.dayCome(day, today), problems);
         Optional<Optional<LocalDate>> last = Typed.ok("bestBefore", Typed.day(bestBefore), problems);
         long added = water.isBlank()
@@ -191,6 +197,14 @@ record MadeForm(String name, List<Part> parts, String water, String day, String 
         names.taken(own).ifPresent(problems::add);
         MadeStrength.wrong(own, added, whole, sure).ifPresent(problems::add);
         return problems.isEmpty() ? Outcome.ok(own) : new Outcome.Refused<>(problems);
+    }
+
+    /** What is mixed of it is as old as it is. */
+    private static Problem past(Ready part) {
+        return new Problem(
+                "sure",
+                "lot " + part.lot().said().ownCode() + " is past its best before, and so would be what is made of it",
+                "take another, or tick below that you found it good");
     }
 
     private List<Ready> ready(List<StockItem> items, Map<String, KeptLot> lots, List<Problem> problems) {

@@ -59,7 +59,7 @@ final class MadeStrength {
                         told + ", about what water at 20 °C holds (" + held(strength.alkali(), holds)
                                 + "): in a cool room some may come out, and what you pour is weaker",
                         "take " + more(pure, KEEPS, water, whole) + " of water for a lye of " + Figures.upTo(KEEPS, 0)
-                                + " %; if yours stays clear, tick below that it does"))
+                                + " %; if yours stays clear, tick below that it is right"))
                 : Optional.empty();
     }
 

@@ -17,7 +17,7 @@ class CertificateAskedTest extends AtTheCupboard {
 
     @ParameterizedTest
     @CsvSource({
-        "water, 50, that is more than 1 %",
+        "water, 19, that is more than 1 %",
         "water, 1.1, that is more than 1 %",
         "acid value, 189, that is more free acid than an oil has",
         "acid value, 20.1, that is more free acid than an oil has",
@@ -48,6 +48,14 @@ class CertificateAskedTest extends AtTheCupboard {
             throws Exception {
         assertThat(workshop.post(certificate(typed, material), field, figure).statusCode())
                 .isEqualTo(303);
+    }
+
+    @Test
+    void what_is_half_water_is_no_oil_whatever_is_ticked() throws Exception {
+        HttpResponse<String> answer = workshop.post(certificate("castor", "Castor oil"), "water", "50", "sure", "yes");
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("more than a fifth water is no oil");
     }
 
     @Test

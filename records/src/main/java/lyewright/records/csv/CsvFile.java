@@ -193,6 +193,9 @@ public final class CsvFile {
                         + (twice ? ": another one says the same." : "."));
             }
         }
+        if (table.header().contains(LotSheets.LEFT)) {
+            remarks.add("Lots begin as full as they came: '" + LotSheets.LEFT + "' is told and not read.");
+        }
         long shorter = table.rows().stream()
                 .filter(row -> row.cells().size() < table.header().size())
                 .count();

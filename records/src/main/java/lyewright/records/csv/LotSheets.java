@@ -15,6 +15,9 @@ import lyewright.records.stock.StockMove;
 /** Lots and their moves as files. */
 final class LotSheets {
 
+    /** What is left of a lot, which only the ledger knows. */
+    static final String LEFT = "left_g";
+
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss'Z'");
 
     /** The columns of the moves, by which the file is known when it is given back. */
@@ -108,7 +111,7 @@ final class LotSheets {
                         "200",
                         it -> PlainNumbers.pieces(it.material(), it.lot().came())),
                 Sheet.in(
-                        "left_g",
+                        LEFT,
                         "what is left of what is weighed: the sum of its moves; not read in",
                         "g",
                         "4650",

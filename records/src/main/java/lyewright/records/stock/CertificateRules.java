@@ -34,6 +34,9 @@ public final class CertificateRules {
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final String LOOK = "look at the paper again";
 
+    /** Percent; what is a fifth water is an emulsion and no oil. Our own choice. */
+    private static final BigDecimal NO_OIL = BigDecimal.valueOf(20);
+
     private CertificateRules() {}
 
     /** What is asked about once. */
@@ -42,8 +45,8 @@ public final class CertificateRules {
         if (item.kind() == ItemKind.OIL) {
             own.water()
                     .filter(figure -> figure.central().compareTo(MOST_WATER) > 0)
-                    .ifPresent(figure ->
-                            problems.add(new Problem(WATER, "that is more than 1 %, and no oil holds so much", LOOK)));
+                    .ifPresent(figure -> problems.add(new Problem(
+                            WATER, "that is more than 1 %, which no oil holds and no sheet takes off it", LOOK)));
             own.acidValue().flatMap(figure -> acid(item, figure)).ifPresent(problems::add);
         }
         wide(PublishedRange.SV, own.saponificationValue(), BigDecimal.ZERO, problems);
@@ -84,6 +87,15 @@ public final class CertificateRules {
      * was once sold at 75 to 80 % (a handbook of 1908), and nobody sells either under these.
      */
     public static List<Problem> refused(ItemSaid item, OwnMaterial own) {
+        if (item.kind() == ItemKind.OIL
+                && own.water()
+                        .filter(figure -> figure.central().compareTo(NO_OIL) > 0)
+                        .isPresent()) {
+            return List.of(new Problem(
+                    WATER,
+                    "what is more than a fifth water is no oil, and a sheet would count all of it as one",
+                    "look at the paper again, or refuse the lot"));
+        }
         Optional<Alkali> dry = item.identity().materialKey().flatMap(Alkali::ofKey);
         return dry
                 .filter(alkali -> own.strength()

@@ -38,4 +38,10 @@ public record ItemSaid(
         Counting counting = kind == ItemKind.PACKAGING ? Counting.PIECES : Counting.MASS;
         return new ItemSaid(name, kind, counting, identity, Optional.empty(), Optional.empty(), Map.of(), "");
     }
+
+    /** The same under another name in recipes. */
+    public ItemSaid calledInRecipes(String key) {
+        return new ItemSaid(
+                name, kind, counting, identity.withKey(Optional.of(key)), reorderMass, reorderPieces, spoons, notes);
+    }
 }

@@ -101,7 +101,8 @@ class DoorsJourneyTest {
             phone.getByLabel("Code").fill(code);
             phone.getByLabel("Call this device").fill("telephone of " + name);
             press(phone, "Let this device in");
-            assertThat(phone.locator("form[action='/stores/count']")).isVisible();
+            assertThat(phone.locator("form[action='/stores/count'][method='post']"))
+                    .isVisible();
             bench.isSound();
             bench.keepPicture(AREA, "count");
 
@@ -126,7 +127,9 @@ class DoorsJourneyTest {
             assertThat(at.locator(".notice")).containsText("The device is out");
             desk.isSound();
             desk.keepPicture(AREA, "people");
-            phone.locator("form[action='/stores/count'] button").last().click();
+            phone.locator("form[action='/stores/count'][method='post'] button")
+                    .last()
+                    .click();
             assertThat(phone.locator("[data-what]")).containsText("not let in");
             bench.forgetComplaintsOf(401);
             bench.isSound();

@@ -275,7 +275,7 @@ class CompareCommandTest {
         String milky =
                 Recipes.PLAIN + "additions: [{of: goat-milk, amount: 60 % of oils, stage: lye, replaces: water}]\n";
 
-        assertRefused(compare(Recipes.PLAIN, milky), "b.yaml:8:8: dispersions, liquids");
+        assertRefused(compare(Recipes.PLAIN, milky), "b.yaml:8:8: stock lye, liquids that replace water");
     }
 
     /** Fixed amounts heavier than the mould: nothing in the file is wrong, but it does not fit what was asked. */

@@ -3,7 +3,6 @@ package lyewright.web.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.material.Names;
@@ -116,7 +115,7 @@ public record CupboardShown(
 
     /** What the cupboard has for a sheet; nothing to say where it has never held anything that the sheet weighs. */
     static Optional<CupboardShown> of(
-            MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units, Supplier<Taking> taking) {
+            MakingSheet sheet, FromCupboard taken, MakeChoice choice, UnitsShown units, Taking taking) {
         Cupboard cupboard = taken.cupboard();
         LotWords words = new LotWords(units);
         List<Line> lines = cupboard.lines().stream()
@@ -134,9 +133,7 @@ public record CupboardShown(
                         certified(taken.figures(), choice),
                         Picking.of(taken, choice, words),
                         words.onPaper(cupboard),
-                        TakePages.isTakeable(taken, sheet.stopped())
-                                ? taking.get()
-                                : taking.get().shut()));
+                        TakePages.isTakeable(taken, sheet.stopped()) ? taking : taking.shut()));
     }
 
     /** Whose certificates a sheet is reckoned with, in a sentence; empty where it is not, or none counts. */

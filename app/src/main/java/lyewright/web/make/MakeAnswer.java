@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lyewright.makingsheet.MakingSheet;
 import lyewright.measure.Outcome;
@@ -61,7 +60,7 @@ public record MakeAnswer(
             MakeChoice.OUT,
             MakeChoice.IN);
 
-    static MakeAnswer of(Bench bench, boolean inPlace, Supplier<CupboardShown.Taking> taking) {
+    static MakeAnswer of(Bench bench, boolean inPlace, CupboardShown.Taking taking) {
         Optional<MakingSheet> sheet = value(bench.sheet());
         Optional<Outcome<Swap>> swap =
                 sheet.filter(made -> Swap.isAsked(bench.choice())).map(made -> Swap.of(bench, made));

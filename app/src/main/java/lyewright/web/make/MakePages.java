@@ -88,7 +88,7 @@ public final class MakePages implements Feature {
         }
         Bench bench = workbench.lay(choice);
         boolean inPlace = Answers.isInPlace(ctx);
-        MakeAnswer answer = MakeAnswer.of(bench, inPlace, () -> take.taking(bench));
+        MakeAnswer answer = MakeAnswer.of(bench, inPlace, take.taking(bench));
         if (inPlace) {
             ctx.header("HX-Replace-Url", ADDRESS + "?" + bench.choice().query());
             if (answer.sheet().isEmpty()) {

@@ -3,6 +3,7 @@ package lyewright.web.recipe;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lyewright.formula.MaterialNames;
 import lyewright.records.people.Person;
 import lyewright.records.recipe.Draft;
@@ -51,7 +52,7 @@ final class EditorView {
     Optional<Note> note(Result result) {
         if (result instanceof Result.Others others) {
             return Optional.of(new Note(
-                    by(others.theirs())
+                    by(others.theirs(), names())
                                     .map(name -> name + ", in another window,")
                                     .orElse("Another window")
                             + " changed this recipe at "
@@ -118,6 +119,7 @@ final class EditorView {
     }
 
     private List<Unfinished> unfinished() {
+        Map<String, String> names = names();
         return shop.records().drafts().ofNewRecipes(MOST_UNFINISHED).stream()
                 .flatMap(draft -> Drafted.read(draft.form()).stream()
                         .map(kept -> new Unfinished(
@@ -126,16 +128,21 @@ final class EditorView {
                                         : kept.form().recipe(),
                                 address(draft),
                                 Dates.minute(draft.changedAt(), shop.clock())
-                                        + by(draft).map(name -> ", " + name).orElse(""))))
+                                        + by(draft, names)
+                                                .map(name -> ", " + name)
+                                                .orElse(""))))
                 .toList();
     }
 
     /** Who typed last in a draft, where that is somebody other than who looks at it. */
-    private Optional<String> by(Draft draft) {
+    private static Optional<String> by(Draft draft, Map<String, String> names) {
         return draft.by()
                 .map(Author::person)
                 .filter(person -> !person.equals(Visitor.now().author().person()))
-                .flatMap(person -> shop.records().people().find(person))
-                .map(Person::name);
+                .flatMap(person -> Optional.ofNullable(names.get(person)));
+    }
+
+    private Map<String, String> names() {
+        return shop.records().people().list().stream().collect(Collectors.toMap(Person::id, Person::name));
     }
 }

@@ -203,6 +203,14 @@ final class LotRows {
     }
 
     /** The moves of a lot, the newest first. */
+    /** Moves from a number downwards, that one first. */
+    List<StockMove> movesUpTo(long number, int most) {
+        return handle.createQuery(MOVES + " WHERE m.number <= :number ORDER BY m.number DESC LIMIT " + most)
+                .bind("number", number)
+                .map((row, context) -> stockMove(row))
+                .list();
+    }
+
     List<StockMove> movesOf(String lotId) {
         return handle.createQuery(MOVES + " WHERE m.lot_id = :lot ORDER BY m.number DESC")
                 .bind("lot", lotId)

@@ -1,6 +1,5 @@
 package lyewright.records.stock;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lyewright.chain.Chain;
@@ -9,6 +8,9 @@ import org.jdbi.v3.core.Handle;
 
 /** What was taken by one form, found by the token that the form carried. */
 final class TakenRows {
+
+    /** A form takes from far fewer. */
+    private static final int MOST_LOTS = 200;
 
     private final Handle handle;
     private final LotRows rows;
@@ -51,13 +53,10 @@ final class TakenRows {
 
     /** Its last move and those before that were written in the same moment for the same. */
     private TakenTogether together(long number) {
-        StockMove last = rows.move(number).orElseThrow();
-        List<StockMove> moves = new ArrayList<>();
-        Optional<StockMove> next = Optional.of(last);
-        while (next.filter(move -> isLike(move, last)).isPresent()) {
-            moves.add(next.get());
-            next = rows.move(next.get().number() - 1);
-        }
+        List<StockMove> before = rows.movesUpTo(number, MOST_LOTS);
+        StockMove last = before.get(0);
+        List<StockMove> moves =
+                before.stream().takeWhile(move -> isLike(move, last)).toList();
         String seal = handle.createQuery("SELECT sha256 FROM ledger_entry WHERE number = :number")
                 .bind("number", number)
                 .mapTo(String.class)

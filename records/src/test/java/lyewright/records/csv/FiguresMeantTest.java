@@ -74,16 +74,19 @@ class FiguresMeantTest extends Workbench {
     void odd_figures_of_certificates_are_told_of_and_weak_dry_alkali_is_refused() {
         CsvImport.Result result = take("""
                 material,kind,amount,received,av mg koh g,water percent,purity percent
-                Castor oil,oil,5 kg,2026-11-25,189,50,
+                Castor oil,oil,5 kg,2026-11-25,189,12,
                 Sodium hydroxide,alkali,1 kg,2026-11-25,,,33
                 Potassium hydroxide,alkali,1 kg,2026-11-25,,,77
+                Castor oil,oil,1 kg,2026-11-24,,50,
                 """);
         assertThat(said(result.notes()))
                 .contains(
-                        "2 water percent: that is more than 1 %, and no oil holds so much",
+                        "2 water percent: that is more than 1 %, which no oil holds and no sheet takes off it",
                         "2 av mg koh g: that is more free acid than an oil has, hardly over 20");
         assertThat(said(result.troubles()))
-                .containsExactly("3 purity percent: dry sodium hydroxide is at least 70 % pure");
+                .containsExactly(
+                        "3 purity percent: dry sodium hydroxide is at least 70 % pure",
+                        "5 water percent: what is more than a fifth water is no oil, and a sheet would count all of it as one");
         assertThat(result.fresh()).isEqualTo(2);
     }
 }

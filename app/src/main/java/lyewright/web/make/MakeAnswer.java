@@ -136,12 +136,11 @@ public record MakeAnswer(
 
     /** What is asked for to see what the batch becomes. */
     public String becomes() {
-        return choice.without(MakeChoice.OUT, MakeChoice.IN).query();
+        return choice.withoutSwap().query();
     }
 
     /** Where the sheet is looked at as paper without anything being kept. */
     public String paperAddress(Paper size) {
-        return MakePages.PDF + "?"
-                + choice.without(MakeChoice.OUT, MakeChoice.IN).query() + "&paper=" + size.name();
+        return MakePages.PDF + "?" + choice.withoutSwap().query() + "&paper=" + size.name();
     }
 }

@@ -206,6 +206,11 @@ public record MakeChoice(Map<String, String> texts) {
         return ofLots;
     }
 
+    /** The same without another oil in the place of one. */
+    MakeChoice withoutSwap() {
+        return without(OUT, IN);
+    }
+
     /** The same with the lots as they come: first expired, first out. */
     MakeChoice withoutPicks() {
         Map<String, String> changed = new LinkedHashMap<>(texts);

@@ -162,7 +162,7 @@ public final class MakePages implements Feature {
     private void printPaper(Context ctx) {
         Bench bench = made(MakeChoice.of(ctx.formParamMap()));
         Paper paper = paper(ctx.formParam(PAPER), bench);
-        MakeChoice sheet = bench.choice().without(MakeChoice.OUT, MakeChoice.IN);
+        MakeChoice sheet = bench.choice().withoutSwap();
         Answers.seeOther(ctx, PDF + "?" + sheet.query() + "&" + PAPER + "=" + paper.name());
     }
 

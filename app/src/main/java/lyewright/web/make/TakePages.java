@@ -158,8 +158,7 @@ final class TakePages {
     }
 
     private static String address(MakeChoice choice) {
-        return MakePages.ADDRESS + "?"
-                + choice.without(MakeChoice.OUT, MakeChoice.IN).query();
+        return MakePages.ADDRESS + "?" + choice.withoutSwap().query();
     }
 
     private static <T> T orRefused(Outcome<T> outcome, String told) {

@@ -38,11 +38,10 @@ public final class CodesGiven {
         return known.last().equals(before);
     }
 
-    /** Those that restores lost. */
+    /** Those that restores lost. The kind is written out, so that the index of these few entries serves. */
     static List<String> lost(Handle handle) {
         return handle
-                .createQuery("SELECT entry_text FROM ledger_entry WHERE kind = :kind")
-                .bind("kind", RESTORE)
+                .createQuery("SELECT entry_text FROM ledger_entry WHERE kind = '" + RESTORE + "'")
                 .mapTo(String.class)
                 .stream()
                 .map(EntryText::facts)
